@@ -12,6 +12,7 @@ require (
 	github.com/goccy/go-yaml v1.19.2 // indirect
 	github.com/hack-pad/safejs v0.1.0 // indirect
 	github.com/stretchr/testify v1.12.1 // indirect
+	go.yaml.in/yaml/v3 v3.0.5 // indirect
 	golang.org/x/exp/typeparams v0.0.0-20231108232855-2478ac86f678 // indirect
 	golang.org/x/mod v0.41.0 // indirect
 	golang.org/x/sync v0.23.0 // indirect

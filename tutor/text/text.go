@@ -1,0 +1,109 @@
+package text
+
+import (
+	"maps"
+	"slices"
+	"strings"
+)
+
+// areas lists every map of sentences. No key may stand in two of them.
+var areas = []map[string]string{
+	common,
+	reader,
+}
+
+// Strict makes Say panic on an unknown key, a hole left open, or a name
+// without a value. Tests set it; in the product a gap must not take the
+// learner's work down.
+var Strict bool
+
+// sentences is every area in one map.
+var sentences = join(areas)
+
+func join(areas []map[string]string) map[string]string {
+	all := map[string]string{}
+	for _, a := range areas {
+		for key, s := range a {
+			if _, twice := all[key]; twice {
+				panic("text: key in two areas: " + key)
+			}
+			all[key] = s
+		}
+	}
+	return all
+}
+
+// Say is the sentence under key, with each hole {name} filled by the value
+// that follows name in pairs. Values are put in as they are: a value that
+// holds braces is not read again. An unknown key is returned as it is.
+func Say(key string, pairs ...string) string {
+	s, ok := sentences[key]
+	if !ok {
+		if Strict {
+			panic("text: unknown key: " + key)
+		}
+		return key
+	}
+	if len(pairs)%2 != 0 {
+		if Strict {
+			panic("text: name without a value: " + key)
+		}
+		pairs = pairs[:len(pairs)-1]
+	}
+	var b strings.Builder
+	for {
+		before, rest, open := strings.Cut(s, "{")
+		name, after, closed := strings.Cut(rest, "}")
+		if !open || !closed {
+			b.WriteString(s)
+			return b.String()
+		}
+		b.WriteString(before)
+		b.WriteString(fill(key, name, pairs))
+		s = after
+	}
+}
+
+func fill(key, name string, pairs []string) string {
+	for i := 0; i < len(pairs); i += 2 {
+		if pairs[i] == name {
+			return pairs[i+1]
+		}
+	}
+	if Strict {
+		panic("text: nothing for {" + name + "} of " + key)
+	}
+	return "{" + name + "}"
+}
+
+// Has reports whether there is a sentence under key.
+func Has(key string) bool {
+	_, ok := sentences[key]
+	return ok
+}
+
+// Missing lists the keys that have no sentence, in the order given. It is
+// meant for the tests of packages that hold keys in tables.
+func Missing(keys ...string) []string {
+	return slices.DeleteFunc(slices.Clone(keys), Has)
+}
+
+// Keys is every key, sorted.
+func Keys() []string { return slices.Sorted(maps.Keys(sentences)) }
+
+// Holes lists the names of the holes in the sentence under key, in the order
+// they stand, each once.
+func Holes(key string) []string {
+	var names []string
+	for s := sentences[key]; ; {
+		_, rest, open := strings.Cut(s, "{")
+		name, after, closed := strings.Cut(rest, "}")
+		if !open || !closed {
+			return names
+		}
+		if !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+		s = after
+	}
+}
