@@ -1,0 +1,23 @@
+package statics
+
+import "math"
+
+// All tolerances of the package, each with its derivation. absTol in a name
+// means an absolute tolerance, relTol one relative to the size of the thing
+// compared.
+const (
+	// epsilon is the distance from 1 to the next float64.
+	epsilon = 0x1p-52
+
+	// angleAbsTol, in radians, is the noise left in an angle by the handful of
+	// additions that made it. One sum of angles within a turn is off by at most
+	// half a unit in the last place of 2π, which is epsilon·π; degrees turned
+	// into radians add as much again for each term. Four terms: 4·epsilon·2π,
+	// about 5.6e-15 rad or 3.2e-13°. Beyond a turn it grows with the angle.
+	angleAbsTol = 4 * epsilon * 2 * math.Pi
+)
+
+// angleNoise is angleAbsTol for an angle of a given size.
+func angleNoise(a float64) float64 {
+	return angleAbsTol * math.Max(1, math.Abs(a)/(2*math.Pi))
+}
