@@ -15,6 +15,15 @@ const (
 	// into radians add as much again for each term. Four terms: 4·epsilon·2π,
 	// about 5.6e-15 rad or 3.2e-13°. Beyond a turn it grows with the angle.
 	angleAbsTol = 4 * epsilon * 2 * math.Pi
+
+	// sumRelTol, relative to the sum of the magnitudes, is the noise of a sum of
+	// forces given by magnitude and direction: angleAbsTol turns each force by
+	// that much, and the products and sums add a few epsilon.
+	sumRelTol = angleAbsTol + 4*epsilon
+
+	// tangentRelTol, relative to the side that swings, is the noise in b·sin α:
+	// angleAbsTol moves it by at most b·angleAbsTol, the product rounds once.
+	tangentRelTol = angleAbsTol + epsilon
 )
 
 // angleNoise is angleAbsTol for an angle of a given size.
