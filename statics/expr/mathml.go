@@ -1,0 +1,189 @@
+package expr
+
+import "strings"
+
+// Markup is an element of a document tree: a tag with its attributes, and
+// either text or kids. Text is not escaped; whoever renders it does that.
+type Markup struct {
+	Tag  string
+	Attr []Attr
+	Text string
+	Kids []Markup
+}
+
+// Attr is an attribute of an element. Value is not escaped.
+type Attr struct{ Name, Value string }
+
+const applyFunction = "\u2061" // between a function's name and its argument
+
+// Math builds n in MathML Core presentation elements (mrow, mi, mn, mo, msqrt,
+// mfrac, msup, msub, msubsup, mspace, mtext). It returns one element, to be
+// put inside a math element. Quotients are fractions; apart from those,
+// parentheses stand where Plain has them.
+func Math(n Node, names Naming) Markup {
+	return mathPrinter{names}.one(n, false)
+}
+
+type mathPrinter struct{ names Naming }
+
+// mathGrip is gripOf for what is drawn: a fraction bar encloses both its
+// parts, and a power of ten is a product.
+func mathGrip(n Node) grip {
+	switch n := n.(type) {
+	case Bin:
+		if n.Op == OpDiv {
+			return gripPower
+		}
+	case Num:
+		if usesPower(n.Value) {
+			return gripUnit
+		}
+	}
+	return gripOf(n)
+}
+
+// one is n as a single element.
+func (m mathPrinter) one(n Node, tight bool) Markup { return row(m.cells(n, tight)...) }
+
+// cells is n as the elements of a row. As in plain text, tight says that a
+// times or an exponent follows.
+func (m mathPrinter) cells(n Node, tight bool) []Markup {
+	switch n := n.(type) {
+	case Num:
+		return mathNumber(n.Value)
+	case Ang:
+		if n.Unit == UnitDeg {
+			return append(mathNumber(n.Value), leaf("mo", "°"))
+		}
+		return append(mathNumber(n.Value), leaf("mtext", "\u00a0"+unitSign(n.Unit)[1:]))
+	case Pi:
+		return []Markup{leaf("mi", "π")}
+	case Sym:
+		return []Markup{mathSymbol(m.names.symbol(n.Name))}
+	case Neg:
+		return append([]Markup{leaf("mo", minus)}, m.operand(n.X, mathGrip(n.X) <= gripNeg, tight)...)
+	case Bin:
+		return m.binary(n, tight)
+	case Fn:
+		return m.function(n, tight)
+	}
+	panic("expr: unknown node")
+}
+
+func (m mathPrinter) operand(n Node, enclosed, tight bool) []Markup {
+	if !enclosed {
+		return m.cells(n, tight)
+	}
+	return []Markup{fence("(", ")", m.cells(n, false))}
+}
+
+func (m mathPrinter) binary(n Bin, tight bool) []Markup {
+	left, right := need(n.Op)
+	encloseL, encloseR := mathGrip(n.L) < left, mathGrip(n.R) < right
+	switch n.Op {
+	case OpDiv:
+		return []Markup{{Tag: "mfrac", Kids: []Markup{m.one(n.L, false), m.one(n.R, false)}}}
+	case OpPow:
+		base := row(m.operand(n.L, encloseL, false)...)
+		return []Markup{{Tag: "msup", Kids: []Markup{base, m.one(n.R, false)}}}
+	}
+	sign := opSign(n.Op)
+	if n.Op == OpMul {
+		sign = "⋅" // the operator U+22C5, which MathML spaces as a product
+	}
+	cells := m.operand(n.L, encloseL, n.Op == OpMul)
+	cells = append(cells, leaf("mo", sign))
+	return append(cells, m.operand(n.R, encloseR, tight)...)
+}
+
+func (m mathPrinter) function(n Fn, tight bool) []Markup {
+	switch n.Func {
+	case FnAbs:
+		return []Markup{fence("|", "|", m.cells(n.X, false))}
+	case FnSqrt:
+		return []Markup{{Tag: "msqrt", Kids: m.cells(n.X, false)}}
+	}
+	name, inverse := keyName(n.Func)
+	cells := []Markup{mathKey(name, inverse, modeName(n.Mode)), leaf("mo", applyFunction)}
+	enclosed := tight || inverse || !isBare(n.X)
+	if !enclosed {
+		space := Markup{Tag: "mspace", Attr: []Attr{{"width", "0.1667em"}}}
+		cells = append(cells, space)
+	}
+	return append(cells, m.operand(n.X, enclosed, tight)...)
+}
+
+// mathKey is the name of a trigonometric key: sin, sin⁻¹, with its mode below.
+func mathKey(name string, inverse bool, mode string) Markup {
+	key := leaf("mi", name)
+	exponent := row(leaf("mo", minus), leaf("mn", "1"))
+	switch {
+	case inverse && mode != "":
+		return Markup{Tag: "msubsup", Kids: []Markup{key, leaf("mi", mode), exponent}}
+	case inverse:
+		return Markup{Tag: "msup", Kids: []Markup{key, exponent}}
+	case mode != "":
+		return Markup{Tag: "msub", Kids: []Markup{key, leaf("mi", mode)}}
+	}
+	return key
+}
+
+// mathSymbol is a letter with its subscript; digits and letters of a subscript
+// are elements of their own (the x of F₁x is a name, its 1 a number).
+func mathSymbol(s Symbol) Markup {
+	letter := leaf("mi", s.Letter)
+	if s.Sub == "" {
+		return letter
+	}
+	var below []Markup
+	for rest := s.Sub; rest != ""; {
+		tag, isDigit := "mi", func(r rune) bool { return r >= '0' && r <= '9' }
+		end := strings.IndexFunc(rest, isDigit)
+		if end == 0 {
+			tag = "mn"
+			end = strings.IndexFunc(rest, func(r rune) bool { return !isDigit(r) })
+		}
+		if end < 0 {
+			end = len(rest)
+		}
+		below = append(below, leaf(tag, rest[:end]))
+		rest = rest[end:]
+	}
+	return Markup{Tag: "msub", Kids: []Markup{letter, row(below...)}}
+}
+
+// mathNumber is a number, a power of ten drawn as one.
+func mathNumber(v float64) []Markup {
+	var cells []Markup
+	s := FormatNumber(v, treeDigits)
+	if positive, negative := strings.CutPrefix(s, minus); negative {
+		cells, s = append(cells, leaf("mo", minus)), positive
+	}
+	mantissa, power, ok := strings.Cut(s, "e")
+	cells = append(cells, leaf("mn", mantissa))
+	if !ok {
+		return cells
+	}
+	exponent := leaf("mn", power)
+	if positive, negative := strings.CutPrefix(power, minus); negative {
+		exponent = row(leaf("mo", minus), leaf("mn", positive))
+	}
+	ten := Markup{Tag: "msup", Kids: []Markup{leaf("mn", "10"), exponent}}
+	return append(cells, leaf("mo", "×"), ten)
+}
+
+func leaf(tag, text string) Markup { return Markup{Tag: tag, Text: text} }
+
+// row is its only element, or an mrow of several.
+func row(cells ...Markup) Markup {
+	if len(cells) == 1 {
+		return cells[0]
+	}
+	return Markup{Tag: "mrow", Kids: cells}
+}
+
+// fence is a row between two signs; being first and last makes them a pair.
+func fence(open, shut string, cells []Markup) Markup {
+	kids := append([]Markup{leaf("mo", open)}, cells...)
+	return Markup{Tag: "mrow", Kids: append(kids, leaf("mo", shut))}
+}
