@@ -69,8 +69,11 @@ func (a Angle) Normalized() Angle {
 
 // Positive returns the same direction in [0°, 360°).
 func (a Angle) Positive() Angle {
-	if a = a.Normalized(); a < 0 {
-		a += Turn
+	if a = a.Normalized(); a >= 0 {
+		return a
+	}
+	if a += Turn; a > Turn-2*angleAbsTol {
+		return 0 // so little below 0° that it would print as 360°
 	}
 	return a
 }

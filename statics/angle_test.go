@@ -62,6 +62,15 @@ func TestNormalizedAndPositive(t *testing.T) {
 	}
 }
 
+// Just outside the noise below 0°, where adding a turn rounds into it.
+func TestPositiveNeverReachesATurn(t *testing.T) {
+	for _, a := range []Angle{-5.6066262743570405e-15, -1.2 * angleAbsTol, -2 * angleAbsTol, -1e-14} {
+		p := a.Positive()
+		assert.Less(t, p, Turn)
+		assert.Equal(t, p, p.Positive(), "%g rad", float64(a))
+	}
+}
+
 func TestNormalizedKeepsTheDirection(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		a := Angle(rapid.Float64Range(-50, 50).Draw(t, "a"))
