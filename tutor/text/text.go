@@ -10,6 +10,7 @@ import (
 var areas = []map[string]string{
 	common,
 	reader,
+	shell,
 }
 
 // Strict makes Say panic on an unknown key, a hole left open, or a name

@@ -1,0 +1,67 @@
+# Two commands matter: make run (serves the page, prints its address) and make test (installs what
+# it needs and runs everything). make alone lists the targets.
+SHELL := bash
+.SHELLFLAGS := -eu -o pipefail -c
+.DEFAULT_GOAL := help
+.PHONY: help run build test check unit wasm page tools browser test-browsers bench fuzz clean
+PORT ?= 8080
+FUZZTIME ?= 20s
+
+# Tests in WebAssembly run under Node with a short environment: the runtime takes 8 kB of it at most.
+WASM_PACKAGES = ./wasm ./site ./site/html
+GOROOT_DIR = $(shell go env GOROOT)
+
+help: ## list the targets
+	@grep -hE '^[a-z-]+:.*## ' $(MAKEFILE_LIST) | sed -E 's/^([a-z-]+):.*## /\1\t/' | expand -t 16
+
+run: ## build the engine and serve the page (PORT=8080)
+	go run ./cmd/closingside serve --port $(PORT)
+
+build: ## write the folder to publish: build/site
+	go run ./cmd/closingside build build/site
+
+test: browser tools check wasm unit ## install what is needed and run every test
+
+check: ## formatting, vet, staticcheck
+	@test -z "$$(gofmt -l .)" || { echo "gofmt would change:"; gofmt -l .; exit 1; }
+	go vet ./...
+	go tool staticcheck ./...
+	GOOS=js GOARCH=wasm go vet ./wasm
+
+unit: ## native tests, browser journeys among them
+	go test ./...
+
+page: ## the browser journeys alone
+	go test -count=1 ./site/journey
+
+wasm: ## tests of what runs in the browser, as WebAssembly under Node
+	env -i PATH="$$PATH" HOME="$$HOME" GOOS=js GOARCH=wasm go test -short -exec "$(GOROOT_DIR)/lib/wasm/go_js_wasm_exec" $(WASM_PACKAGES)
+
+# What is not there yet is installed; what is there is used.
+browser:
+	@for b in "$${CHROMIUM:-}" chromium chromium-browser google-chrome google-chrome-stable; do \
+		if [ -n "$$b" ] && command -v "$$b" >/dev/null; then exit 0; fi; done; \
+	if command -v apt-get >/dev/null; then echo "installing chromium"; \
+		apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends chromium >/dev/null; \
+	else echo "No Chromium found: install one, or name it with CHROMIUM=..."; exit 1; fi
+
+tools: testdata/npm/node_modules/.package-lock.json
+	@command -v node >/dev/null || { command -v apt-get >/dev/null && apt-get install -y -qq nodejs >/dev/null; }
+	@command -v java >/dev/null || { command -v apt-get >/dev/null && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends default-jre-headless >/dev/null; }
+
+testdata/npm/node_modules/.package-lock.json: testdata/npm/package-lock.json
+	@command -v npm >/dev/null || { apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends npm >/dev/null; }
+	cd testdata/npm && npm ci --ignore-scripts --no-audit --no-fund --omit-lockfile-registry-resolved
+	@touch $@
+
+bench: browser ## figures: Go benchmarks, the engine's size and start-up against an empty program's
+	go test -run '^$$' -bench . -benchtime 0.3s $$(go list ./... | grep -v /site/journey)
+	go test -run '^$$' -bench . -benchtime 1x -timeout 20m ./site/journey
+
+fuzz: ## every fuzz target for FUZZTIME each
+	@for pkg in $$(go list ./...); do \
+		for f in $$(go test -list '^Fuzz' $$pkg | grep '^Fuzz' || true); do \
+			echo "$$pkg $$f"; go test -run '^$$' -fuzz "^$$f\$$" -fuzztime $(FUZZTIME) $$pkg; done; done
+
+clean: ## remove what was built
+	rm -rf build testdata/npm/node_modules

@@ -1,0 +1,66 @@
+// Command closingside is the instructor's tool over the engine that the page
+// runs. Each verb has its own file; closingside --help lists them.
+//
+// Exit status: 0 done, 1 something failed on the way, 2 the input was wrong
+// (one line on standard error says what, where, and what would do).
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/alecthomas/kong"
+)
+
+// verbs is every verb; each field's type has the flags and a Run method.
+type verbs struct {
+	Serve serveVerb `cmd:"" help:"Serve the practice page on this machine and print its address."`
+	Build buildVerb `cmd:"" help:"Write the practice page as a folder for any static web host."`
+}
+
+// streams are what a verb reads and writes.
+type streams struct {
+	in       io.Reader
+	out, err io.Writer
+}
+
+// inputError is a mistake in what the command was given.
+type inputError struct{ error }
+
+// wrongInput marks an error as one of the input: exit status 2.
+func wrongInput(format string, args ...any) error { return inputError{fmt.Errorf(format, args...)} }
+
+func main() { os.Exit(run(os.Args[1:], streams{os.Stdin, os.Stdout, os.Stderr})) }
+
+// run carries out one command line and returns the exit status.
+func run(args []string, s streams) int {
+	if len(args) == 0 {
+		args = []string{"--help"}
+	}
+	status := -1
+	parser, err := kong.New(&verbs{}, kong.Name("closingside"),
+		kong.Description("Practice in how forces add: problems, checked step by step. For learning; not for lifting, rigging or structural decisions, which follow local codes and a licensed engineer."),
+		kong.Writers(s.out, s.err), kong.Exit(func(code int) { status = code }),
+		kong.ConfigureHelp(kong.HelpOptions{Compact: true, WrapUpperBound: 80}))
+	if err != nil {
+		panic(err) // the declaration above is wrong
+	}
+	ctx, err := parser.Parse(args)
+	if status >= 0 { // help was shown
+		return status
+	}
+	if err != nil {
+		fmt.Fprintln(s.err, "closingside:", err)
+		return 2
+	}
+	if err := ctx.Run(s); err != nil {
+		fmt.Fprintln(s.err, "closingside:", err)
+		if wrong := (inputError{}); errors.As(err, &wrong) {
+			return 2
+		}
+		return 1
+	}
+	return 0
+}

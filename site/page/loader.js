@@ -1,0 +1,283 @@
+"use strict";
+// Starts the engine, hands it what the learner does, and puts its replies in place.
+// Every request is in the log (log.js) before the engine sees it. Nothing here looks inside one.
+
+const shell = document.currentScript.dataset; // data-engine: the address of the engine
+const byId = (id) => document.getElementById(id);
+const show = (id, on = true) => { const notice = byId(id); if (notice) notice.hidden = !on; };
+const stamp = (fields) => `${new URLSearchParams(fields)}&at=${Date.now()}`;
+const fragment = () => { try { return decodeURIComponent(location.hash.slice(1)); } catch { return location.hash.slice(1); } };
+
+// ---- the engine: compiled once, started as often as need be ----
+
+let compiled; // promise of the WebAssembly.Module
+let call = null; // request -> reply, or null when the engine broke down
+
+async function compile() {
+  const answer = await fetch(shell.engine);
+  if (!answer.ok) throw new Error(`engine: status ${answer.status}`);
+  const type = answer.headers.get("Content-Type") || "";
+  if (type.startsWith("application/wasm") && WebAssembly.compileStreaming) {
+    return WebAssembly.compileStreaming(answer);
+  }
+  return WebAssembly.compile(await answer.arrayBuffer()); // hosts that send another type
+}
+
+async function boot() {
+  call = null;
+  const go = new Go();
+  let gone = false;
+  go.exit = () => { gone = true; };
+  delete globalThis.closingside;
+  const instance = await WebAssembly.instantiate(await compiled, go.importObject);
+  go.run(instance).catch(() => { gone = true; });
+  const engine = globalThis.closingside;
+  if (typeof engine !== "function") throw new Error("engine: did not start");
+  call = (request) => {
+    let reply = "";
+    try { if (!gone) reply = engine(request); } catch { gone = true; }
+    return typeof reply === "string" && reply !== "" ? reply : null;
+  };
+}
+
+// attempt starts a fresh engine on the first n records; its reply is null when they bring it down.
+async function attempt(records, n) {
+  await boot();
+  return call([stamp({ do: "start", hash: fragment() }), ...records.slice(0, n).map((r) => r.line)].join("\n"));
+}
+
+// replay starts a fresh engine on the whole log. A record that brings the engine down is found by
+// halving, set aside for good, and the rest brought back.
+async function replay() {
+  for (;;) {
+    const records = await log.records();
+    const reply = await attempt(records, records.length);
+    if (reply !== null) {
+      records.forEach((r) => log.seen.add(r.id));
+      return reply;
+    }
+    let good = 0, bad = records.length;
+    if (bad === 0 || await attempt(records, 0) === null) throw new Error("engine: does not answer");
+    while (bad - good > 1) {
+      const middle = (good + bad) >> 1;
+      if (await attempt(records, middle) === null) bad = middle; else good = middle;
+    }
+    await log.setAside(records[bad - 1].id);
+    show("notice-set-aside");
+  }
+}
+
+// ---- replies ----
+
+function apply(reply, { fresh = false } = {}) {
+  const typed = fresh ? fieldValues() : {};
+  const active = document.activeElement, from = active?.selectionStart, to = active?.selectionEnd;
+  const incoming = document.createElement("template");
+  incoming.innerHTML = reply;
+  let focus = incoming.content.querySelector("[data-focus]")?.dataset.focus;
+  const hash = incoming.content.querySelector("[data-hash]")?.dataset.hash;
+  const outcomes = [];
+  for (const element of [...incoming.content.children]) {
+    if (element.id === "say") say(element.textContent);
+    else if (element.id === "log") outcomes.push(element.getAttribute("value"));
+    else byId(element.id)?.replaceWith(element);
+  }
+  if (hash !== undefined && hash !== fragment()) {
+    history[fresh ? "replaceState" : "pushState"](null, "", hash ? `#${encodeURI(hash)}` : location.pathname + location.search);
+  }
+  for (const [id, value] of Object.entries(typed)) {
+    const field = byId(id);
+    if (field && field.value === field.defaultValue) field.value = value;
+  }
+  if (fresh && active && active !== document.body) focus = undefined; // what was not asked for moves no focus
+  const lost = !active?.isConnected && active?.id;
+  const target = byId(focus || lost || "");
+  if (target && (focus || lost)) {
+    target.focus();
+    if (!focus && from != null && target.setSelectionRange) target.setSelectionRange(from, to);
+  }
+  return outcomes;
+}
+
+// fieldValues is what has been typed and not yet sent, by the id of its field.
+function fieldValues() {
+  const typed = {};
+  for (const field of document.querySelectorAll("input[id], textarea[id]")) {
+    if (field.type !== "hidden" && field.type !== "file" && field.value !== field.defaultValue) typed[field.id] = field.value;
+  }
+  return typed;
+}
+
+function say(text) {
+  const region = byId("say");
+  region.textContent = "";
+  setTimeout(() => { region.textContent = text; }, 60); // so that the same words twice are read twice
+}
+
+function state(word) {
+  document.body.dataset.engine = word;
+  show("engine-loading", word === "loading");
+  show("engine-failed", word === "failed");
+}
+
+// ---- taking turns: one request at a time, in the order of the log ----
+
+let turn = Promise.resolve();
+function take(job) {
+  turn = turn.then(job).catch((problem) => { console.warn(problem); state("failed"); });
+  return turn;
+}
+
+async function bringBack() {
+  log.stale = false;
+  apply(await replay(), { fresh: true });
+  state("ready");
+}
+
+// send logs a request, then gives it to the engine.
+async function send(line) {
+  const record = await log.append(line);
+  await take(async () => {
+    if (log.seen.has(record.id)) return; // came back with the log
+    if (document.body.dataset.engine === "failed") return;
+    if (log.stale) await bringBackBefore(record);
+    log.seen.add(record.id);
+    const reply = call?.(record.line) ?? null;
+    if (reply === null) {
+      await log.setAside(record.id);
+      await bringBack();
+      show("notice-set-aside");
+      return;
+    }
+    for (const outcome of apply(reply)) log.seen.add((await log.append(outcome)).id);
+    others?.postMessage("appended");
+    if (log.stale) await bringBack();
+  });
+}
+
+// bringBackBefore catches up with another tab, leaving our own record to be answered by itself.
+async function bringBackBefore(record) {
+  log.held = record.id;
+  try { await bringBack(); } finally { log.held = null; }
+}
+
+// ---- other tabs on the same log ----
+
+const others = globalThis.BroadcastChannel ? new BroadcastChannel(log.name) : null;
+const catchUp = () => take(async () => { if (await log.hasNews()) await bringBack(); });
+if (others) others.onmessage = ({ data }) => { if (data === "cleared") log.stale = true; catchUp(); };
+addEventListener("pageshow", (event) => { if (event.persisted) catchUp(); });
+document.addEventListener("visibilitychange", () => { if (!document.hidden && document.body.dataset.engine === "ready") catchUp(); });
+
+// ---- what the learner does ----
+
+function serialise(form, submitter) {
+  const fields = new URLSearchParams([...new FormData(form)].filter(([, v]) => typeof v === "string"));
+  if (submitter?.name) fields.set(submitter.name, submitter.value);
+  return fields;
+}
+
+document.addEventListener("submit", (event) => {
+  event.preventDefault();
+  send(stamp(serialise(event.target, event.submitter)));
+});
+
+let soon; // the live reading waits until the fingers rest
+document.addEventListener("input", ({ target }) => {
+  const form = target.form;
+  if (!form || form.dataset.live === undefined) return;
+  clearTimeout(soon);
+  soon = setTimeout(() => take(async () => {
+    if (!call || !form.isConnected) return;
+    const fields = serialise(form);
+    fields.set("do", "read");
+    const reply = call(stamp(fields));
+    if (reply === null) await bringBack(); else apply(reply);
+  }), 70);
+});
+
+addEventListener("hashchange", () => {
+  if (!byId(fragment())) send(stamp({ do: "open", hash: fragment() }));
+});
+
+// Keys a phone's keyboard hides: data-insert="sin(|)" types at the cursor; | is where the cursor goes.
+let field = null; // the field last in use
+document.addEventListener("focusin", ({ target }) => { if (target.matches("input[type=text], input:not([type]), textarea")) field = target; });
+document.addEventListener("mousedown", (event) => { if (event.target.closest("[data-insert]")) event.preventDefault(); });
+document.addEventListener("click", ({ target }) => {
+  const key = target.closest("[data-insert]");
+  if (key) type(key);
+  const act = target.closest("[data-page]")?.dataset.page;
+  if (act) acts[act]?.();
+});
+
+function type(key) {
+  const own = key.form?.querySelector("input[name=entry]");
+  const into = field?.isConnected && (!own || field.form === key.form) ? field : own;
+  if (!into) return;
+  const [before, after = ""] = key.dataset.insert.split("|");
+  const at = into.selectionStart ?? into.value.length;
+  into.setRangeText(before + after, at, into.selectionEnd ?? at, "end");
+  into.setSelectionRange(at + before.length, at + before.length);
+  into.focus();
+  into.dispatchEvent(new Event("input", { bubbles: true }));
+}
+
+// ---- what the page itself does ----
+
+const acts = {
+  async export() {
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([await log.text()], { type: "text/plain" }));
+    link.download = `closingside-${new Date().toISOString().slice(0, 10)}.txt`;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+  },
+  async clear() {
+    await log.clear();
+    others?.postMessage("cleared");
+    await take(bringBack);
+    show("notice-cleared");
+  },
+  update() { waiting?.postMessage("take over"); },
+  reload() { location.reload(); },
+};
+
+// Half-typed entries outlive a reload.
+addEventListener("pagehide", () => { try { sessionStorage.setItem(log.name, JSON.stringify(fieldValues())); } catch { /* no store: nothing to keep */ } });
+function halfTyped() {
+  try { return JSON.parse(sessionStorage.getItem(log.name)) || {}; } catch { return {}; }
+}
+
+// ---- works without a network ----
+
+let waiting = null; // the next version, loaded and waiting
+async function keep() {
+  const worker = navigator.serviceWorker;
+  if (!worker || !location.protocol.startsWith("http")) return;
+  const guided = Boolean(worker.controller);
+  worker.addEventListener("controllerchange", () => { if (guided) location.reload(); });
+  const registration = await worker.register("sw.js");
+  const offer = () => { waiting = registration.waiting; show("notice-update", Boolean(waiting) && guided); };
+  offer();
+  registration.addEventListener("updatefound", () => {
+    registration.installing?.addEventListener("statechange", offer);
+  });
+  await worker.ready;
+  document.body.dataset.offline = "ready";
+  show("offline-ready");
+}
+
+// ---- start ----
+
+take(async () => {
+  state("loading");
+  compiled = compile();
+  compiled.catch(() => {}); // looked at by boot
+  await log.open();
+  await bringBack();
+  for (const [id, value] of Object.entries(halfTyped())) {
+    const input = byId(id);
+    if (input && input.value === input.defaultValue) input.value = value;
+  }
+}).then(keep).catch((problem) => { console.warn(problem); show("offline-failed"); });

@@ -1,0 +1,130 @@
+"use strict";
+// The log: every request and outcome, in order, in IndexedDB. The log is the state; the engine is
+// given it on start. Where the browser keeps nothing (private mode, a full disk) the log lives in
+// memory, the page says so, and each append tries again to store what is not yet stored.
+
+const log = {
+  name: `closingside:${new URL("./", location.href).pathname}`, // folders of one host stay apart
+  tab: `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 8)}`,
+  count: 0,
+  db: null,
+  last: 0, // the highest key this tab knows
+  stale: false, // another tab has written since this tab's engine was given the log
+  held: null, // the id of a record to leave out of the next replay
+  unsaved: [], // records that are only in memory
+  aside: new Set(), // ids of records the engine must not see again
+  seen: new Set(), // ids of this engine's records
+
+  async open() {
+    try {
+      this.db = await within(4000, new Promise((resolve, reject) => {
+        const request = indexedDB.open(this.name, 1);
+        request.onupgradeneeded = () => request.result.createObjectStore("log", { autoIncrement: true });
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      }));
+      this.db.onversionchange = () => this.db.close();
+    } catch {
+      this.db = null;
+      show("notice-no-store");
+    }
+    opened();
+  },
+
+  // append stores one line and resolves when it is safe, or known not to be.
+  async append(line, kind = "line") {
+    await ready;
+    const record = { id: `${this.tab}-${this.count++}`, kind, line };
+    this.unsaved.push(record);
+    await this.save();
+    return record;
+  },
+
+  async save() {
+    if (!this.db) return;
+    const batch = [...this.unsaved];
+    try {
+      await this.transaction("readwrite", (store) => {
+        const news = store.getAllKeys(IDBKeyRange.lowerBound(this.last, true));
+        news.onsuccess = () => {
+          if (news.result.length) this.stale = true;
+          for (const record of batch) {
+            store.add(record).onsuccess = ({ target }) => { this.last = target.result; };
+          }
+        };
+      });
+      this.unsaved = this.unsaved.filter((r) => !batch.includes(r));
+      show("notice-full", false);
+    } catch {
+      show("notice-full");
+    }
+  },
+
+  // records is the log, oldest first, without what was set aside or is held.
+  async records() {
+    const stored = await this.read();
+    this.stale = false;
+    const all = [...stored, ...this.unsaved];
+    for (const r of all) if (r.kind === "aside") this.aside.add(r.line);
+    return all.filter((r) => r.kind === "line" && !this.aside.has(r.id) && r.id !== this.held);
+  },
+
+  async read() {
+    await ready;
+    if (!this.db) return [];
+    let keys, values;
+    try {
+      await this.transaction("readonly", (store) => {
+        keys = store.getAllKeys();
+        values = store.getAll();
+      });
+    } catch {
+      show("notice-no-store");
+      return [];
+    }
+    this.last = Math.max(this.last, ...keys.result.slice(-1));
+    return values.result;
+  },
+
+  // hasNews: has another tab written since?
+  async hasNews() {
+    if (!this.db || this.stale) return this.stale;
+    let keys;
+    await this.transaction("readonly", (store) => { keys = store.getAllKeys(IDBKeyRange.lowerBound(this.last, true)); });
+    return keys.result.length > 0;
+  },
+
+  // setAside keeps a record from being replayed: it brought the engine down.
+  async setAside(id) {
+    this.aside.add(id);
+    await this.append(id, "aside");
+  },
+
+  async clear() {
+    await ready;
+    this.unsaved = [];
+    if (this.db) await this.transaction("readwrite", (store) => store.clear());
+  },
+
+  // text is the log as one line a record, to be kept elsewhere.
+  async text() {
+    const all = [...await this.read(), ...this.unsaved];
+    return all.map((r) => (r.kind === "line" ? r.line : `${r.kind}=${r.line}`)).join("\n") + "\n";
+  },
+
+  transaction(mode, work) {
+    return new Promise((resolve, reject) => {
+      const t = this.db.transaction("log", mode);
+      t.oncomplete = resolve;
+      t.onerror = t.onabort = () => reject(t.error);
+      work(t.objectStore("log"));
+    });
+  },
+};
+
+let opened;
+const ready = new Promise((resolve) => { opened = resolve; });
+
+function within(milliseconds, promise) {
+  return Promise.race([promise, new Promise((_, reject) => { setTimeout(() => reject(new Error("too slow")), milliseconds); })]);
+}

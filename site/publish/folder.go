@@ -1,0 +1,151 @@
+package publish
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"path"
+	"regexp"
+	"slices"
+	"strings"
+
+	"closingside/site"
+	"closingside/site/html"
+	"closingside/site/page"
+	"closingside/tutor/text"
+)
+
+// Folder is a folder ready to be published: its files by name, and the
+// version that its service worker keeps.
+type Folder struct {
+	Files   map[string][]byte // without the compressed copies
+	Version string
+	kept    []string // what the service worker loads ahead, besides the page
+}
+
+// Build makes the folder around an engine (see Engine). It fails when the
+// page's files name a sentence or a file that does not exist.
+func Build(engine Built) (*Folder, error) {
+	f := &Folder{Files: map[string][]byte{}}
+	names := map[string]string{} // plain name → hashed name
+	add := func(name string, content []byte) {
+		ext := path.Ext(name)
+		names[name] = strings.TrimSuffix(name, ext) + "." + hash(content)[:12] + ext
+		f.Files[names[name]] = content
+		f.kept = append(f.kept, names[name])
+	}
+	add("engine.wasm", engine.Wasm)
+	add("wasm_exec.js", engine.Exec)
+	for _, name := range []string{"page.css", "loader.js", "log.js"} {
+		content, err := fs.ReadFile(page.Files, name)
+		if err != nil {
+			return nil, err
+		}
+		add(name, content)
+	}
+	add("icon.svg", IconSVG())
+	for _, icon := range icons {
+		content, err := IconPNG(icon.size, icon.maskable)
+		if err != nil {
+			return nil, err
+		}
+		add(icon.name, content)
+	}
+	add("closingside.webmanifest", manifest(names))
+	return f, f.addShell(names)
+}
+
+// addShell adds the page and its service worker. The version is the hash of
+// everything they are made of, taken before it is written into them.
+func (f *Folder) addShell(names map[string]string) error {
+	index, err := fill("index.html", names)
+	if err != nil {
+		return err
+	}
+	worker, err := fill("sw.js", names)
+	if err != nil {
+		return err
+	}
+	slices.Sort(f.kept)
+	first := string(site.Handle([]byte("do=start&hash=&at=0")))
+	list := strings.Join(f.kept, `", "`)
+	f.Version = hash([]byte(index), []byte(worker), []byte(first), []byte(list))[:12]
+	rest := strings.NewReplacer("{{version}}", f.Version, "{{files}}", list, "{{main}}", first, "{{mark}}", Mark())
+	for name, content := range map[string]string{"index.html": index, "sw.js": worker} {
+		content = rest.Replace(content)
+		if gap := hole.FindString(content); gap != "" {
+			return fmt.Errorf("publish: %s: nothing fills %s", name, gap)
+		}
+		f.Files[name] = []byte(content)
+	}
+	return nil
+}
+
+var hole = regexp.MustCompile(`\{\{[a-z:_.0-9-]+\}\}`)
+
+// fill reads a file of the page and puts in sentences ({{shell.title}}) and
+// hashed names ({{file:page.css}}); the other holes are left for addShell.
+func fill(name string, names map[string]string) (string, error) {
+	content, err := fs.ReadFile(page.Files, name)
+	if err != nil {
+		return "", err
+	}
+	var gap error
+	filled := hole.ReplaceAllStringFunc(string(content), func(h string) string {
+		key := strings.Trim(h, "{}")
+		switch file, isFile := strings.CutPrefix(key, "file:"); {
+		case isFile && names[file] != "":
+			return names[file]
+		case isFile:
+			gap = fmt.Errorf("publish: %s: no file %s", name, file)
+		case strings.Contains(key, "."):
+			if !text.Has(key) {
+				gap = fmt.Errorf("publish: %s: no sentence %s", name, key)
+			}
+			return html.Escape(text.Say(key))
+		}
+		return h
+	})
+	return filled, gap
+}
+
+// manifest is the web app manifest. Its links are relative to itself.
+func manifest(names map[string]string) []byte {
+	type icon struct {
+		Src     string `json:"src"`
+		Sizes   string `json:"sizes"`
+		Type    string `json:"type"`
+		Purpose string `json:"purpose"`
+	}
+	list := []icon{{names["icon.svg"], "any", "image/svg+xml", "any"}}
+	for _, i := range icons {
+		purpose := "any"
+		if i.maskable {
+			purpose = "maskable"
+		}
+		list = append(list, icon{names[i.name], fmt.Sprintf("%dx%d", i.size, i.size), "image/png", purpose})
+	}
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	_ = e.Encode(map[string]any{ // strings, and structs of strings: cannot fail
+		"name": text.Say("shell.title"), "short_name": text.Say("shell.short-name"),
+		"description": text.Say("shell.description"), "lang": "en", "id": "./", "start_url": "./", "scope": "./",
+		"display": "standalone", "background_color": "#f4f1e6", "theme_color": "#f4f1e6", "icons": list,
+	})
+	return b.Bytes()
+}
+
+// hash is the SHA-256 of the parts, each with its length before it, in hexadecimal.
+func hash(parts ...[]byte) string {
+	h := sha256.New()
+	for _, p := range parts {
+		fmt.Fprintf(h, "%d:", len(p))
+		h.Write(p)
+	}
+	return hex.EncodeToString(h.Sum(nil))
+}
