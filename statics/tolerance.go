@@ -24,6 +24,15 @@ const (
 	// tangentRelTol, relative to the side that swings, is the noise in b·sin α:
 	// angleAbsTol moves it by at most b·angleAbsTol, the product rounds once.
 	tangentRelTol = angleAbsTol + epsilon
+
+	// rankAbsTol is the sine of the angle below which two lines are one: each
+	// direction carries angleAbsTol, the cross product of unit vectors a few
+	// epsilon more.
+	rankAbsTol = 2*angleAbsTol + 4*epsilon
+
+	// maxCondition leaves ten of a float64's digits, as many as are printed:
+	// two lines 0.001° apart (condition number 115,000) pass without a warning.
+	maxCondition = 1e-10 / epsilon
 )
 
 // angleNoise is angleAbsTol for an angle of a given size.
