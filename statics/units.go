@@ -26,15 +26,6 @@ func (d Dimension) String() string {
 	return names[d]
 }
 
-// Force, Length and Moment are magnitudes in signatures where a mix-up would
-// otherwise go unseen. Their unit is the caller's; a Moment's is the product of
-// the units of the Force and the Length it came from.
-type (
-	Force  float64
-	Length float64
-	Moment float64
-)
-
 // Unit is a unit of measurement.
 type Unit struct {
 	Symbol string // as printed: "kN", "lb·ft", "deg"
