@@ -1,0 +1,183 @@
+package entry
+
+import (
+	"math"
+
+	"closingside/statics/expr"
+)
+
+// call = { "arc" } function [ "⁻¹" | "^-1" | "-1" | power ] argument
+//
+//	argument = "(" sum ")" | bare
+//
+// A power between a function and its argument belongs to the value, but for −1,
+// which turns the function round: sin² 30 is (sin 30)², sin^-1 0.5 is an angle.
+func (p *parser) call() expr.Node {
+	defer p.enter()()
+	word := p.take()
+	inverse := false
+	for word.kind == tInverse {
+		next := p.take()
+		if next.kind != tFunc && next.kind != tInverse {
+			word.fail("inverse-alone")
+		}
+		inverse = true
+		next.span = word.through(next.span)
+		word = next
+	}
+	raised := p.raised(&word, &inverse)
+	f := word.fn
+	if inverse {
+		if f.inverse == f.fn {
+			word.fail("function-power", "function", f.name)
+		}
+		f = function{fn: f.inverse, inverse: f.inverse, name: f.name + "⁻¹"}
+		word.fn = f
+	}
+	p.calls = append(p.calls, word)
+	n := expr.Node(expr.Fn{Func: f.fn, X: p.argument(word)})
+	if raised != nil {
+		n = expr.Pow(n, p.exponent(*raised))
+	}
+	return n
+}
+
+// raised reads what stands between a function and its argument.
+func (p *parser) raised(word *token, inverse *bool) *token {
+	from := p.pos
+	t := p.peek()
+	switch {
+	case t.kind == tSuper:
+		p.take()
+	case t.is('^'):
+		p.take()
+		n, ok := p.integer()
+		if !ok {
+			p.peek().fail("function-power", "function", word.fn.name)
+		}
+		t = token{kind: tSuper, span: t.through(p.tokens[p.pos-1].span), exp: number{value: n}}
+	case t.is('-'):
+		// sin-1(0.5), as ⁻¹ comes out of a copy. Nobody means the sine of −1°
+		// times what follows.
+		n, ok := p.integer()
+		if next := p.peek(); ok && n == -1 && next.kind == tOpen {
+			word.span = word.through(p.tokens[p.pos-1].span)
+			*inverse = true
+			return nil
+		}
+		p.pos = from
+		return nil
+	default:
+		return nil
+	}
+	if v := t.exp.value; v == -1 {
+		if *inverse {
+			t.fail("function-power", "function", word.fn.name)
+		}
+		*inverse = true
+		word.span = word.through(t.span)
+		return nil
+	} else if v < 1 || v != math.Trunc(v) {
+		t.fail("function-power", "function", word.fn.name)
+	}
+	return &t
+}
+
+// integer reads an exponent behind ^: 2, -1, (-1).
+func (p *parser) integer() (v float64, ok bool) {
+	bracket := p.peek().kind == tOpen
+	if bracket {
+		p.take()
+	}
+	sign := 1.0
+	if p.accept('-') {
+		sign = -1
+	}
+	t := p.peek()
+	if t.kind != tNumber || t.num.value != math.Trunc(t.num.value) {
+		return 0, false
+	}
+	p.take()
+	if bracket {
+		if p.peek().kind != tClose {
+			return 0, false
+		}
+		p.take()
+	}
+	return sign * t.num.value, true
+}
+
+// argument reads what a function is taken of, and doubts what looks like
+// radians.
+func (p *parser) argument(word token) expr.Node {
+	first := len(p.leaves)
+	if t := p.peek(); t.kind == tEnd || t.kind == tClose || t.kind == tOp && t.op != '-' && t.op != '+' && t.op != '|' {
+		word.fail("function-alone", "function", word.fn.name)
+	}
+	var n expr.Node
+	from := p.peek().span
+	switch {
+	case p.peek().kind == tOpen:
+		n = p.group()
+	case word.fn.fn == expr.FnSqrt || word.fn.fn == expr.FnAbs:
+		n = p.rooted()
+	default:
+		n = p.bare()
+	}
+	if p.doubt == nil && p.looksLikeRadians(word.fn.fn, n, first) {
+		at := from.through(p.tokens[p.pos-1].span)
+		p.doubt = at.error("radians", "function", word.fn.name)
+	}
+	return n
+}
+
+// rooted = { "+" | "−" } atom             √3/2 is (√3)/2
+func (p *parser) rooted() expr.Node {
+	if p.accept('-') {
+		defer p.enter()()
+		return expr.Neg{X: p.rooted()}
+	}
+	n := p.atom()
+	if p.peek().kind == tUnit {
+		n = p.measured(n, p.take())
+	}
+	return n
+}
+
+// bare = signed { name | "π" }            cos 2θ, but (cos 2)·30 and (cos 25°)(340)
+//
+// A bare argument ends at · and / and before a bracket, a function, or anything
+// behind a unit.
+func (p *parser) bare() expr.Node {
+	n := p.signed()
+	for (p.peek().kind == tName || p.peek().kind == tPi) && p.tokens[p.pos-1].kind != tUnit && p.tokens[p.pos-1].kind != tClose {
+		n = expr.Mul(n, p.power())
+	}
+	return n
+}
+
+// looksLikeRadians reports whether the argument n of a sine, cosine or tangent
+// was hardly meant in degrees: a bare number with two decimals or more, no
+// larger than a turn of 2π (cos(1.518)), or a multiple of π (sin(π/3)).
+func (p *parser) looksLikeRadians(f expr.Func, n expr.Node, first int) bool {
+	if f != expr.FnSin && f != expr.FnCos && f != expr.FnTan {
+		return false
+	}
+	if minus, ok := n.(expr.Neg); ok {
+		n = minus.X
+	}
+	if v, ok := n.(expr.Num); ok {
+		return p.leaves[first].num.decimals >= 2 && v.Value <= 6.2832
+	}
+	pi, other := false, false
+	expr.Walk(n, func(_ int, n expr.Node) {
+		switch n.(type) {
+		case expr.Pi:
+			pi = true
+		case expr.Sym, expr.Fn, expr.Ang:
+			other = true
+		}
+	})
+	v := expr.Eval(n, nil)
+	return pi && !other && math.Abs(v) <= 6.2832
+}

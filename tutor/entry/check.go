@@ -1,0 +1,212 @@
+package entry
+
+import (
+	"math"
+	"slices"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/text"
+)
+
+// checkNames fails for a name that has no value to work with here.
+func (p *parser) checkNames() {
+	sc := p.scope
+	for _, t := range p.names {
+		switch {
+		case t.name == sc.Asked:
+			t.fail("own", "name", t.typed)
+		case slices.Contains(sc.Unknowns, t.name):
+		case sc.Known == nil || math.IsNaN(sc.Known(t.name)):
+			t.fail("not-found-yet", "name", t.typed)
+		}
+	}
+}
+
+// unknown fails for a word that is no name here, with the nearest one that is.
+func (sc *Scope) unknown(t token) {
+	best, near := len([]rune(t.name)), ""
+	if best > 3 {
+		best = 3
+	}
+	words := make([]string, 0, len(sc.Names)+len(functions))
+	for w := range sc.Names {
+		words = append(words, w)
+	}
+	for w := range functions {
+		words = append(words, w)
+	}
+	slices.Sort(words)
+	for _, w := range words {
+		if d := distance(foldWord(t.name), foldWord(w)); d < best {
+			best, near = d, w
+		}
+	}
+	if near != "" {
+		t.fail("unknown-name-near", "name", t.name, "near", near)
+	}
+	t.fail("unknown-name", "name", t.name)
+}
+
+// distance is the number of letters to put in, leave out or change between a
+// and b (Levenshtein), a swap of neighbours counting as one.
+func distance(from, to string) int {
+	a, b := []rune(from), []rune(to)
+	rows := [3][]int{make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)}
+	for j := range rows[1] {
+		rows[1][j] = j
+	}
+	for i := range a {
+		older, last, row := rows[i%3], rows[(i+1)%3], rows[(i+2)%3]
+		row[0] = i + 1
+		for j := range b {
+			change := last[j]
+			if a[i] != b[j] {
+				change++
+			}
+			row[j+1] = min(change, last[j+1]+1, row[j]+1)
+			if i > 0 && j > 0 && a[i] == b[j-1] && a[i-1] == b[j] {
+				row[j+1] = min(row[j+1], older[j-1]+1)
+			}
+		}
+	}
+	return rows[(len(a)+1)%3][len(b)]
+}
+
+// sort is what a part of an entry measures, as far as that is certain.
+type sort struct {
+	dim   statics.Dimension
+	known bool
+	at    span // what says so
+}
+
+// plainRatio tells a number that surely has no unit.
+func (s sort) plainRatio() bool { return s.known && s.dim == statics.DimRatio }
+
+// measures reports whether s surely measures something.
+func (s sort) measures() bool { return s.known && s.dim != statics.DimRatio }
+
+// checkDimension fails where an entry surely measures something else than what
+// is asked. A ratio may stand anywhere: a sine written down as the angle is a
+// slip to be named, not a misreading.
+func (p *parser) checkDimension(tree expr.Node, unit *token, whole span) {
+	s := p.dimension(tree)
+	if unit != nil && unit.unit.Dim != statics.DimAngle {
+		if s.measures() {
+			unit.fail("unit-place", "unit", unit.typed)
+		}
+		s = sort{unit.unit.Dim, true, whole}
+	} else if unit != nil {
+		s = sort{statics.DimAngle, true, whole}
+	}
+	if !s.measures() || s.dim == p.scope.Dim {
+		return
+	}
+	wanted := p.scope.Dim
+	switch {
+	case wanted == statics.DimRatio:
+		s.at.fail("ratio-asked", "is", dimensionText(s.dim))
+	case s.dim == statics.DimAngle:
+		s.at.fail("angle-misplaced", "wanted", dimensionText(wanted), "unit", unitText(p.scope.Unit))
+	}
+	s.at.fail("wrong-dimension", "is", dimensionText(s.dim), "wanted", dimensionText(wanted), "unit", unitText(p.scope.Unit))
+}
+
+func dimensionText(d statics.Dimension) string { return text.Say("entry.dimension." + d.String()) }
+
+// unitText names a unit inside a sentence.
+func unitText(u statics.Unit) string {
+	if u.Symbol == "deg" {
+		return text.Say("entry.degrees")
+	}
+	return u.Symbol
+}
+
+// dimension works out what tree measures, and fails where that makes no sense:
+// newtons added to degrees, the sine of a force.
+func (p *parser) dimension(tree expr.Node) sort {
+	d := dimensions{parser: p}
+	return d.of(tree)
+}
+
+// dimensions walks a tree in step with the parser's notes on it.
+type dimensions struct {
+	*parser
+	leaf, name, call int
+}
+
+func (d *dimensions) of(n expr.Node) sort {
+	switch n := n.(type) {
+	case expr.Num, expr.Ang:
+		l := d.leaves[d.leaf]
+		d.leaf++
+		return sort{l.unit.Dim, l.unit.Dim != statics.DimRatio, l.span}
+	case expr.Pi:
+		return sort{}
+	case expr.Sym:
+		t := d.names[d.name]
+		d.name++
+		if d.scope.Dims == nil {
+			return sort{}
+		}
+		dim, ok := d.scope.Dims(n.Name)
+		return sort{dim, ok, t.span}
+	case expr.Neg:
+		return d.of(n.X)
+	case expr.Bin:
+		return d.binary(n)
+	case expr.Fn:
+		return d.function(n)
+	}
+	panic("entry: unknown node")
+}
+
+func (d *dimensions) binary(n expr.Bin) sort {
+	l, r := d.of(n.L), d.of(n.R)
+	switch n.Op {
+	case expr.OpAdd, expr.OpSub:
+		if l.measures() && r.measures() && l.dim != r.dim {
+			r.at.fail("mixed", "left", dimensionText(l.dim), "right", dimensionText(r.dim))
+		}
+		if l.measures() {
+			return l
+		}
+		return r
+	case expr.OpMul:
+		if l.plainRatio() {
+			return r
+		}
+		if r.plainRatio() {
+			return l
+		}
+	case expr.OpDiv:
+		if r.plainRatio() {
+			return l
+		}
+		if l.known && r.known && l.dim == r.dim {
+			return sort{statics.DimRatio, true, l.at.through(r.at)}
+		}
+	}
+	return sort{}
+}
+
+func (d *dimensions) function(n expr.Fn) sort {
+	at := d.calls[d.call]
+	d.call++
+	x := d.of(n.X)
+	switch n.Func {
+	case expr.FnAbs:
+		return x
+	case expr.FnSin, expr.FnCos, expr.FnTan:
+		if x.measures() && x.dim != statics.DimAngle {
+			x.at.fail("trig-of", "function", at.fn.name, "is", dimensionText(x.dim))
+		}
+		return sort{statics.DimRatio, true, at.span}
+	case expr.FnAsin, expr.FnAcos, expr.FnAtan:
+		if x.measures() {
+			x.at.fail("inverse-of", "function", at.fn.name, "is", dimensionText(x.dim))
+		}
+		return sort{statics.DimAngle, true, at.span}
+	}
+	return sort{}
+}

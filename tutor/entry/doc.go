@@ -1,0 +1,53 @@
+// Package entry reads what a learner writes: a number, an expression, a form in
+// an unknown angle, an equation, a direction.
+//
+//	r, err := entry.Read("2(340)(610) cos 87°", scope)
+//	// r.Form == entry.Expression, r.Value == 21709.15…
+//	// r.Tree prints as 2·340·610·cos 87°
+//
+// A text is folded to plain characters (fold.go), cut into tokens (lex.go,
+// number.go, angle.go, words.go), read by recursive descent into a tree
+// (parse.go, call.go), and made sense of in its [Scope] (read.go, value.go,
+// check.go). The grammar stands above the functions that read it.
+//
+// # Conventions
+//
+// Where habits differ, these hold. The page shows each entry as it was read.
+//
+//   - Angles are in degrees unless rad or grad (gon) stands behind them. A sine
+//     of a bare number that looks like radians, cos(1.518) or sin(π/3), is
+//     asked about.
+//   - -2^2 is −(2²) = −4, and 2^3^2 is 2^(3²).
+//   - An implied product binds more tightly than a fraction: 1/2x is 1/(2·x),
+//     a/2(3)(4) is a/(2·3·4). A product written with · does not: 1/2·x is
+//     (1/2)·x.
+//   - A function without brackets takes what stands right behind it, with names
+//     that follow: cos 2·30 is (cos 2)·30, cos 2θ is cos(2·θ), sin 87/2 is
+//     (sin 87)/2, cos 25° P is (cos 25°)·P, cos 30² is cos(30²). With brackets
+//     it takes those alone: cos(25)² is (cos 25)².
+//   - √ takes one number, name or bracket: √3/2 is (√3)/2.
+//   - sin² 30 is (sin 30)², and sin⁻¹, sin^-1, sin-1(…), arcsin, asin, invsin
+//     and "inv sin" are the inverse. Case does not matter.
+//   - One comma is a decimal comma (682,6), unless it could as well part
+//     thousands: 1,234 is asked about. 1,234.5 and 1.234,5 and 1,234,567 are
+//     certain. A space between groups of three is asked about too, since it may
+//     part two numbers, unless it is one that does not break.
+//   - A unit behind the whole of an entry is meant for the whole: 0.3 + 0.2 kN.
+//     Anywhere else it belongs to the number or bracket before it, which is
+//     converted to the problem's unit; names carry their units themselves.
+//   - An unknown that an affine form may hold stays unknown even if it has a
+//     value.
+//
+// # Resolution
+//
+// A number is known to half a unit of the last digit typed, converted with its
+// unit. The final zeros of a whole number may only hold the place: 466000 has
+// four readings, 0.5 to 500, listed finest first. 680. at the end of an entry
+// is 680 and a period.
+//
+// # What it cannot do
+//
+// It reads no vectors, no names outside the problem, no functions but the
+// square root, the absolute value, sine, cosine, tangent and their inverses,
+// and judges nothing: whether a value is right is not its business.
+package entry

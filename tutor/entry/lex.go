@@ -1,0 +1,207 @@
+package entry
+
+import (
+	"strings"
+	"unicode"
+
+	"closingside/statics"
+)
+
+// maxRunes bounds what is read. The cosine law with every number written out
+// takes about sixty.
+const maxRunes = 400
+
+// kind is the kind of a token.
+type kind uint8
+
+const (
+	tEnd kind = iota
+	tNumber
+	tUnit
+	tName     // a quantity or a given of the problem
+	tUnknown  // a word that is none of the reader's and none of the problem's
+	tFunc     // sin, √, …
+	tInverse  // "arc", "inv": turns the function behind it round
+	tPi       //
+	tOp       // + − * / ^ = |
+	tOpen     // ( [ {
+	tClose    // ) ] }
+	tSuper    // ² ³ ⁻¹
+	tValueEnd // , ; or a word between two values
+	nKinds
+)
+
+var kindNames = [nKinds]string{"end", "number", "unit", "name", "unknown", "func", "inverse", "pi", "op", "open", "close", "super", "between"}
+
+func (k kind) String() string { return kindNames[k] }
+
+// token is a piece of an entry. Which fields hold depends on its kind.
+type token struct {
+	kind kind
+	span
+	op    rune         // tOp
+	num   number       // tNumber
+	unit  statics.Unit // tUnit
+	name  string       // tName: canonical
+	typed string       // as typed
+	fn    function     // tFunc
+	exp   number       // tSuper: its value, never exact to a digit
+}
+
+// is reports whether t is the operator op.
+func (t token) is(op rune) bool { return t.kind == tOp && t.op == op }
+
+// lexer cuts a text into tokens.
+type lexer struct {
+	source []rune // as typed
+	runes  []rune // folded
+	pos    int
+	words  *vocabulary
+	tokens []token
+}
+
+// lex cuts s into tokens; the last is tEnd.
+func lex(s string, words *vocabulary) []token {
+	x := newLexer(s, words)
+	for x.next() {
+	}
+	return x.tokens
+}
+
+// newLexer prepares s: a final period or two, as of a sentence, is no part of
+// it.
+func newLexer(s string, words *vocabulary) *lexer {
+	x := &lexer{source: []rune(s), runes: foldAll(s), words: words}
+	if n := len(x.runes); n > maxRunes {
+		span{maxRunes, n}.fail("too-long", "limit", "400")
+	}
+	end := len(x.runes)
+	for end > 0 && (isSpace(x.runes[end-1]) || x.runes[end-1] == '.' || x.runes[end-1] == '…') {
+		end--
+	}
+	x.runes = x.runes[:end]
+	return x
+}
+
+// at is the rune i ahead, or 0 beyond either end.
+func (x *lexer) at(i int) rune {
+	if i += x.pos; i < 0 || i >= len(x.runes) {
+		return 0
+	}
+	return x.runes[i]
+}
+
+func (x *lexer) spanFrom(from int) span { return span{from, x.pos} }
+func (x *lexer) typed(from int) string  { return string(x.source[from:x.pos]) }
+func (x *lexer) emit(from int, t token) {
+	t.span, t.typed = x.spanFrom(from), x.typed(from)
+	x.tokens = append(x.tokens, t)
+}
+func (x *lexer) take(from, n int, t token) { x.pos += n; x.emit(from, t) }
+func isSpace(r rune) bool                  { return r == ' ' || r == noBreak }
+func (x *lexer) previous(kinds ...kind) bool {
+	if len(x.tokens) == 0 {
+		return false
+	}
+	for _, k := range kinds {
+		if x.tokens[len(x.tokens)-1].kind == k {
+			return true
+		}
+	}
+	return false
+}
+
+func (x *lexer) spaces() {
+	for isSpace(x.at(0)) {
+		x.pos++
+	}
+}
+
+// next reads one token. It is false at the end.
+func (x *lexer) next() bool {
+	x.spaces()
+	from, r := x.pos, x.at(0)
+	switch {
+	case x.pos == len(x.runes):
+		x.emit(from, token{kind: tEnd})
+		return false
+	case isDigit(r), r == '.' && isDigit(x.at(1)), vulgar[r] != 0:
+		x.measure(x.number(), from)
+	case superscript(r) >= 0:
+		x.superscript(from)
+	case strings.ContainsRune("+-*/^=|", r):
+		x.operator(from, r)
+	case r == ':' && x.at(1) == '=':
+		x.take(from, 2, token{kind: tOp, op: '='})
+	case r == '(':
+		x.take(from, 1, token{kind: tOpen})
+	case r == ')':
+		x.take(from, 1, token{kind: tClose})
+	case r == '√':
+		x.take(from, 1, token{kind: tFunc, fn: functions["sqrt"]})
+	case strings.ContainsRune(",;±", r):
+		x.take(from, 1, token{kind: tValueEnd})
+	case r == '°', r == prime, r == seconds, r == '#':
+		u, _ := statics.UnitBySymbol(string(r))
+		x.take(from, 1, token{kind: tUnit, unit: u})
+	case isLetter(r):
+		x.word()
+	default:
+		span{from, from + 1}.fail("character", "what", string(x.source[from:from+1]))
+	}
+	return true
+}
+
+// operator takes an operator sign; ** is ^.
+func (x *lexer) operator(from int, r rune) {
+	n := 1
+	if r == '*' && x.at(1) == '*' {
+		r, n = '^', 2
+	}
+	x.take(from, n, token{kind: tOp, op: r})
+}
+
+// Superscript digits, and the signs that may stand before them.
+const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁺"
+
+func superscript(r rune) int { return strings.IndexRune(superscripts, r) }
+
+// superscript takes a raised integer. A raised zero alone is a degree sign
+// badly drawn (87⁰).
+func (x *lexer) superscript(from int) {
+	if x.at(0) == '⁰' && superscript(x.at(1)) < 0 {
+		u, _ := statics.UnitBySymbol("deg")
+		x.take(from, 1, token{kind: tUnit, unit: u})
+		return
+	}
+	sign, v := 1.0, 0.0
+	switch x.at(0) {
+	case '⁻':
+		sign = -1
+		x.pos++
+	case '⁺':
+		x.pos++
+	}
+	digits := 0
+	for ; digits < 3 && x.superDigit() >= 0; digits++ {
+		v = v*10 + float64(x.superDigit())
+		x.pos++
+	}
+	if digits == 0 || superscript(x.at(0)) >= 0 {
+		x.pos = max(x.pos, from+1)
+		x.spanFrom(from).fail("superscript", "typed", x.typed(from))
+	}
+	x.emit(from, token{kind: tSuper, exp: number{value: sign * v}})
+}
+
+// superDigit is the value of the raised digit at hand, or −1.
+func (x *lexer) superDigit() int {
+	for d, r := range []rune("⁰¹²³⁴⁵⁶⁷⁸⁹") {
+		if x.at(0) == r {
+			return d
+		}
+	}
+	return -1
+}
+
+func isLetter(r rune) bool { return unicode.IsLetter(r) && superscript(r) < 0 }

@@ -1,0 +1,224 @@
+package entry
+
+import (
+	"math"
+	"slices"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// Scope is what the reader knows of the place an entry is written in.
+type Scope struct {
+	Dim  statics.Dimension // asked
+	Unit statics.Unit      // of a number without one
+	// Force is the problem's unit of force: values of names, and numbers with
+	// a unit inside an expression, are in it.
+	Force    statics.Unit
+	Names    Names
+	Known    expr.Env // values usable now; NaN for the rest
+	Unknowns []string // names that may stand in affine forms and equations
+	Asked    string   // may not be used in its own entry, but for "R = 682.6 N"
+	// Dims tells what a name measures; it may be nil.
+	Dims         func(name string) (statics.Dimension, bool)
+	Direction    bool // "30° below −x" will do as well
+	NumbersOnly  bool
+	UnitRequired bool // behind a plain number
+}
+
+// Form is the form an entry has.
+type Form uint8
+
+// The forms.
+const (
+	Number     Form = iota // 682.6 N
+	Expression             // 2·340·cos 87°
+	Affine                 // 118° − θ
+	Equation               // T1 cos 40 − T2 cos 30 = 0
+	Direction              // 30° below −x
+)
+
+// String names the form in lower case.
+func (f Form) String() string {
+	return [...]string{"number", "expression", "affine", "equation", "direction"}[f]
+}
+
+// Reading is what an entry says.
+type Reading struct {
+	Form Form
+	// Value is in Scope.Unit, degrees for an angle. It is NaN for an equation,
+	// and for an affine form whose unknown has no value yet.
+	Value float64
+	// Halves are half a unit of the last digit of a number, in the unit of
+	// Value: one for each digit that may be the last, finest first. Final
+	// zeros of a whole number may only hold the place. Empty where the value
+	// is not a number as typed.
+	Halves      []float64
+	Digits      int    // significant digits of a number, final zeros counted
+	Decimals    int    // its digits behind the decimal point
+	Unit        string // the unit written, or Scope.Unit's
+	UnitWritten bool
+	// Tree is the entry as read, worked in Unit (in degrees for an angle).
+	// Right is the other side of an equation.
+	Tree, Right expr.Node
+	// An affine form is Const + Coef·In, in degrees for an angle.
+	Const, Coef float64
+	In          string
+	Literals    []Literal
+	Heading     statics.Heading // of a direction
+}
+
+// Literal is a number inside an entry, known to the digit it was typed to.
+// Exact ones, such as a raised 2, are left out.
+type Literal struct {
+	Value, Half float64 // of the node, degrees for an angle
+	Digits      int
+	Decimals    int
+	Site        int  // in Tree, or in Right
+	Right       bool // of an equation
+}
+
+// Read reads what a learner wrote. Beside an error the Reading still holds the
+// tree where one could be made, so that it can be shown.
+func Read(s string, sc Scope) (Reading, *Error) {
+	r, err := read(s, sc)
+	if err == nil || !sc.Direction || sc.NumbersOnly {
+		return r, err
+	}
+	h, n, headingErr := readHeading(s)
+	switch {
+	case headingErr == nil:
+		return directed(h, n), nil
+	case speaksOfDirection(s):
+		return r, headingErr
+	}
+	return r, err
+}
+
+func directed(h statics.Heading, n number) Reading {
+	v := h.Angle().Degrees()
+	return Reading{Form: Direction, Value: v, Halves: n.halves(), Digits: n.digits, Decimals: n.decimals,
+		Unit: "deg", UnitWritten: true, Tree: expr.Deg(v), Heading: h}
+}
+
+func read(s string, sc Scope) (r Reading, err *Error) {
+	defer rescue(&err)
+	r.Value = math.NaN()
+	tokens := lex(s, newVocabulary(sc.Names))
+	if left, right, ok := sides(tokens, &sc); ok {
+		r.equation(left, right, &sc)
+	} else {
+		r.single(left, &sc)
+	}
+	return r, nil
+}
+
+// Parse reads an expression alone. It judges neither names nor units nor
+// values; numbers with a unit of force are converted to newtons.
+func Parse(s string, names Names) (n expr.Node, err *Error) {
+	defer rescue(&err)
+	p := parser{tokens: lex(s, newVocabulary(names)), scope: &Scope{Names: names}}
+	return p.all(), nil
+}
+
+// all = sum end
+func (p *parser) all() expr.Node {
+	n := p.sum()
+	if t := p.peek(); t.kind != tEnd {
+		p.misplaced(t)
+	}
+	return n
+}
+
+// sides cuts the tokens at an equals sign. One that only says what is asked
+// ("R = …", "≈ …", "… = R") is left out; of a chain "R = … = 682.6", the last
+// side is the entry.
+//
+//	entry = [ [ asked ] "=" ] { side "=" } side [ "=" asked ] | side "=" side
+func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
+	var all [][]token
+	for from, i := 0, 0; i < len(tokens); i++ {
+		if t := tokens[i]; t.is('=') || t.kind == tEnd {
+			side := append(slices.Clone(tokens[from:i]), token{kind: tEnd, span: span{t.from, t.to}})
+			all, from = append(all, side), i+1
+		}
+	}
+	isAsked := func(side []token) bool {
+		return len(side) == 1 || len(side) == 2 && side[0].kind == tName && side[0].name == sc.Asked
+	}
+	n := len(all)
+	switch {
+	case n == 1:
+		return all[0], nil, false
+	case isAsked(all[0]):
+		return all[n-1], nil, false
+	case n == 2 && len(all[1]) > 1 && isAsked(all[1]):
+		return all[0], nil, false
+	case len(all[0]) == 2 && all[0][0].kind == tName && !slices.Contains(sc.Unknowns, all[0][0].name):
+		all[0][0].fail("other-quantity", "name", all[0][0].typed)
+	case n > 2:
+		last := all[n-2]
+		last[len(last)-1].fail("equals")
+	}
+	return all[0], all[1], true
+}
+
+// equation reads the two sides of an equation.
+func (r *Reading) equation(left, right []token, sc *Scope) {
+	r.Form = Equation
+	for i, tokens := range [][]token{left, right} {
+		p := parser{tokens: tokens, scope: sc}
+		tree := p.all()
+		if i == 0 {
+			r.Tree = tree
+		} else {
+			r.Right = tree
+		}
+		r.Literals = append(r.Literals, p.literals(tree, i == 1)...)
+		p.checkNames()
+		p.dimension(tree)
+		if p.doubt != nil {
+			panic(p.doubt)
+		}
+	}
+	if sc.NumbersOnly {
+		left[0].through(right[len(right)-1].span).fail("numbers-only")
+	}
+}
+
+// single reads a value.
+func (r *Reading) single(tokens []token, sc *Scope) {
+	unit, rest := trailingUnit(tokens, sc)
+	p := parser{tokens: rest, scope: sc}
+	tree := p.all()
+	if unit != nil && unit.unit.Dim == statics.DimAngle {
+		tree = p.angle(tree, *unit)
+	}
+	whole := tokens[0].through(tokens[max(0, len(tokens)-2)].span)
+	r.Tree, r.Form, r.Unit = tree, Expression, sc.Unit.Symbol
+	r.Literals = p.literals(tree, false)
+	if unit != nil {
+		r.Unit = unit.unit.Symbol
+	}
+	r.UnitWritten = slices.ContainsFunc(tokens, func(t token) bool { return t.kind == tUnit && t.unit.Dim == sc.Dim })
+	factor := p.factor(unit, r.UnitWritten)
+	r.number(p.leaves, factor)
+	p.checkNames()
+	if sc.NumbersOnly && r.Form != Number {
+		whole.fail("numbers-only")
+	}
+	p.checkDimension(tree, unit, whole)
+	if p.doubt != nil {
+		panic(p.doubt)
+	}
+	if sc.UnitRequired && r.Form == Number && !r.UnitWritten && sc.Dim != statics.DimRatio {
+		whole.fail("unit-required", "unit", unitText(sc.Unit))
+	}
+	if name, typed := p.unknown(); name != "" {
+		r.affine(name, typed, sc.Known, factor, whole)
+		return
+	}
+	if r.Value = expr.Eval(tree, sc.Known) * factor; math.IsNaN(r.Value) || math.IsInf(r.Value, 0) {
+		p.undefined(tree, whole)
+	}
+}

@@ -1,0 +1,151 @@
+package entry
+
+import (
+	"math"
+	"slices"
+
+	"closingside/statics/expr"
+)
+
+// literals lists the numbers of tree that were typed to some digit.
+func (p *parser) literals(tree expr.Node, right bool) []Literal {
+	var all []Literal
+	i := 0
+	expr.Walk(tree, func(site int, n expr.Node) {
+		switch n.(type) {
+		case expr.Num, expr.Ang:
+		default:
+			return
+		}
+		l := p.leaves[i]
+		i++
+		if l.num.half > 0 {
+			all = append(all, Literal{
+				Value: expr.Eval(n, nil), Half: l.num.half * l.scale,
+				Digits: l.num.digits, Decimals: l.num.decimals, Site: site, Right: right,
+			})
+		}
+	})
+	return all
+}
+
+// number fills in what a Reading says of a plain number: a literal, a minus
+// before it, or a power of ten behind it (1.2×10³).
+func (r *Reading) number(leaves []leaf, factor float64) {
+	n := r.Tree
+	if minus, ok := n.(expr.Neg); ok {
+		n = minus.X
+	}
+	power := 1.0
+	if product, ok := n.(expr.Bin); ok && product.Op == expr.OpMul {
+		ten, ok := product.R.(expr.Bin)
+		if !ok || ten.Op != expr.OpPow || ten.L != expr.N(10) {
+			return
+		}
+		power, n = expr.Eval(ten, nil), product.L
+	}
+	switch n.(type) {
+	case expr.Num, expr.Ang:
+		l := leaves[0]
+		r.Form, r.Digits, r.Decimals = Number, l.num.digits, l.num.decimals
+		r.Halves = l.num.halves()
+		for i := range r.Halves {
+			r.Halves[i] *= l.scale * power * factor
+		}
+	}
+}
+
+// unknown is the one name without a value that an affine form may have, as it
+// was typed too, or "".
+func (p *parser) unknown() (name, typed string) {
+	for _, t := range p.names {
+		switch {
+		case !slices.Contains(p.scope.Unknowns, t.name):
+		case name == "":
+			name, typed = t.name, t.typed
+		case t.name != name:
+			t.fail("two-unknowns", "name", typed, "other", t.typed)
+		}
+	}
+	return name, typed
+}
+
+// affine fills in an affine form in the unknown called name.
+func (r *Reading) affine(name, typed string, known expr.Env, factor float64, whole span) {
+	c, k, ok := affine(r.Tree, name, known)
+	if !ok {
+		whole.fail("not-linear", "name", typed)
+	}
+	r.Form, r.In, r.Const, r.Coef = Affine, name, c*factor, k*factor
+	if known != nil {
+		r.Value = r.Const + r.Coef*known(name)
+	}
+	if math.IsNaN(r.Const) || math.IsNaN(r.Coef) {
+		whole.fail("undefined")
+	}
+}
+
+// affine writes n as c + k·name; ok is false where it is not of that form.
+func affine(n expr.Node, name string, known expr.Env) (c, k float64, ok bool) {
+	switch t := n.(type) {
+	case expr.Sym:
+		if t.Name == name {
+			return 0, 1, true
+		}
+	case expr.Neg:
+		c, k, ok = affine(t.X, name, known)
+		return 0 - c, -k, ok
+	case expr.Bin:
+		lc, lk, lok := affine(t.L, name, known)
+		rc, rk, rok := affine(t.R, name, known)
+		if !lok || !rok {
+			return 0, 0, false
+		}
+		switch {
+		case t.Op == expr.OpAdd:
+			return lc + rc, lk + rk, true
+		case t.Op == expr.OpSub:
+			return lc - rc, lk - rk, true
+		case t.Op == expr.OpMul && rk == 0:
+			return lc * rc, lk * rc, true
+		case t.Op == expr.OpMul && lk == 0:
+			return lc * rc, lc * rk, true
+		case t.Op == expr.OpDiv && rk == 0:
+			return lc / rc, lk / rc, true
+		}
+	}
+	if slices.Contains(expr.Symbols(n), name) {
+		return 0, 0, false
+	}
+	return expr.Eval(n, known), 0, true
+}
+
+// undefined fails for the innermost node without a value.
+func (p *parser) undefined(tree expr.Node, whole span) {
+	calls := 0
+	value := func(n expr.Node) float64 { return expr.Eval(n, p.scope.Known) }
+	expr.Walk(tree, func(_ int, n expr.Node) {
+		switch n := n.(type) {
+		case expr.Fn:
+			at := p.calls[calls]
+			calls++
+			x := value(n.X)
+			if !math.IsNaN(value(n)) || math.IsNaN(x) {
+				return
+			}
+			switch n.Func {
+			case expr.FnSqrt:
+				at.fail("root-negative")
+			case expr.FnAsin, expr.FnAcos:
+				at.fail("inverse-range", "function", at.fn.name, "value", expr.FormatNumber(x, 4))
+			default:
+				at.fail("undefined")
+			}
+		case expr.Bin:
+			if n.Op == expr.OpDiv && value(n.R) == 0 && !math.IsNaN(value(n.L)) {
+				whole.fail("divide-zero")
+			}
+		}
+	})
+	whole.fail("undefined")
+}
