@@ -157,6 +157,8 @@ func TestNeedles(t *testing.T) {
 		tri := must(t)(SAS(500, gamma, 500))
 		want := 1000 * math.Sin(float64(gamma)/2)
 		assert.InEpsilon(t, want, tri.C, 1e-15)
+		assert.InDelta(t, (math.Pi-float64(gamma))/2, float64(tri.Alpha), 5e-16)
+		assert.InDelta(t, (math.Pi-float64(gamma))/2, float64(tri.Beta), 5e-16)
 		back := must(t)(SSS(500, 500, want))
 		assert.InEpsilon(t, float64(gamma), float64(back.Gamma), 1e-15)
 	}
