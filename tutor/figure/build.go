@@ -1,0 +1,282 @@
+package figure
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// builder turns a scene into marks and strokes at one scale. The world's origin
+// lies at the page's until the whole is moved into its frame.
+type builder struct {
+	scene   *Scene
+	scale   float64
+	text    float64
+	world   Box // what the scene holds, in pixels, y downwards
+	radii   []float64
+	marks   []Mark
+	strokes []stroke
+	wants   []want
+	ink     Box
+	origin  Point
+	owner   int // of the part being drawn; 0 for none
+	shaft   bool
+}
+
+// want is a label that asks for a place beside its part.
+type want struct {
+	label  Label
+	class  Class
+	step   int
+	name   string
+	w, h   float64
+	owner  int
+	anchor anchor
+}
+
+func (b *builder) at(v r2.Vec) Point {
+	return Point{float64(v.X * b.scale), -float64(v.Y * b.scale)}
+}
+
+// build draws every part of the scene.
+func build(s *Scene, scale, text float64) *builder {
+	b := &builder{scene: s, scale: scale, text: text, ink: nobox}
+	b.world = nobox
+	for _, v := range worldPoints(s) {
+		b.world = b.world.hold(b.at(v))
+	}
+	b.radii = b.planArcs()
+	for _, a := range s.Areas {
+		b.area(a)
+	}
+	for _, l := range s.Lines {
+		b.next()
+		from, to := b.at(l.From), b.at(l.To)
+		b.path(l.Class, l.Step, "", from, to)
+		b.want(l.Label, l.Class, l.Step, "", anchor{kind: onLine, a: from, b: to})
+	}
+	for _, a := range s.Axes {
+		b.axes(a)
+	}
+	for i, a := range s.Arcs {
+		b.arc(a, b.radii[i])
+	}
+	for _, d := range s.Dims {
+		b.dimension(d)
+	}
+	for _, sl := range s.Slopes {
+		b.slope(sl)
+	}
+	for _, m := range s.Members {
+		b.member(m)
+	}
+	for _, a := range s.Arrows {
+		b.next()
+		from, to := b.at(a.From), b.at(a.To)
+		first := len(b.marks)
+		b.shaft = true
+		b.arrow(a.Class, a.Step, a.Name, from, to)
+		b.shaft = false
+		for i := range b.marks[first:] {
+			b.marks[first+i].Shift = b.at(a.Shift)
+		}
+		b.want(a.Label, a.Class, a.Step, a.Name, anchor{kind: onArrow, a: from, b: to})
+	}
+	for _, d := range s.Dots {
+		b.next()
+		b.circle(ClassDot, d.Step, b.at(d.At), 3)
+		b.want(d.Label, ClassDot, d.Step, "", anchor{kind: onDot, a: b.at(d.At)})
+	}
+	return b
+}
+
+// next starts a new part.
+func (b *builder) next() { b.owner++ }
+
+func (b *builder) want(l Label, c Class, step int, name string, a anchor) {
+	if l.Empty() {
+		return
+	}
+	w, h := l.extent(b.text)
+	b.wants = append(b.wants, want{l, c, step, name, w, h, b.owner, a})
+}
+
+// worldPoints lists the points a scene has to hold.
+func worldPoints(s *Scene) []r2.Vec {
+	var all []r2.Vec
+	for _, a := range s.Areas {
+		all = append(all, a.Points...)
+	}
+	for _, l := range s.Lines {
+		all = append(all, l.From, l.To)
+	}
+	for _, a := range s.Axes {
+		all = append(all, a.At)
+	}
+	for _, a := range s.Arcs {
+		all = append(all, a.Centre)
+	}
+	for _, d := range s.Dims {
+		all = append(all, d.From, d.To)
+	}
+	for _, m := range s.Members {
+		all = append(all, m.From, m.To)
+	}
+	for _, a := range s.Arrows {
+		all = append(all, a.From, a.To)
+	}
+	for _, d := range s.Dots {
+		all = append(all, d.At)
+	}
+	return all
+}
+
+// path draws an open polyline, which labels keep off.
+func (b *builder) path(c Class, step int, name string, pts ...Point) {
+	b.marks = append(b.marks, Mark{Shape: Path, Class: c, Step: step, Name: name, Points: pts})
+	b.keepOff(c.weight()/2, pts...)
+}
+
+// polygon draws a closed polygon, whose edges labels keep off.
+func (b *builder) polygon(c Class, step int, name string, pts ...Point) {
+	b.marks = append(b.marks, Mark{Shape: Polygon, Class: c, Step: step, Name: name, Points: pts})
+	b.keepOff(c.weight()/2, pts...)
+	b.keepOff(c.weight()/2, pts[len(pts)-1], pts[0])
+}
+
+func (b *builder) circle(c Class, step int, centre Point, r float64) {
+	b.marks = append(b.marks, Mark{Shape: Circle, Class: c, Step: step, Points: []Point{centre}, Radius: r})
+	const sides = 12
+	out := r / math.Cos(math.Pi/sides)
+	last := centre.along(Point{1, 0}, out)
+	for i := 1; i <= sides; i++ {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
+		p := centre.along(Point{cos, sin}, out)
+		b.keepOff(c.weight()/2, last, p)
+		last = p
+	}
+}
+
+// keepOff records ink.
+func (b *builder) keepOff(half float64, pts ...Point) {
+	for i, p := range pts {
+		b.ink = b.ink.hold(Point{p.X - half, p.Y - half}).hold(Point{p.X + half, p.Y + half})
+		if i > 0 {
+			b.strokes = append(b.strokes, stroke{pts[i-1], p, half, b.owner, b.shaft})
+		}
+	}
+}
+
+// arrow draws a shaft and its head. A short arrow gets a shorter head, so that
+// its length stays true.
+func (b *builder) arrow(c Class, step int, name string, from, to Point) {
+	d := to.sub(from)
+	u, ok := d.unit()
+	if !ok {
+		b.circle(ClassDot, step, from, 2)
+		return
+	}
+	length, half := c.head()
+	if most := 0.62 * d.norm(); length > most {
+		half *= math.Max(most/length, 0.5)
+		length = most
+	}
+	neck := to.along(u, -length)
+	b.path(c, step, name, from, neck.along(u, length*0.2))
+	b.head(step, name, c, to, u, length, half)
+}
+
+// head draws a filled arrowhead with its tip at tip.
+func (b *builder) head(step int, name string, c Class, tip, u Point, length, half float64) {
+	neck := tip.along(u, -length)
+	p, q := neck.along(u.left(), half), neck.along(u.left(), -half)
+	b.marks = append(b.marks, Mark{Shape: Head, Class: c, Step: step, Name: name, Points: []Point{tip, p, q}})
+	b.keepOff(0, tip, p, q, tip)
+}
+
+func (b *builder) area(a Area) {
+	pts := make([]Point, len(a.Points))
+	for i, v := range a.Points {
+		pts[i] = b.at(v)
+	}
+	b.marks = append(b.marks, Mark{Shape: Polygon, Class: ClassArea, Step: a.Step, Points: pts})
+}
+
+// Lengths of an axis beyond what it has to show, and at least, in pixels.
+const (
+	axisBeyond = 16
+	axisLeast  = 34
+	axisStub   = 12
+)
+
+// axes draws two axes. A positive arm reaches as far as the scene; a negative
+// one only where the scene lies on its side.
+func (b *builder) axes(a Axes) {
+	o := b.at(a.At)
+	arc := 0.0
+	for i, r := range b.radii {
+		if b.scene.Arcs[i].Centre == a.At {
+			arc = math.Max(arc, r)
+		}
+	}
+	for i, l := range [...]Label{a.X, a.Y} {
+		b.next()
+		u := [...]Point{{1, 0}, {0, -1}}[i]
+		plus, minus := b.world.Max.X-o.X, o.X-b.world.Min.X
+		if i == 1 {
+			plus, minus = o.Y-b.world.Min.Y, b.world.Max.Y-o.Y
+		}
+		plus = math.Max(math.Max(0.7*plus, axisLeast), arc) + axisBeyond
+		if minus > 1 {
+			minus = math.Max(math.Max(0.7*minus, arc), axisStub)
+		}
+		minus += axisStub
+		tip := o.along(u, plus)
+		b.arrow(ClassAxis, a.Step, "", o.along(u, -minus), tip)
+		b.want(l, ClassAxis, a.Step, "", anchor{kind: onTip, a: o, b: tip})
+	}
+}
+
+// dimension draws a dimension line, its heads and its extension lines.
+func (b *builder) dimension(d Dimension) {
+	b.next()
+	from, to := b.at(d.From), b.at(d.To)
+	u, ok := to.sub(from).unit()
+	if !ok {
+		return
+	}
+	n := u.left()
+	p, q := from.along(n, d.Offset), to.along(n, d.Offset)
+	side := math.Copysign(1, d.Offset)
+	b.path(ClassDimension, d.Step, "", from.along(n, 3*side), p.along(n, 4*side))
+	b.path(ClassDimension, d.Step, "", to.along(n, 3*side), q.along(n, 4*side))
+	b.path(ClassDimension, d.Step, "", p, q)
+	length, half := ClassDimension.head()
+	length = math.Min(length, 0.4*q.sub(p).norm())
+	b.head(d.Step, "", ClassDimension, q, u, length, half)
+	b.head(d.Step, "", ClassDimension, p, Point{-u.X, -u.Y}, length, half)
+	b.want(d.Label, ClassDimension, d.Step, "", anchor{kind: onLine, a: p, b: q})
+}
+
+// slopeLength is the hypotenuse of a slope triangle in pixels.
+const slopeLength = 46
+
+// slope draws the legs of a slope triangle below or above its line: the run
+// level, the rise upright, each with its number.
+func (b *builder) slope(s Slope) {
+	b.next()
+	from, to := b.at(s.From), b.at(s.To)
+	u, ok := to.sub(from).unit()
+	if !ok {
+		return
+	}
+	long := math.Min(slopeLength, 0.6*to.sub(from).norm())
+	mid := from.lerp(to, 0.55)
+	p, q := mid.along(u, -long/2), mid.along(u, long/2)
+	corner := Point{q.X, p.Y}
+	b.path(ClassDimension, s.Step, "", p, corner)
+	b.want(s.RunLabel, ClassDimension, s.Step, "", anchor{kind: onLine, a: p, b: corner})
+	b.next()
+	b.path(ClassDimension, s.Step, "", corner, q)
+	b.want(s.RiseLabel, ClassDimension, s.Step, "", anchor{kind: onLine, a: corner, b: q})
+}

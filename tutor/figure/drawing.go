@@ -1,0 +1,132 @@
+package figure
+
+import "closingside/statics"
+
+// Drawing is a finished figure. Coordinates are CSS pixels, y downwards,
+// rounded to a tenth.
+type Drawing struct {
+	Title, Desc   string
+	Width, Height float64
+	Text          float64 // the size of its text, in pixels
+	Scale         float64 // pixels for a unit of the world
+	Origin        Point   // where the world's origin lies
+	Steps         int     // one more than the largest Step
+	Marks         []Mark
+	Cost          Cost
+}
+
+// Cost says what a placement had to give up. The layout makes Total as small
+// as its search finds; Overlaps is counted on the finished drawing.
+type Cost struct {
+	Overlaps  int     // labels that touch another label, a stroke or the frame
+	Leaders   int     // labels tied to their part by a leader
+	Crossings int     // strokes crossed by leaders
+	Stage     int     // how many times the geometry was drawn smaller to make room
+	Total     float64 // sum of the chosen places' costs
+}
+
+// Mark is one thing to draw.
+type Mark struct {
+	Shape  Shape
+	Class  Class
+	Step   int
+	Name   string  // of the part it belongs to; may be empty
+	Points []Point // see Shape
+	Radius float64 // of a Circle or ArcPath
+	Large  bool    // ArcPath: takes the long way round
+	CCW    bool    // ArcPath: runs counter-clockwise as seen
+	Label  Label   // Text
+	Box    Box     // Text: the room it needs
+	Shift  Point   // where it came from, relative to where it is
+}
+
+// Shape says how the points of a mark are to be read.
+type Shape uint8
+
+// The shapes. Path is an open polyline, Polygon a closed one, Head a filled
+// arrowhead that begins with its tip; Circle has its centre as its only point;
+// ArcPath has its two ends; Text has one point, the middle of its baseline.
+const (
+	Path Shape = iota
+	Polygon
+	Head
+	Circle
+	ArcPath
+	Text
+)
+
+// Class says what a mark stands for. It decides how the mark looks, and no
+// class differs from another by colour alone.
+type Class uint8
+
+// The classes.
+const (
+	ClassForce        Class = iota // heavy line, filled head
+	ClassResultant                 // heavier line, larger head
+	ClassComponent                 // heavy dashed line, filled head
+	ClassConstruction              // thin dashed line
+	ClassAxis                      // thin line, small head
+	ClassArc                       // thin curve
+	ClassDimension                 // thin line with heads
+	ClassArea                      // tint
+	ClassBody                      // outline of a body
+	ClassCable                     // medium line
+	ClassHatch                     // hatching of a support
+	ClassDot                       // small filled circle
+	ClassLeader                    // thin line from a label to its part
+	ClassLearner                   // what the learner drew
+	classes
+)
+
+var classNames = [classes]string{"force", "resultant", "component", "construction", "axis", "arc",
+	"dimension", "area", "body", "cable", "hatch", "dot", "leader", "learner"}
+
+// String is the class's name: one lower-case word, fit for a style sheet.
+func (c Class) String() string {
+	if c >= classes {
+		panic("figure: unknown class")
+	}
+	return classNames[c]
+}
+
+// Classes lists every class.
+func Classes() []Class {
+	all := make([]Class, classes)
+	for i := range all {
+		all[i] = Class(i)
+	}
+	return all
+}
+
+// weight is the width of a class's strokes in pixels. The style sheet must not
+// draw them wider.
+func (c Class) weight() float64 {
+	switch c {
+	case ClassForce, ClassComponent, ClassLearner:
+		return 2.2
+	case ClassResultant:
+		return 3.4
+	case ClassCable, ClassBody:
+		return 1.6
+	default:
+		return 1
+	}
+}
+
+// head is the length and half the breadth of a class's arrowhead in pixels.
+func (c Class) head() (length, half float64) {
+	switch c {
+	case ClassResultant:
+		return 14, 5.4
+	case ClassAxis, ClassArc, ClassDimension:
+		return 7.5, 2.6
+	default:
+		return 11.5, 4.2
+	}
+}
+
+// Heading is the direction on the page of a world angle.
+func heading(a statics.Angle) Point {
+	sin, cos := a.Sincos()
+	return Point{cos, -sin}
+}

@@ -1,0 +1,112 @@
+package figure
+
+import "math"
+
+// Point is a place or a step on the page, in pixels, y downwards.
+type Point struct{ X, Y float64 }
+
+// The products below are converted before they are added, which keeps the
+// compiler from fusing them: the same figure on every machine.
+
+func (p Point) add(q Point) Point     { return Point{p.X + q.X, p.Y + q.Y} }
+func (p Point) sub(q Point) Point     { return Point{p.X - q.X, p.Y - q.Y} }
+func (p Point) dot(q Point) float64   { return float64(p.X*q.X) + float64(p.Y*q.Y) }
+func (p Point) cross(q Point) float64 { return float64(p.X*q.Y) - float64(p.Y*q.X) }
+func (p Point) norm() float64         { return math.Sqrt(p.dot(p)) }
+func (p Point) left() Point           { return Point{p.Y, -p.X} } // as seen on the page
+func (p Point) along(u Point, d float64) Point {
+	return Point{p.X + float64(u.X*d), p.Y + float64(u.Y*d)}
+}
+func (p Point) lerp(q Point, t float64) Point { return p.along(q.sub(p), t) }
+func (p Point) round() Point                  { return Point{tenth(p.X), tenth(p.Y)} }
+
+// unit is the direction of p; ok is false for a zero step.
+func (p Point) unit() (u Point, ok bool) {
+	n := p.norm()
+	if n == 0 {
+		return Point{}, false
+	}
+	return Point{p.X / n, p.Y / n}, true
+}
+
+func tenth(v float64) float64 {
+	return math.Round(v*10) / 10
+}
+
+// Box is a rectangle with sides along the page's.
+type Box struct{ Min, Max Point }
+
+func around(c Point, w, h float64) Box {
+	return Box{Point{c.X - w/2, c.Y - h/2}, Point{c.X + w/2, c.Y + h/2}}
+}
+
+func (b Box) grow(d float64) Box {
+	return Box{Point{b.Min.X - d, b.Min.Y - d}, Point{b.Max.X + d, b.Max.Y + d}}
+}
+
+func (b Box) hold(p Point) Box {
+	return Box{Point{math.Min(b.Min.X, p.X), math.Min(b.Min.Y, p.Y)},
+		Point{math.Max(b.Max.X, p.X), math.Max(b.Max.Y, p.Y)}}
+}
+
+func (b Box) size() (w, h float64) { return b.Max.X - b.Min.X, b.Max.Y - b.Min.Y }
+
+func (b Box) centre() Point {
+	return Point{(b.Min.X + b.Max.X) / 2, (b.Min.Y + b.Max.Y) / 2}
+}
+
+// within reports whether b lies inside o.
+func (b Box) within(o Box) bool {
+	return b.Min.X >= o.Min.X && b.Min.Y >= o.Min.Y && b.Max.X <= o.Max.X && b.Max.Y <= o.Max.Y
+}
+
+// meets reports whether two boxes have a point in common.
+func (b Box) meets(o Box) bool {
+	return b.Min.X <= o.Max.X && o.Min.X <= b.Max.X && b.Min.Y <= o.Max.Y && o.Min.Y <= b.Max.Y
+}
+
+// nobox is the box that holds nothing.
+var nobox = Box{Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}}
+
+// stroke is a straight piece of ink, half a line's width either side.
+type stroke struct {
+	a, b  Point
+	half  float64
+	owner int  // the part it belongs to
+	shaft bool // the shaft of an arrow
+}
+
+// hits reports whether the stroke comes nearer than gap to the box: the
+// separating axis theorem for a segment and a rectangle, a little generous at
+// the corners.
+func (s *stroke) hits(b Box, gap float64) bool {
+	gap += s.half
+	lox, hix := b.Min.X-gap, b.Max.X+gap
+	if s.a.X < lox && s.b.X < lox || s.a.X > hix && s.b.X > hix {
+		return false
+	}
+	loy, hiy := b.Min.Y-gap, b.Max.Y+gap
+	if s.a.Y < loy && s.b.Y < loy || s.a.Y > hiy && s.b.Y > hiy {
+		return false
+	}
+	d := s.b.sub(s.a)
+	m := Point{(lox + hix) / 2, (loy + hiy) / 2}
+	reach := float64((hix-lox)*math.Abs(d.Y))/2 + float64((hiy-loy)*math.Abs(d.X))/2
+	return math.Abs(d.cross(m.sub(s.a))) <= reach
+}
+
+// crosses reports whether the segments a–b and c–d have a point in common.
+// Segments on one line count as crossing when they overlap.
+func crosses(a, b, c, d Point) bool {
+	if math.Max(a.X, b.X) < math.Min(c.X, d.X) || math.Max(c.X, d.X) < math.Min(a.X, b.X) ||
+		math.Max(a.Y, b.Y) < math.Min(c.Y, d.Y) || math.Max(c.Y, d.Y) < math.Min(a.Y, b.Y) {
+		return false
+	}
+	ab, cd := b.sub(a), d.sub(c)
+	return ab.cross(c.sub(a))*ab.cross(d.sub(a)) <= 0 && cd.cross(a.sub(c))*cd.cross(b.sub(c)) <= 0
+}
+
+// support is how far a w by h box reaches from its middle towards u.
+func support(u Point, w, h float64) float64 {
+	return float64(math.Abs(u.X)*w)/2 + float64(math.Abs(u.Y)*h)/2
+}

@@ -1,0 +1,80 @@
+package figure
+
+import "math"
+
+// Sizes of members in pixels.
+const (
+	strutHalf   = 3.5
+	springHalf  = 6
+	springCoils = 7
+	wheelRadius = 13
+	blockWidth  = 34
+	blockHeight = 26
+	supportHalf = 20
+	hatchLength = 8
+	hatchApart  = 6.5
+)
+
+// member draws a part of a structure.
+func (b *builder) member(m Member) {
+	b.next()
+	from, to := b.at(m.From), b.at(m.To)
+	u, ok := to.sub(from).unit()
+	if !ok {
+		u = Point{0, 1}
+	}
+	place := anchor{kind: onLine, a: from, b: to}
+	switch m.Kind {
+	case Cable:
+		b.path(ClassCable, m.Step, m.Name, from, to)
+	case Strut:
+		n := u.left()
+		b.polygon(ClassBody, m.Step, m.Name, from.along(n, strutHalf), to.along(n, strutHalf),
+			to.along(n, -strutHalf), from.along(n, -strutHalf))
+	case Spring:
+		b.spring(m, from, to, u)
+	case Pulley:
+		b.path(ClassBody, m.Step, m.Name, from, to)
+		b.circle(ClassBody, m.Step, to, wheelRadius)
+		b.circle(ClassDot, m.Step, to, 2)
+		place = anchor{kind: onDot, a: to, r: wheelRadius}
+	case Weight:
+		b.path(ClassCable, m.Step, m.Name, from, to)
+		p, q := to.along(Point{1, 0}, blockWidth/2), to.along(Point{-1, 0}, blockWidth/2)
+		down := Point{0, blockHeight}
+		b.polygon(ClassBody, m.Step, m.Name, q, p, p.add(down), q.add(down))
+		place = anchor{kind: onDot, a: to.along(Point{0, 1}, blockHeight/2), r: blockWidth / 2}
+	case Support:
+		b.support(m, from, u)
+		place = anchor{kind: onDot, a: from, r: hatchLength}
+	default:
+		panic("figure: unknown member")
+	}
+	b.want(m.Label, ClassBody, m.Step, m.Name, place)
+}
+
+// spring draws a zig-zag between two straight ends.
+func (b *builder) spring(m Member, from, to, u Point) {
+	length := to.sub(from).norm()
+	end := math.Min(12, length/5)
+	n := u.left()
+	pts := []Point{from, from.along(u, end)}
+	pitch := (length - 2*end) / springCoils
+	side := 1.0
+	for i := range springCoils {
+		pts = append(pts, from.along(u, end+pitch*(float64(i)+0.5)).along(n, side*springHalf))
+		side = -side
+	}
+	pts = append(pts, to.along(u, -end), to)
+	b.path(ClassCable, m.Step, m.Name, pts...)
+}
+
+// support draws a surface across u with hatching on its far side.
+func (b *builder) support(m Member, at, u Point) {
+	n := u.left()
+	b.path(ClassBody, m.Step, m.Name, at.along(n, supportHalf), at.along(n, -supportHalf))
+	for d := -supportHalf + hatchApart/2; d <= supportHalf; d += hatchApart {
+		p := at.along(n, d)
+		b.path(ClassHatch, m.Step, m.Name, p, p.along(u, -hatchLength).along(n, -hatchLength/2))
+	}
+}
