@@ -53,7 +53,7 @@ func build(s *Scene, scale, text float64) *builder {
 		b.next()
 		from, to := b.at(l.From), b.at(l.To)
 		b.path(l.Class, l.Step, "", from, to)
-		b.want(l.Label, l.Class, l.Step, "", anchor{kind: onLine, a: from, b: to})
+		b.want(l.Label, l.Class, l.Step, "", anchor{kind: onLine, a: from, b: to, r: l.Class.weight() / 2})
 	}
 	for _, a := range s.Axes {
 		b.axes(a)
@@ -70,17 +70,12 @@ func build(s *Scene, scale, text float64) *builder {
 	for _, m := range s.Members {
 		b.member(m)
 	}
-	for _, a := range s.Arrows {
-		b.next()
-		from, to := b.at(a.From), b.at(a.To)
-		first := len(b.marks)
-		b.shaft = true
-		b.arrow(a.Class, a.Step, a.Name, from, to)
-		b.shaft = false
-		for i := range b.marks[first:] {
-			b.marks[first+i].Shift = b.at(a.Shift)
+	for _, under := range [...]bool{true, false} { // what coincides with a resultant is drawn inside it
+		for _, a := range s.Arrows {
+			if (a.Class == ClassResultant) == under {
+				b.force(a)
+			}
 		}
-		b.want(a.Label, a.Class, a.Step, a.Name, anchor{kind: onArrow, a: from, b: to})
 	}
 	for _, d := range s.Dots {
 		b.next()
@@ -88,6 +83,24 @@ func build(s *Scene, scale, text float64) *builder {
 		b.want(d.Label, ClassDot, d.Step, "", anchor{kind: onDot, a: b.at(d.At)})
 	}
 	return b
+}
+
+// force draws an arrow of the scene and asks for its label.
+func (b *builder) force(a Arrow) {
+	b.next()
+	from, to := b.at(a.From), b.at(a.To)
+	first := len(b.marks)
+	b.shaft = true
+	b.arrow(a.Class, a.Step, a.Name, from, to)
+	b.shaft = false
+	for i := range b.marks[first:] {
+		b.marks[first+i].Shift = b.at(a.Shift)
+	}
+	half := a.Class.weight() / 2
+	if a.Class == ClassResultant {
+		half += doubleHalf
+	}
+	b.want(a.Label, a.Class, a.Step, a.Name, anchor{kind: onArrow, a: from, b: to, r: half})
 }
 
 // next starts a new part.
@@ -167,6 +180,9 @@ func (b *builder) keepOff(half float64, pts ...Point) {
 	}
 }
 
+// doubleHalf is half the distance between the two lines of a resultant's shaft.
+const doubleHalf = 2.6
+
 // arrow draws a shaft and its head. A short arrow gets a shorter head, so that
 // its length stays true.
 func (b *builder) arrow(c Class, step int, name string, from, to Point) {
@@ -182,7 +198,12 @@ func (b *builder) arrow(c Class, step int, name string, from, to Point) {
 		length = most
 	}
 	neck := to.along(u, -length)
-	b.path(c, step, name, from, neck.along(u, length*0.2))
+	if neck = neck.along(u, length*0.2); c == ClassResultant {
+		n := u.left()
+		b.polygon(c, step, name, from.along(n, doubleHalf), neck.along(n, doubleHalf), neck.along(n, -doubleHalf), from.along(n, -doubleHalf))
+	} else {
+		b.path(c, step, name, from, neck)
+	}
 	b.head(step, name, c, to, u, length, half)
 }
 
@@ -207,6 +228,7 @@ const (
 	axisBeyond = 16
 	axisLeast  = 34
 	axisStub   = 12
+	axisPart   = 0.7 // of the scene's reach on that side
 )
 
 // axes draws two axes. A positive arm reaches as far as the scene; a negative
@@ -226,9 +248,12 @@ func (b *builder) axes(a Axes) {
 		if i == 1 {
 			plus, minus = o.Y-b.world.Min.Y, b.world.Max.Y-o.Y
 		}
-		plus = math.Max(math.Max(0.7*plus, axisLeast), arc) + axisBeyond
+		if a.Short {
+			plus, minus = 0, 0
+		}
+		plus = math.Max(math.Max(axisPart*plus, axisLeast), arc) + axisBeyond
 		if minus > 1 {
-			minus = math.Max(math.Max(0.7*minus, arc), axisStub)
+			minus = math.Max(axisPart*minus, arc)
 		}
 		minus += axisStub
 		tip := o.along(u, plus)
@@ -255,7 +280,7 @@ func (b *builder) dimension(d Dimension) {
 	length = math.Min(length, 0.4*q.sub(p).norm())
 	b.head(d.Step, "", ClassDimension, q, u, length, half)
 	b.head(d.Step, "", ClassDimension, p, Point{-u.X, -u.Y}, length, half)
-	b.want(d.Label, ClassDimension, d.Step, "", anchor{kind: onLine, a: p, b: q})
+	b.want(d.Label, ClassDimension, d.Step, "", anchor{kind: onLine, a: p, b: q, r: 3})
 }
 
 // slopeLength is the hypotenuse of a slope triangle in pixels.
@@ -275,8 +300,8 @@ func (b *builder) slope(s Slope) {
 	p, q := mid.along(u, -long/2), mid.along(u, long/2)
 	corner := Point{q.X, p.Y}
 	b.path(ClassDimension, s.Step, "", p, corner)
-	b.want(s.RunLabel, ClassDimension, s.Step, "", anchor{kind: onLine, a: p, b: corner})
+	b.want(s.RunLabel, ClassDimension, s.Step, "", anchor{kind: onLine, a: p, b: corner, r: 0.5})
 	b.next()
 	b.path(ClassDimension, s.Step, "", corner, q)
-	b.want(s.RiseLabel, ClassDimension, s.Step, "", anchor{kind: onLine, a: corner, b: q})
+	b.want(s.RiseLabel, ClassDimension, s.Step, "", anchor{kind: onLine, a: corner, b: q, r: 0.5})
 }

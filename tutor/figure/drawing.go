@@ -62,7 +62,7 @@ type Class uint8
 // The classes.
 const (
 	ClassForce        Class = iota // heavy line, filled head
-	ClassResultant                 // heavier line, larger head
+	ClassResultant                 // double line, larger head
 	ClassComponent                 // heavy dashed line, filled head
 	ClassConstruction              // thin dashed line
 	ClassAxis                      // thin line, small head
@@ -104,9 +104,7 @@ func (c Class) weight() float64 {
 	switch c {
 	case ClassForce, ClassComponent, ClassLearner:
 		return 2.2
-	case ClassResultant:
-		return 3.4
-	case ClassCable, ClassBody:
+	case ClassCable, ClassBody, ClassResultant:
 		return 1.6
 	default:
 		return 1
@@ -117,7 +115,7 @@ func (c Class) weight() float64 {
 func (c Class) head() (length, half float64) {
 	switch c {
 	case ClassResultant:
-		return 14, 5.4
+		return 14, 6
 	case ClassAxis, ClassArc, ClassDimension:
 		return 7.5, 2.6
 	default:

@@ -77,22 +77,18 @@ type stroke struct {
 }
 
 // hits reports whether the stroke comes nearer than gap to the box: the
-// separating axis theorem for a segment and a rectangle, a little generous at
-// the corners.
+// separating axis theorem for a segment and a rectangle, a little generous
+// where a corner faces the segment's end.
 func (s *stroke) hits(b Box, gap float64) bool {
 	gap += s.half
-	lox, hix := b.Min.X-gap, b.Max.X+gap
-	if s.a.X < lox && s.b.X < lox || s.a.X > hix && s.b.X > hix {
-		return false
-	}
-	loy, hiy := b.Min.Y-gap, b.Max.Y+gap
-	if s.a.Y < loy && s.b.Y < loy || s.a.Y > hiy && s.b.Y > hiy {
+	if s.a.X < b.Min.X-gap && s.b.X < b.Min.X-gap || s.a.X > b.Max.X+gap && s.b.X > b.Max.X+gap ||
+		s.a.Y < b.Min.Y-gap && s.b.Y < b.Min.Y-gap || s.a.Y > b.Max.Y+gap && s.b.Y > b.Max.Y+gap {
 		return false
 	}
 	d := s.b.sub(s.a)
-	m := Point{(lox + hix) / 2, (loy + hiy) / 2}
-	reach := float64((hix-lox)*math.Abs(d.Y))/2 + float64((hiy-loy)*math.Abs(d.X))/2
-	return math.Abs(d.cross(m.sub(s.a))) <= reach
+	w, h := b.size()
+	reach := support(d.left(), w, h) + float64(gap*d.norm())
+	return math.Abs(d.cross(b.centre().sub(s.a))) <= reach
 }
 
 // crosses reports whether the segments a–b and c–d have a point in common.

@@ -39,7 +39,7 @@ func Layout(s Scene, size Size) Drawing {
 	for i, st := range stages {
 		b := fit(&s, size, st.shrink)
 		frame := Box{Max: Point{size.Width, size.Height}}
-		p := placer{frame: frame, middle: b.ink.centre(), strokes: b.strokes}
+		p := placer{frame: frame, middle: b.ink.centre(), strokes: b.strokes, arcs: b.mids()}
 		choices := make([][]spot, len(b.wants))
 		for k := range b.wants {
 			choices[k] = p.spots(&b.wants[k], st.leaders)
@@ -81,6 +81,17 @@ func fit(s *Scene, size Size, shrink float64) *builder {
 	c := b.ink.centre()
 	b.move(Point{size.Width/2 - c.X, size.Height/2 - c.Y})
 	return b
+}
+
+// mids lists the middles of the labelled arcs.
+func (b *builder) mids() []mid {
+	var all []mid
+	for i := range b.wants {
+		if a := b.wants[i].anchor; a.kind == onArc {
+			all = append(all, mid{b.wants[i].owner, a.a.along(heading(a.from+a.turn/2), a.r)})
+		}
+	}
+	return all
 }
 
 // move shifts everything drawn so far.

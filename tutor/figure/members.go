@@ -23,7 +23,7 @@ func (b *builder) member(m Member) {
 	if !ok {
 		u = Point{0, 1}
 	}
-	place := anchor{kind: onLine, a: from, b: to}
+	place := anchor{kind: onLine, a: from, b: to, r: 1}
 	switch m.Kind {
 	case Cable:
 		b.path(ClassCable, m.Step, m.Name, from, to)
@@ -31,8 +31,10 @@ func (b *builder) member(m Member) {
 		n := u.left()
 		b.polygon(ClassBody, m.Step, m.Name, from.along(n, strutHalf), to.along(n, strutHalf),
 			to.along(n, -strutHalf), from.along(n, -strutHalf))
+		place.r = strutHalf + 1
 	case Spring:
 		b.spring(m, from, to, u)
+		place.r = springHalf + 1
 	case Pulley:
 		b.path(ClassBody, m.Step, m.Name, from, to)
 		b.circle(ClassBody, m.Step, to, wheelRadius)

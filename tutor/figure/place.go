@@ -12,7 +12,7 @@ import (
 type anchor struct {
 	kind       anchorKind
 	a, b       Point   // ends of a line or arrow; a is the middle of a dot or arc
-	r          float64 // radius of an arc or dot
+	r          float64 // radius of an arc or dot, half the width of a line
 	from, turn statics.Angle
 }
 
@@ -45,19 +45,20 @@ type spot struct {
 // cost. The unit of cost is one step from the ideal place to the next best.
 const (
 	labelGap   = 3.0 // from a label to any ink
-	ownGap     = 5.0 // from a label to the line it stands beside
+	ownGap     = 4.0 // from a label to the part it stands beside
 	betweenGap = 5.0 // from a label to another
 	frameGap   = 3.0
+	leaderGap  = 2.0  // from the end of a leader to its label
 	airGap     = 8.0  // closer ink makes a place worse
 	rivalGap   = 13.0 // a closer foreign arrow makes it doubtful whose label it is
 
 	costAir     = 1.2
 	costRival   = 2.5
 	costInside  = 1.5
-	costLeader  = 9.0
+	costLeader  = 7.0
 	costLength  = 0.06 // for each pixel of leader
 	costCross   = 5.0  // for each stroke a leader crosses
-	costDoubt   = 8.0  // a leader that starts where another arrow is close
+	costDoubt   = 8.0  // another part of the kind is as near as the label's own
 	costSlanted = 3.0  // a leader along its arrow
 )
 
@@ -66,6 +67,13 @@ type placer struct {
 	frame   Box
 	middle  Point // of the figure
 	strokes []stroke
+	arcs    []mid
+}
+
+// mid is the middle of an angle arc.
+type mid struct {
+	owner int
+	at    Point
 }
 
 // spots lists where a label can stand without touching ink or the frame, best
@@ -111,15 +119,19 @@ func (p *placer) besideLine(w *want, add adder) {
 			if n.dot(p.middle.sub(m)) > 0.5 {
 				cost += costInside
 			}
-			add(m.along(n, support(n, w.w, w.h)+ownGap), cost, nil)
+			add(m.along(n, support(n, w.w, w.h)+w.anchor.r+ownGap), cost, nil)
 		}
 	}
 	if w.anchor.kind == onArrow {
-		add(b.along(u, support(u, w.w, w.h)+ownGap-1), 1, nil)
+		tip := 1.0
+		if p.rival(around(b, 0, 0), w.owner, 8) {
+			tip = costDoubt
+		}
+		add(b.along(u, support(u, w.w, w.h)+ownGap), tip, nil)
 		for _, n := range [...]Point{u.left(), {-u.left().X, -u.left().Y}} {
 			side, ok := u.add(n).unit()
 			if ok {
-				add(b.along(side, support(side, w.w, w.h)+ownGap), 1.6, nil)
+				add(b.along(side, support(side, w.w, w.h)+ownGap+1), tip+0.6, nil)
 			}
 		}
 	}
@@ -145,8 +157,8 @@ func (p *placer) besideArc(w *want, add adder) {
 	for i, t := range [...]float64{0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85} {
 		u := heading(a.from + a.turn*statics.Angle(t))
 		sight := a.a.along(u, a.r+2)
-		for j, d := range [...]float64{3.5, 8, 14, 22, 32, 44, 58} {
-			cost := 0.4*float64(i) + 0.6*float64(j)
+		for j, d := range [...]float64{3.5, 7, 12, 18, 26} {
+			cost := 0.4*float64(i) + 1.1*float64(j)
 			add(a.a.along(u, a.r+d+support(u, w.w, w.h)), cost, &sight)
 		}
 		if span := math.Abs(a.turn.Radians()); span > 0.6 {
@@ -158,7 +170,7 @@ func (p *placer) besideArc(w *want, add adder) {
 // besideDot offers places around a point.
 func (p *placer) besideDot(w *want, add adder) {
 	for i, u := range compass {
-		add(w.anchor.a.along(u, w.anchor.r+support(u, w.w, w.h)+ownGap), 0.3*float64(i/2), nil)
+		add(w.anchor.a.along(u, w.anchor.r+support(u, w.w, w.h)+ownGap+1), 0.3*float64(i/2), nil)
 	}
 }
 
@@ -174,7 +186,7 @@ var compass = func() (all [16]Point) {
 func (p *placer) led(w *want, all []spot) []spot {
 	a := w.anchor
 	starts := []Point{a.a}
-	u := Point{}
+	u, rim := Point{}, 0.0
 	switch a.kind {
 	case onArrow, onLine:
 		u, _ = a.b.sub(a.a).unit()
@@ -183,6 +195,8 @@ func (p *placer) led(w *want, all []spot) []spot {
 		starts = []Point{a.b}
 	case onArc:
 		starts = []Point{a.a.along(heading(a.from+a.turn/2), a.r)}
+	case onDot:
+		rim = a.r
 	}
 	for i, s := range starts {
 		doubt := 0.4 * float64(i)
@@ -191,13 +205,13 @@ func (p *placer) led(w *want, all []spot) []spot {
 		}
 		for _, d := range compass {
 			for _, far := range [...]float64{16, 26, 40, 58, 80, 106} {
-				box := around(s.along(d, a.r*dotOnly(a)+far+support(d, w.w, w.h)), w.w, w.h)
+				box := around(s.along(d, rim+far+support(d, w.w, w.h)), w.w, w.h)
 				cost := costLeader + costLength*far + doubt + costSlanted*math.Abs(d.dot(u))
 				cost, ok := p.judge(w, box, cost)
 				if !ok {
 					continue
 				}
-				sp := spot{box: box, leader: true, start: s.along(d, a.r*dotOnly(a)), end: s.along(d, a.r*dotOnly(a)+far)}
+				sp := spot{box: box, leader: true, start: s.along(d, rim), end: s.along(d, rim+far-leaderGap)}
 				sp.crossed = p.crossed(sp.start, sp.end, w.owner)
 				sp.cost = cost + costCross*float64(sp.crossed)
 				all = append(all, sp)
@@ -205,14 +219,6 @@ func (p *placer) led(w *want, all []spot) []spot {
 		}
 	}
 	return all
-}
-
-// dotOnly is 1 for a part whose leader starts at its rim.
-func dotOnly(a anchor) float64 {
-	if a.kind == onDot {
-		return 1
-	}
-	return 0
 }
 
 // judge refuses a box that touches ink or the frame, and adds what crowding
@@ -242,6 +248,9 @@ func (p *placer) judge(w *want, box Box, cost float64) (float64, bool) {
 	if rival {
 		cost += costRival
 	}
+	if w.anchor.kind == onArc && p.nearer(w, box.centre()) {
+		cost += costDoubt
+	}
 	return cost, true
 }
 
@@ -253,6 +262,20 @@ func (p *placer) rival(box Box, owner int, gap float64) bool {
 		}
 	}
 	return false
+}
+
+// nearer reports whether the arc nearest to c is not the label's own.
+func (p *placer) nearer(w *want, c Point) bool {
+	own, other := math.Inf(1), math.Inf(1)
+	for _, m := range p.arcs {
+		d := m.at.sub(c).norm()
+		if m.owner == w.owner {
+			own = d
+		} else {
+			other = math.Min(other, d)
+		}
+	}
+	return other < own
 }
 
 // clear reports whether nothing of other parts stands between two points.

@@ -58,11 +58,13 @@ type Arc struct {
 	Name     string
 }
 
-// Axes are an x and a y axis through At, labelled at their positive ends.
+// Axes are an x and a y axis through At, labelled at their positive ends. Their
+// arms reach along the scene, unless they are to be Short.
 type Axes struct {
-	At   r2.Vec
-	X, Y Label
-	Step int
+	At    r2.Vec
+	X, Y  Label
+	Short bool
+	Step  int
 }
 
 // Dimension is a dimension line parallel to From–To, Offset pixels to the left
