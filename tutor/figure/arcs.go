@@ -12,12 +12,14 @@ import (
 
 // Radii of angle arcs in pixels.
 const (
-	arcFirst  = 22  // the innermost arc at a point
-	arcApart  = 10  // from one arc to the next
-	arcLegend = 13  // the length of arc that can still be seen as one
-	arcMost   = 150 // a small angle's arc moves out no farther
-	arcLeast  = 10
-	arcReach  = 0.7 // of the shorter side the arc may use
+	arcFirst   = 22 // the innermost arc at a point
+	arcApart   = 10 // from one arc to the next
+	arcLegend  = 13 // the length of arc that can still be seen as one
+	arcNarrow  = 9  // a shorter one is marked from outside
+	arcOutside = 16
+	arcMost    = 150 // a small angle's arc moves out no farther
+	arcLeast   = 10
+	arcReach   = 0.7 // of the shorter side the arc may use
 )
 
 // turn is the arc's sweep without whole turns.
@@ -132,31 +134,47 @@ func (b *builder) arc(a Arc, r float64) {
 	b.want(a.Label, ClassArc, a.Step, a.Name, anchor{kind: onArc, a: c, r: r, from: a.From, turn: turn})
 }
 
-// curve draws the arc itself, with a head at its end if it is directed.
+// curve draws the arc itself, with a head at its end if it is directed. An arc
+// too short to be seen is drawn as draughtsmen dimension a narrow angle: by two
+// arrows from outside that point at its sides.
 func (b *builder) curve(a Arc, c Point, r float64) {
 	turn := a.turn()
-	span := math.Abs(turn.Radians())
-	end := turn
 	length, half := ClassArc.head()
-	if a.Directed {
-		if most := 0.55 * r * span; length > most {
-			half *= math.Max(most/length, 0.5)
-			length = most
+	px := statics.Angle(math.Copysign(1/r, turn.Radians())) // a pixel along the arc
+	if r*math.Abs(turn.Radians()) < arcNarrow {
+		for _, side := range [...]struct{ tip, px statics.Angle }{{a.From, px}, {a.From + turn, -px}} {
+			tip := side.tip - 1.2*side.px
+			b.sweep(a, c, r, tip-arcOutside*side.px, (arcOutside-5)*side.px)
+			b.arcHead(a, c, r, tip, side.px, 0.8*length, 0.8*half)
 		}
-		end = turn * statics.Angle(1-0.8*length/(r*span))
-		tip := c.along(heading(a.From+turn), r)
-		neck := c.along(heading(a.From+turn*statics.Angle(1-length/(r*span))), r)
-		if u, ok := tip.sub(neck).unit(); ok {
-			b.head(a.Step, a.Name, ClassArc, tip, u, length, half)
-		}
+		return
 	}
-	p, q := c.along(heading(a.From), r), c.along(heading(a.From+end), r)
+	if !a.Directed {
+		b.sweep(a, c, r, a.From, turn)
+		return
+	}
+	if most := 0.55 * r * math.Abs(turn.Radians()); length > most {
+		half *= most / length
+		length = most
+	}
+	b.sweep(a, c, r, a.From, turn-statics.Angle(0.8*length)*px)
+	b.arcHead(a, c, r, a.From+turn, px, length, half)
+}
+
+// arcHead draws a head that ends at the direction tip; px is a pixel's turn in
+// the sense it points.
+func (b *builder) arcHead(a Arc, c Point, r float64, tip, px statics.Angle, length, half float64) {
+	p := c.along(heading(tip), r)
+	neck := c.along(heading(tip-statics.Angle(length)*px), r)
+	if u, ok := p.sub(neck).unit(); ok {
+		b.head(a.Step, a.Name, ClassArc, p, u, length, half)
+	}
+}
+
+// sweep draws a circular arc.
+func (b *builder) sweep(a Arc, c Point, r float64, from, turn statics.Angle) {
+	p, q := c.along(heading(from), r), c.along(heading(from+turn), r)
 	b.marks = append(b.marks, Mark{Shape: ArcPath, Class: ClassArc, Step: a.Step, Name: a.Name,
-		Points: []Point{p, q}, Radius: r, Large: math.Abs(end.Degrees()) > 180, CCW: turn > 0})
-	pieces := 1 + int(math.Abs(end.Degrees())/12)
-	pts := make([]Point, pieces+1)
-	for i := range pts {
-		pts[i] = c.along(heading(a.From+end*statics.Angle(float64(i)/float64(pieces))), r)
-	}
-	b.keepOff(ClassArc.weight()/2+0.2, pts...)
+		Points: []Point{p, q}, Radius: r, Large: math.Abs(turn.Degrees()) > 180, CCW: turn > 0})
+	b.keepOff(ClassArc.weight()/2+0.2, curvePoints(c, r, from, turn)...)
 }

@@ -235,12 +235,6 @@ const (
 // one only where the scene lies on its side.
 func (b *builder) axes(a Axes) {
 	o := b.at(a.At)
-	arc := 0.0
-	for i, r := range b.radii {
-		if b.scene.Arcs[i].Centre == a.At {
-			arc = math.Max(arc, r)
-		}
-	}
 	for i, l := range [...]Label{a.X, a.Y} {
 		b.next()
 		u := [...]Point{{1, 0}, {0, -1}}[i]
@@ -251,15 +245,23 @@ func (b *builder) axes(a Axes) {
 		if a.Short {
 			plus, minus = 0, 0
 		}
-		plus = math.Max(math.Max(axisPart*plus, axisLeast), arc) + axisBeyond
-		if minus > 1 {
-			minus = math.Max(axisPart*minus, arc)
-		}
-		minus += axisStub
+		plus = max(axisPart*plus, axisLeast, b.arcOn(a, u)) + axisBeyond
+		minus = max(axisPart*minus, b.arcOn(a, Point{-u.X, -u.Y})) + axisStub
 		tip := o.along(u, plus)
 		b.arrow(ClassAxis, a.Step, "", o.along(u, -minus), tip)
 		b.want(l, ClassAxis, a.Step, "", anchor{kind: onTip, a: o, b: tip})
 	}
+}
+
+// arcOn is the largest radius of the arcs that begin or end on an axis's arm.
+func (b *builder) arcOn(a Axes, u Point) float64 {
+	most := 0.0
+	for i, arc := range b.scene.Arcs {
+		if arc.Centre == a.At && (heading(arc.From).dot(u) > 1-1e-9 || heading(arc.From+arc.turn()).dot(u) > 1-1e-9) {
+			most = max(most, b.radii[i])
+		}
+	}
+	return most
 }
 
 // dimension draws a dimension line, its heads and its extension lines.

@@ -1,6 +1,10 @@
 package figure
 
-import "closingside/statics"
+import (
+	"closingside/statics"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
 
 // Drawing is a finished figure. Coordinates are CSS pixels, y downwards,
 // rounded to a tenth.
@@ -13,6 +17,16 @@ type Drawing struct {
 	Steps         int     // one more than the largest Step
 	Marks         []Mark
 	Cost          Cost
+}
+
+// FromWorld is the place of a world point on the page.
+func (d *Drawing) FromWorld(v r2.Vec) Point {
+	return Point{d.Origin.X + float64(v.X*d.Scale), d.Origin.Y - float64(v.Y*d.Scale)}
+}
+
+// ToWorld is the world point at a place on the page.
+func (d *Drawing) ToWorld(p Point) r2.Vec {
+	return r2.Vec{X: (p.X - d.Origin.X) / d.Scale, Y: (d.Origin.Y - p.Y) / d.Scale}
 }
 
 // Cost says what a placement had to give up. The layout makes Total as small

@@ -45,8 +45,7 @@ func (b Box) grow(d float64) Box {
 }
 
 func (b Box) hold(p Point) Box {
-	return Box{Point{math.Min(b.Min.X, p.X), math.Min(b.Min.Y, p.Y)},
-		Point{math.Max(b.Max.X, p.X), math.Max(b.Max.Y, p.Y)}}
+	return Box{Point{min(b.Min.X, p.X), min(b.Min.Y, p.Y)}, Point{max(b.Max.X, p.X), max(b.Max.Y, p.Y)}}
 }
 
 func (b Box) size() (w, h float64) { return b.Max.X - b.Min.X, b.Max.Y - b.Min.Y }
@@ -94,12 +93,15 @@ func (s *stroke) hits(b Box, gap float64) bool {
 // crosses reports whether the segments a–b and c–d have a point in common.
 // Segments on one line count as crossing when they overlap.
 func crosses(a, b, c, d Point) bool {
-	if math.Max(a.X, b.X) < math.Min(c.X, d.X) || math.Max(c.X, d.X) < math.Min(a.X, b.X) ||
-		math.Max(a.Y, b.Y) < math.Min(c.Y, d.Y) || math.Max(c.Y, d.Y) < math.Min(a.Y, b.Y) {
+	ab := b.sub(a)
+	if ab.cross(c.sub(a))*ab.cross(d.sub(a)) > 0 {
 		return false
 	}
-	ab, cd := b.sub(a), d.sub(c)
-	return ab.cross(c.sub(a))*ab.cross(d.sub(a)) <= 0 && cd.cross(a.sub(c))*cd.cross(b.sub(c)) <= 0
+	cd := d.sub(c)
+	if cd.cross(a.sub(c))*cd.cross(b.sub(c)) > 0 {
+		return false
+	}
+	return nobox.hold(a).hold(b).meets(nobox.hold(c).hold(d))
 }
 
 // support is how far a w by h box reaches from its middle towards u.

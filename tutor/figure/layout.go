@@ -15,7 +15,7 @@ const DefaultText = 15
 // Room around the ink in pixels, before and after it is drawn.
 const (
 	sideRoom = 40
-	topRoom  = 26
+	topRoom  = 34
 	inkRoom  = 8
 )
 
@@ -70,12 +70,12 @@ func fit(s *Scene, size Size, shrink float64) *builder {
 	scale *= shrink
 	roomX, roomY := size.Width-2*inkRoom, size.Height-2*inkRoom
 	b := build(s, scale, size.Text)
-	for range 4 {
+	for range 8 {
 		w, h := b.ink.size()
 		if w <= roomX && h <= roomY {
 			break
 		}
-		scale *= 0.98 * math.Min(1, math.Min(roomX/w, roomY/h))
+		scale *= 0.96 * math.Min(1, math.Min(roomX/w, roomY/h))
 		b = build(s, scale, size.Text)
 	}
 	c := b.ink.centre()

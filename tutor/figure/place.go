@@ -68,6 +68,7 @@ type placer struct {
 	middle  Point // of the figure
 	strokes []stroke
 	arcs    []mid
+	last    int // the stroke that refused a box last: likely to refuse the next
 }
 
 // mid is the middle of an angle arc.
@@ -204,7 +205,7 @@ func (p *placer) led(w *want, all []spot) []spot {
 			doubt += costDoubt
 		}
 		for _, d := range compass {
-			for _, far := range [...]float64{16, 26, 40, 58, 80, 106} {
+			for _, far := range [...]float64{16, 27, 42, 64, 100} {
 				box := around(s.along(d, rim+far+support(d, w.w, w.h)), w.w, w.h)
 				cost := costLeader + costLength*far + doubt + costSlanted*math.Abs(d.dot(u))
 				cost, ok := p.judge(w, box, cost)
@@ -227,6 +228,9 @@ func (p *placer) judge(w *want, box Box, cost float64) (float64, bool) {
 	if !box.grow(frameGap).within(p.frame) {
 		return 0, false
 	}
+	if p.last < len(p.strokes) && p.strokes[p.last].hits(box, labelGap) {
+		return 0, false
+	}
 	air, rival := false, false
 	for i := range p.strokes {
 		s := &p.strokes[i]
@@ -234,6 +238,7 @@ func (p *placer) judge(w *want, box Box, cost float64) (float64, bool) {
 			continue
 		}
 		if s.hits(box, labelGap) {
+			p.last = i
 			return 0, false
 		}
 		if s.owner == w.owner {

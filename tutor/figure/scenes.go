@@ -15,9 +15,13 @@ type Force struct {
 	Name  string // so that a page can find its marks
 
 	// The angle its direction is given by: Turn from the direction Ref,
-	// labelled Angle. An empty label leaves it out.
+	// labelled Angle. An empty label leaves the arc out.
 	Ref, Turn statics.Angle
 	Angle     Label
+
+	Rise, Run Label // the numbers of a slope triangle, where that gives the direction
+	Push      bool  // drawn with its head at the point, as a thrust is
+	Hidden    bool  // its direction is not known yet, and not put into words
 }
 
 // Pair is two forces and what is known of the figure they make. Empty labels
@@ -61,8 +65,12 @@ func (f Force) arrow(tail r2.Vec, step int) Arrow {
 	return Arrow{From: tail, To: r2.Add(tail, f.Vec), Class: ClassForce, Label: f.Label, Step: step, Name: f.Name}
 }
 
-// angle adds the arc a force's direction is given by.
+// angle adds the arc or the slope triangle a force's direction is given by.
 func (s *Scene) angle(f Force, centre r2.Vec, step int) {
+	if !f.Rise.Empty() || !f.Run.Empty() {
+		s.Slopes = append(s.Slopes, Slope{From: centre, To: r2.Add(centre, f.Vec),
+			RunLabel: f.Run, RiseLabel: f.Rise, Step: step})
+	}
 	if !f.Angle.Empty() {
 		s.Arcs = append(s.Arcs, Arc{Centre: centre, From: f.Ref, Turn: f.Turn, Directed: true,
 			Label: f.Angle, Step: step, Name: f.Name})
@@ -97,10 +105,23 @@ func directionOf(v r2.Vec) statics.Angle {
 func Given(forces ...Force) Scene {
 	s := Scene{Axes: []Axes{axesAt(r2.Vec{}, stepAxes)}, Dots: []Dot{{Step: stepAxes}}}
 	for i, f := range forces {
-		s.Arrows = append(s.Arrows, f.arrow(r2.Vec{}, stepFirst+i))
+		tail := r2.Vec{}
+		if f.Push {
+			tail = r2.Scale(-1, f.Vec)
+		}
+		s.Arrows = append(s.Arrows, f.arrow(tail, stepFirst+i))
 		s.angle(f, r2.Vec{}, stepFirst+i)
 	}
-	s.Desc = describeGiven(forces)
+	s.Desc = describeForces("figure.given", forces)
+	return s
+}
+
+// FreeBody shows the forces on a particle. A force that is a Push is drawn on
+// the side it comes from, with its head at the particle; its Ref and Turn then
+// give the direction of the side.
+func FreeBody(forces ...Force) Scene {
+	s := Given(forces...)
+	s.Desc = describeForces("figure.freebody", forces)
 	return s
 }
 

@@ -2,13 +2,18 @@ package figure
 
 import "slices"
 
-// searchSteps bounds the search for a joint placement.
-const searchSteps = 4000
+// searchSteps bounds one search for a joint placement, searchRestarts how often
+// a search that found none starts again.
+const (
+	searchSteps    = 1500
+	searchRestarts = 12
+)
 
 // search chooses one spot for every label so that none disturbs another, at
 // the least cost it finds: depth first, the label with the least choice first,
-// cutting off what cannot beat the best. It returns nil when there is none, or
-// none within searchSteps.
+// cutting off what cannot beat the best. Where that finds nothing, the label it
+// got stuck at moves to the front, and it starts again. It returns nil when
+// there is no placement, or none within its bounds.
 func search(choices [][]spot) []spot {
 	order := make([]int, len(choices))
 	for i := range order {
@@ -18,12 +23,21 @@ func search(choices [][]spot) []spot {
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(i, j int) int { return len(choices[i]) - len(choices[j]) })
-	s := searcher{choices: choices, order: order, left: searchSteps,
+	s := searcher{choices: choices, order: order,
 		chosen: make([]*spot, len(choices)), rest: make([]float64, len(choices)+1)}
-	for k := len(order) - 1; k >= 0; k-- {
-		s.rest[k] = s.rest[k+1] + choices[order[k]][0].cost
+	for range 1 + searchRestarts {
+		for k := len(order) - 1; k >= 0; k-- {
+			s.rest[k] = s.rest[k+1] + choices[order[k]][0].cost
+		}
+		s.left, s.stuck = searchSteps, 0
+		s.descend(0, 0)
+		if s.best != nil || len(order) == 0 {
+			break
+		}
+		hard := order[s.stuck]
+		copy(order[1:], order[:s.stuck])
+		order[0] = hard
 	}
-	s.descend(0, 0)
 	return s.best
 }
 
@@ -35,6 +49,7 @@ type searcher struct {
 	best    []spot    // by label
 	cost    float64
 	left    int
+	stuck   int // the greatest depth at which a label found no place
 }
 
 func (s *searcher) descend(depth int, cost float64) {
@@ -46,6 +61,7 @@ func (s *searcher) descend(depth int, cost float64) {
 		}
 		return
 	}
+	s.stuck = max(s.stuck, depth)
 	spots := s.choices[s.order[depth]]
 	for i := range spots {
 		next := cost + spots[i].cost

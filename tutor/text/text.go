@@ -10,6 +10,7 @@ import (
 var areas = []map[string]string{
 	common,
 	reader,
+	figure,
 	shell,
 }
 
