@@ -12,6 +12,11 @@ var areas = []map[string]string{
 	reader,
 	figure,
 	shell,
+	tutoring,
+	problems,
+	principles,
+	slips,
+	twoForces,
 }
 
 // Strict makes Say panic on an unknown key, a hole left open, or a name

@@ -1,0 +1,24 @@
+package tutor
+
+// leaf and branch build a Source in code.
+func leaf(key, text string) Source { return Source{Key: key, Text: text} }
+
+func branch(key string, kids ...Source) Source { return Source{Key: key, Kids: kids} }
+
+// force is the Source of a named force.
+func force(name, magnitude, direction string) Source {
+	return branch("", leaf("name", name), leaf("magnitude", magnitude), leaf("direction", direction))
+}
+
+// Bank lists the kind's harbour problems.
+func (k *Kind) BankProblems() []*Problem {
+	var all []*Problem
+	for _, src := range k.Bank {
+		p, err := ReadProblem(src)
+		if err != nil {
+			panic("tutor: bank problem of kind " + k.Name + ": " + err.Error())
+		}
+		all = append(all, p)
+	}
+	return all
+}

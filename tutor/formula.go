@@ -1,0 +1,70 @@
+package tutor
+
+import (
+	"closingside/statics/expr"
+)
+
+// Formula is one step written out: a quantity, the route to it in symbols and
+// with numbers, and the value.
+type Formula struct {
+	Quantity *Quantity
+	Route    *Route
+	Numbers  expr.Node // the route with numbers in the place of what is known
+	Value    string    // "" where it is not to be shown
+}
+
+// written puts numbers in the place of every symbol that env knows, rounded to
+// the digits kept while working; the others stay symbols.
+func (l *Lesson) written(tree expr.Node, env expr.Env, d Digits) expr.Node {
+	return expr.Substitute(tree, func(name string) (expr.Node, bool) {
+		q := l.Quantity(name)
+		v := env(name)
+		if q == nil || v != v {
+			return nil, false
+		}
+		if !q.Given {
+			v = d.roundTo(q.Dim, v)
+		}
+		return l.literal(q, v), true
+	})
+}
+
+// plain is the plain text of a quantity's symbol.
+func (l *Lesson) plain(name string) string { return expr.Plain(expr.S(name), l.Symbol) }
+
+// SolutionStep is a step of the worked solution.
+type SolutionStep struct {
+	Formula
+	Why string // the principle, in a sentence
+}
+
+// Solution is the worked solution by one method.
+type Solution struct {
+	Method Method
+	Steps  []SolutionStep
+}
+
+// Solve writes out the worked solution both ways, at the digits of s.
+func (l *Lesson) Solve(s Settings) []Solution {
+	var all []Solution
+	for _, way := range l.Ways {
+		sol := Solution{Method: way.Method}
+		for _, step := range way.Steps {
+			q := l.Quantity(step.Quantity)
+			r := q.Route(step.Route)
+			sol.Steps = append(sol.Steps, SolutionStep{
+				Formula: Formula{q, r, l.written(r.Tree, l.Truth, s.Work), l.Show(q, q.True, s.kept(q))},
+				Why:     l.Say("principle." + r.Principle),
+			})
+		}
+		all = append(all, sol)
+	}
+	return all
+}
+
+// kept is the digits a worked solution shows of q: those kept on the way, or
+// those asked where they are finer.
+func (s *Settings) kept(q *Quantity) Digits {
+	a := s.asked(q)
+	return Digits{max(a.Magnitude, s.Work.Magnitude), max(a.Angle, s.Work.Angle)}
+}

@@ -1,0 +1,145 @@
+package tutor
+
+import (
+	"math"
+
+	"closingside/statics/expr"
+)
+
+// Hint is one level of help on a quantity.
+type Hint struct {
+	Quantity string
+	Level    int      // 1 what to look for, 2 the principle, 3 the formula with numbers, 4 the value
+	Sentence string   // a sentence for the learner
+	Formula  *Formula // level 3 and 4
+}
+
+// HintLevels is the number of levels of help on each quantity.
+const HintLevels = 4
+
+// Hint gives the next level of help on a quantity; the last is repeated.
+func (w *Work) Hint(name string) Hint {
+	level := min(w.hints[name]+1, HintLevels)
+	w.hints[name] = level
+	return w.HintAt(name, level)
+}
+
+// Hinted is the number of levels shown so far.
+func (w *Work) Hinted(name string) int { return w.hints[name] }
+
+// HintAt is one level of help on a quantity, along the route that is nearest
+// from where the work stands.
+func (w *Work) HintAt(name string, level int) Hint {
+	q := w.Lesson.Quantity(name)
+	r := w.nearest(q)
+	h := Hint{Quantity: name, Level: level}
+	switch level {
+	case 1:
+		h.Sentence = w.Lesson.Sentence(q, "look")
+	case 2:
+		h.Sentence = w.Lesson.Say("principle." + r.Principle)
+	default:
+		h.Formula = &Formula{Quantity: q, Route: r, Numbers: w.Lesson.written(r.Tree, w.accepted, w.Settings.Work)}
+		h.Sentence = w.missing(r)
+		if level == HintLevels {
+			h.Formula.Value = w.Lesson.Show(q, q.True, w.Settings.asked(q))
+			h.Sentence = w.Lesson.Say("hint.value")
+		}
+	}
+	return h
+}
+
+// accepted is the value of a given, or of an entry that was found right.
+func (w *Work) accepted(name string) float64 {
+	if q := w.Lesson.Quantity(name); q.Given || w.Found(name) {
+		return w.own(name)
+	}
+	return math.NaN()
+}
+
+// nearest is the route to q with the fewest values still to be found, in the
+// method asked for and, among equals, in the method already begun.
+func (w *Work) nearest(q *Quantity) *Route {
+	best, least := &q.Routes[0], math.Inf(1)
+	for i := range q.Routes {
+		r := &q.Routes[i]
+		cost := float64(w.unfound(r)) + 0.01*float64(i)
+		if m := w.method(); m != AnyMethod && r.Method != AnyMethod && r.Method != m {
+			cost += 0.5
+		}
+		if cost < least {
+			best, least = r, cost
+		}
+	}
+	return best
+}
+
+// method is the method asked for, or the one most of the entries belong to.
+func (w *Work) method() Method {
+	if w.Settings.Method != AnyMethod {
+		return w.Settings.Method
+	}
+	var count [3]int
+	for name := range w.latest {
+		for _, r := range w.Lesson.Quantity(name).Routes {
+			count[r.Method]++
+			break
+		}
+	}
+	switch {
+	case count[ByComponents] > count[ByTriangle]:
+		return ByComponents
+	case count[ByTriangle] > 0:
+		return ByTriangle
+	}
+	return AnyMethod
+}
+
+func (w *Work) unfound(r *Route) int {
+	n := 0
+	for _, name := range expr.Symbols(r.Tree) {
+		if !w.Lesson.Quantity(name).Given && !w.Found(name) {
+			n++
+		}
+	}
+	return n
+}
+
+// missing says what the formula still needs, or that all of it is at hand.
+func (w *Work) missing(r *Route) string {
+	for _, name := range expr.Symbols(r.Tree) {
+		if q := w.Lesson.Quantity(name); !q.Given && !w.Found(name) {
+			return w.Lesson.Say("hint.needs", "what", w.Lesson.Sentence(q, "what"), "symbol", w.Lesson.plain(name))
+		}
+	}
+	return w.Lesson.Say("hint.ready")
+}
+
+// Next is the quantity to find next on the way the work is going: the first
+// step of that way not yet found, or "" when all answers are found.
+func (w *Work) Next() string {
+	if w.Done() {
+		return ""
+	}
+	way := w.Lesson.Ways[0]
+	for _, o := range w.Lesson.Ways {
+		if o.Method == w.method() {
+			way = o
+		}
+	}
+	for _, step := range way.Steps {
+		if !w.Found(step.Quantity) {
+			return step.Quantity
+		}
+	}
+	return ""
+}
+
+// ShowSolution records that the worked solution was shown and returns it.
+func (w *Work) ShowSolution() []Solution {
+	w.shown = true
+	return w.Lesson.Solve(w.Settings)
+}
+
+// SolutionShown tells whether the worked solution was shown.
+func (w *Work) SolutionShown() bool { return w.shown }

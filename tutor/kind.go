@@ -1,0 +1,59 @@
+package tutor
+
+// Kind declares a kind of problem: what its statement gives, and how that
+// becomes a lesson. One file declares one kind.
+type Kind struct {
+	Name   string
+	Groups []Group
+	Build  func(*Problem) (*Lesson, error)
+	Draw   func(*Draw) Source // a problem with new numbers, drawn in integers
+	Bank   []Source           // problems of the harbour, in teaching order
+}
+
+// Group declares a list of like things a statement gives, such as its forces.
+type Group struct {
+	Key      string
+	Min, Max int
+	Fields   []FieldSpec
+}
+
+// FieldSpec declares one value of a thing given.
+type FieldSpec struct {
+	Key     string
+	Is      FieldType
+	Example string // shown where the value is missing or can't be read
+}
+
+// FieldType says how a field's text is read.
+type FieldType uint8
+
+// The types of field.
+const (
+	NameField      FieldType = iota // a short name of letters and digits
+	ForceField                      // a magnitude with its unit
+	DirectionField                  // a direction, as a book gives it
+)
+
+// Kinds lists the kinds of problem in teaching order.
+func Kinds() []*Kind { return []*Kind{&twoForces} }
+
+// KindByName returns the kind called name, or nil.
+func KindByName(name string) *Kind {
+	for _, k := range Kinds() {
+		if k.Name == name {
+			return k
+		}
+	}
+	return nil
+}
+
+// Open builds the lesson of p. An error is a sentence for whoever wrote the
+// problem: why it can't be worked, or what would do.
+func Open(p *Problem) (*Lesson, error) {
+	l, err := p.Kind.Build(p)
+	if err != nil {
+		return nil, err
+	}
+	l.Kind, l.Problem = p.Kind, p
+	return l.seal(), nil
+}

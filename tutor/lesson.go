@@ -1,0 +1,163 @@
+package tutor
+
+import (
+	"math"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/text"
+)
+
+// Method says which way of working a route belongs to. A learner may mix
+// them; a setting may ask for one.
+type Method uint8
+
+// The methods.
+const (
+	AnyMethod Method = iota
+	ByTriangle
+	ByComponents
+)
+
+// Route is one way to get a quantity from others.
+type Route struct {
+	ID        string    // names the route in a lesson; "cosine-law"
+	Principle string    // what it rests on; its sentences are under "principle.<Principle>"
+	Method    Method    // the way of working it belongs to
+	Tree      expr.Node // the formula for this sketch, signs already chosen
+}
+
+// Mistake is a wrong way to a quantity that no rewrite of a route gives, such
+// as treating forces as numbers. It carries the id of its row in the catalogue.
+type Mistake struct {
+	Slip string
+	Tree expr.Node
+}
+
+// Quantity is a value of the lesson: a given, or one the learner may enter.
+// Values are in Lesson.Unit for forces and in degrees for angles.
+type Quantity struct {
+	Name     string      // canonical ASCII name: "gamma"
+	Symbol   expr.Symbol // as printed: γ
+	Dim      statics.Dimension
+	Given    bool      // stated by the problem, never asked
+	Answer   bool      // what the problem asks for; all others are intermediates
+	Turns    bool      // a direction: values that differ by 360° are the same
+	True     float64   // from the vector solution; NaN where there is none
+	Routes   []Route   // the first is the one a worked solution takes
+	Mistakes []Mistake // route-bound wrong ways
+
+	// How the quantity stands to others, for the rules that exchange one for
+	// another. Empty where there is no such other.
+	Twin       string // the same thing of the other force: F1 for F2
+	Supplement string // the angle it is taken for by mistake: phi for gamma
+	Signed     bool   // a component: its sign tells its sense
+
+	// Between are the values a sketch shows it to lie between (from the first
+	// counter-clockwise to the second, for a direction); nil where none.
+	Between [2]expr.Node
+}
+
+// Lesson is a problem with everything that is true of it.
+type Lesson struct {
+	Kind       *Kind
+	Problem    *Problem
+	Unit       statics.Unit // of every force in the lesson
+	Quantities []Quantity   // givens first, then in the order a solution meets them
+	Ways       []Way        // the worked solution, one Way for each method
+
+	index map[string]int
+}
+
+// Way is a worked solution by one method: the routes in the order taken.
+type Way struct {
+	Method Method
+	Steps  []Step
+}
+
+// Step is one step of a Way: a quantity and the route that finds it.
+type Step struct{ Quantity, Route string }
+
+// Quantity returns the quantity called name, or nil.
+func (l *Lesson) Quantity(name string) *Quantity {
+	if i, ok := l.index[name]; ok {
+		return &l.Quantities[i]
+	}
+	return nil
+}
+
+// Route returns the route of q called id, or nil.
+func (q *Quantity) Route(id string) *Route {
+	for i := range q.Routes {
+		if q.Routes[i].ID == id {
+			return &q.Routes[i]
+		}
+	}
+	return nil
+}
+
+// Truth is the environment of true values.
+func (l *Lesson) Truth(name string) float64 {
+	if q := l.Quantity(name); q != nil {
+		return q.True
+	}
+	return math.NaN()
+}
+
+// Symbol is the naming under which the lesson's formulas are printed.
+func (l *Lesson) Symbol(name string) expr.Symbol {
+	if q := l.Quantity(name); q != nil {
+		return q.Symbol
+	}
+	return expr.Symbol{Letter: name, Spoken: name}
+}
+
+// UnitOf is the unit in which q's values are kept.
+func (l *Lesson) UnitOf(q *Quantity) statics.Unit {
+	switch q.Dim {
+	case statics.DimAngle:
+		return degree
+	case statics.DimForce:
+		return l.Unit
+	}
+	return statics.Unit{Dim: q.Dim, Factor: 1}
+}
+
+// degree is the unit of every angle in a lesson.
+var degree, _ = statics.UnitBySymbol("deg")
+
+// Say is text.Say with the lesson's symbols filled in: "{gamma}" becomes γ and
+// "{F1}" the first force's own name.
+func (l *Lesson) Say(key string, pairs ...string) string {
+	all := make([]string, 0, len(pairs)+2*len(l.Quantities))
+	all = append(all, pairs...)
+	for i := range l.Quantities {
+		all = append(all, l.Quantities[i].Name, l.plain(l.Quantities[i].Name))
+	}
+	return text.Say(key, all...)
+}
+
+// Sentence returns the kind's own sentence for a quantity: what names it in
+// the trade's words ("what"), or where to look for it ("look").
+func (l *Lesson) Sentence(q *Quantity, part string) string {
+	return l.Say(l.Kind.Name + "." + q.Name + "." + part)
+}
+
+// seal builds the index; a kind calls it once all quantities are declared.
+func (l *Lesson) seal() *Lesson {
+	l.index = make(map[string]int, len(l.Quantities))
+	for i, q := range l.Quantities {
+		l.index[q.Name] = i
+	}
+	return l
+}
+
+// apart is the distance from a to b in q's unit: around the circle for a
+// direction, plain otherwise.
+func (q *Quantity) apart(a, b float64) float64 {
+	d := math.Abs(a - b)
+	if q.Turns {
+		d = math.Abs(math.Remainder(a-b, 360))
+	}
+	return d
+}

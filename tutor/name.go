@@ -1,0 +1,124 @@
+package tutor
+
+import (
+	"strconv"
+	"strings"
+	"unicode"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/entry"
+)
+
+func itoa(n int) string { return strconv.Itoa(n) }
+
+// checkName refuses a name that could not be told from what the reader
+// already understands, or that would not fit a figure.
+func checkName(name string, at Source) error {
+	runes := []rune(name)
+	if len(runes) == 0 || len(runes) > maxName || !unicode.IsLetter(runes[0]) {
+		return at.fault("problem.name.form", "got", name, "max", itoa(maxName))
+	}
+	for _, r := range runes {
+		if !unicode.IsLetter(r) && !unicode.IsDigit(r) {
+			return at.fault("problem.name.form", "got", name, "max", itoa(maxName))
+		}
+	}
+	if entry.Reserved(name) {
+		return at.fault("problem.name.taken", "got", name)
+	}
+	return nil
+}
+
+// checkNames refuses two things of one name, and a thing called like a
+// quantity of the lesson.
+func (p *Problem) checkNames(src Source) error {
+	seen := map[string]bool{}
+	for _, it := range p.Items {
+		name := it.Field("name").Written
+		if name == "" {
+			continue
+		}
+		at := Source{Line: it.Line, Col: src.Col}
+		if seen[name] {
+			return at.fault("problem.name.twice", "got", name)
+		}
+		seen[name] = true
+	}
+	return nil
+}
+
+// symbolOf splits a thing's name into letter and index: F1 is F with index 1.
+func symbolOf(name string) expr.Symbol {
+	cut := len(name)
+	for cut > 0 && name[cut-1] >= '0' && name[cut-1] <= '9' {
+		cut--
+	}
+	if cut == 0 {
+		cut = len(name)
+	}
+	s := expr.Symbol{Letter: name[:cut], Sub: name[cut:]}
+	s.Spoken = strings.TrimSpace(s.Letter + " " + s.Sub)
+	return s
+}
+
+// spellings lists every way a learner may write q's name: the canonical one,
+// and the symbol with its index plain or behind an underscore.
+func (q *Quantity) spellings() []string {
+	s := q.Symbol
+	names := []string{q.Name, s.Letter + s.Sub}
+	if s.Sub != "" {
+		names = append(names, s.Letter+"_"+s.Sub)
+	}
+	return names
+}
+
+// names maps every spelling to its quantity. A given's own name comes first,
+// so a force called like another's canonical name keeps it.
+func (l *Lesson) names() entry.Names {
+	names := entry.Names{}
+	add := func(givens bool) {
+		for i := range l.Quantities {
+			q := &l.Quantities[i]
+			if q.Given != givens {
+				continue
+			}
+			for _, s := range q.spellings() {
+				if _, taken := names[s]; !taken {
+					names[s] = q.Name
+				}
+			}
+		}
+	}
+	add(true)
+	add(false)
+	return names
+}
+
+// dim is the dimension of the quantity called name.
+func (l *Lesson) dim(name string) (statics.Dimension, bool) {
+	q := l.Quantity(name)
+	if q == nil {
+		return statics.DimRatio, false
+	}
+	return q.Dim, true
+}
+
+// scope is what the reader may know when q is asked: every name, and the
+// values usable now.
+func (w *Work) scope(q *Quantity) entry.Scope {
+	s := entry.Scope{
+		Dim: q.Dim, Unit: w.Lesson.UnitOf(q), Force: w.Lesson.Unit,
+		Names: w.names, Known: w.known, Asked: q.Name, Dims: w.Lesson.dim,
+		NumbersOnly: w.Settings.NumbersOnly, UnitRequired: w.Settings.UnitsRequired,
+	}
+	if q.Dim == statics.DimAngle {
+		s.Direction = q.Turns
+		for i := range w.Lesson.Quantities {
+			if o := &w.Lesson.Quantities[i]; o.Turns && !o.Given && o.Name != q.Name {
+				s.Unknowns = append(s.Unknowns, o.Name)
+			}
+		}
+	}
+	return s
+}

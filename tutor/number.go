@@ -1,0 +1,90 @@
+package tutor
+
+import (
+	"math"
+	"strconv"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// leading is the power of ten of v's first significant digit: 2 for 682.6.
+// Zero counts as 1 (power 0).
+func leading(v float64) int {
+	if v == 0 || math.IsNaN(v) || math.IsInf(v, 0) {
+		return 0
+	}
+	s := strconv.FormatFloat(math.Abs(v), 'e', 14, 64)
+	for i := range s {
+		if s[i] == 'e' {
+			n, _ := strconv.Atoi(s[i+1:])
+			return n
+		}
+	}
+	return 0
+}
+
+// pow10 is 10ⁿ, exact for |n| ≤ 22.
+func pow10(n int) float64 { return math.Pow10(n) }
+
+// roundTo rounds v to the digits d as a learner writes it, half away from zero.
+func (d Digits) roundTo(dim statics.Dimension, v float64) float64 {
+	places := d.Angle
+	if dim != statics.DimAngle {
+		places = d.Magnitude - 1 - leading(v)
+	}
+	return roundPlaces(v, places)
+}
+
+// roundPlaces rounds v to so many digits after the point (before it, when
+// negative) by its decimal expansion, so that every machine agrees.
+func roundPlaces(v float64, places int) float64 {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return v
+	}
+	if places >= 0 {
+		r, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'f', min(places, 300), 64), 64)
+		return r
+	}
+	p := pow10(-places)
+	return math.Round(v/p) * p
+}
+
+// written is v as a learner would write it with digits d: fixed decimals, no
+// exponent, a true minus sign.
+func (d Digits) written(dim statics.Dimension, v float64) string {
+	places := d.Angle
+	if dim != statics.DimAngle {
+		places = d.Magnitude - 1 - leading(v)
+	}
+	v = roundPlaces(v, places)
+	s := strconv.FormatFloat(math.Abs(v), 'f', max(places, 0), 64)
+	if v < 0 {
+		s = "−" + s
+	}
+	return s
+}
+
+// Show is q's value v with its unit, at digits d: "682.6 N", "87.0°".
+func (l *Lesson) Show(q *Quantity, v float64, d Digits) string {
+	if math.IsNaN(v) {
+		return "–"
+	}
+	s := d.written(q.Dim, v)
+	switch u := l.UnitOf(q); {
+	case q.Dim == statics.DimAngle:
+		return s + "°"
+	case u.Symbol == "":
+		return s
+	default:
+		return s + " " + u.Symbol
+	}
+}
+
+// literal is v as a number in a formula: an angle with its degree sign.
+func (l *Lesson) literal(q *Quantity, v float64) expr.Node {
+	if q.Dim == statics.DimAngle {
+		return expr.Deg(v)
+	}
+	return expr.N(v)
+}

@@ -1,0 +1,229 @@
+package tutor
+
+import (
+	"slices"
+	"strings"
+
+	"closingside/statics"
+	"closingside/tutor/entry"
+	"closingside/tutor/text"
+)
+
+// Source is a problem as it was written (in a file, a form, an address):
+// keys, texts and places, not yet understood.
+type Source struct {
+	Key       string
+	Text      string // of a leaf
+	Kids      []Source
+	Line, Col int // where it stands, from 1; 0 where there is no file
+}
+
+// Problem is a statement understood: its kind and what it gives.
+type Problem struct {
+	Kind  *Kind
+	Story string
+	Items []Item
+}
+
+// Item is one thing a statement gives, such as a force.
+type Item struct {
+	Group  string
+	Fields []Field
+	Line   int
+}
+
+// Field is one value of an Item.
+type Field struct {
+	Key     string
+	Written string          // as the statement writes it
+	Value   float64         // a magnitude in Unit; a direction in degrees from +x
+	Unit    statics.Unit    // of a magnitude
+	Heading statics.Heading // of a direction
+}
+
+// SourceError says what is wrong with a Source, where, and what would do.
+type SourceError struct {
+	Line, Col int
+	Message   string
+}
+
+func (e *SourceError) Error() string { return e.Message }
+
+// Field returns the field of it called key; a zero Field where there is none.
+func (it *Item) Field(key string) Field {
+	for _, f := range it.Fields {
+		if f.Key == key {
+			return f
+		}
+	}
+	return Field{Key: key}
+}
+
+// Group returns the items of one group, in order.
+func (p *Problem) Group(key string) []Item {
+	var items []Item
+	for _, it := range p.Items {
+		if it.Group == key {
+			items = append(items, it)
+		}
+	}
+	return items
+}
+
+const (
+	maxStory = 400 // runes
+	maxName  = 12
+
+	maxMagnitude = 1e12 // in the unit written
+)
+
+// ReadProblem understands a Source. An error is a *SourceError.
+func ReadProblem(src Source) (*Problem, error) {
+	kind, err := readKind(src)
+	if err != nil {
+		return nil, err
+	}
+	p := &Problem{Kind: kind}
+	seen := map[string]bool{}
+	for _, kid := range src.Kids {
+		if seen[kid.Key] {
+			return nil, kid.fault("problem.twice", "key", kid.Key)
+		}
+		seen[kid.Key] = true
+		if err := p.readKey(kid); err != nil {
+			return nil, err
+		}
+	}
+	for _, g := range kind.Groups {
+		if n := len(p.Group(g.Key)); n < g.Min || n > g.Max {
+			at := src
+			for _, kid := range src.Kids {
+				if kid.Key == g.Key {
+					at = kid
+				}
+			}
+			return nil, at.fault("problem.count", "key", g.Key, "min", itoa(g.Min), "max", itoa(g.Max), "n", itoa(n))
+		}
+	}
+	return p, p.checkNames(src)
+}
+
+func (s Source) fault(key string, pairs ...string) error {
+	return &SourceError{s.Line, s.Col, text.Say(key, pairs...)}
+}
+
+func readKind(src Source) (*Kind, error) {
+	for _, kid := range src.Kids {
+		if kid.Key != "kind" {
+			continue
+		}
+		if k := KindByName(kid.Text); k != nil {
+			return k, nil
+		}
+		return nil, kid.fault("problem.kind.unknown", "got", kid.Text, "kinds", kindNames())
+	}
+	return nil, src.fault("problem.kind.missing", "kinds", kindNames())
+}
+
+func kindNames() string {
+	var names []string
+	for _, k := range Kinds() {
+		names = append(names, k.Name)
+	}
+	return strings.Join(names, ", ")
+}
+
+func (p *Problem) readKey(kid Source) error {
+	switch kid.Key {
+	case "kind":
+		return nil
+	case "story":
+		if len([]rune(kid.Text)) > maxStory {
+			return kid.fault("problem.story.long", "max", itoa(maxStory))
+		}
+		p.Story = strings.TrimSpace(kid.Text)
+		return nil
+	}
+	for _, g := range p.Kind.Groups {
+		if g.Key == kid.Key {
+			return p.readGroup(g, kid)
+		}
+	}
+	return kid.fault("problem.key.unknown", "key", kid.Key, "keys", strings.Join(p.Kind.keys(), ", "))
+}
+
+func (k *Kind) keys() []string {
+	keys := []string{"kind", "story"}
+	for _, g := range k.Groups {
+		keys = append(keys, g.Key)
+	}
+	return keys
+}
+
+func (p *Problem) readGroup(g Group, list Source) error {
+	if len(list.Kids) == 0 && list.Text != "" {
+		return list.fault("problem.list", "key", g.Key, "example", g.example())
+	}
+	for _, src := range list.Kids {
+		item := Item{Group: g.Key, Line: src.Line}
+		for _, spec := range g.Fields {
+			f, err := readField(spec, src)
+			if err != nil {
+				return err
+			}
+			item.Fields = append(item.Fields, f)
+		}
+		for _, kid := range src.Kids {
+			if !slices.ContainsFunc(g.Fields, func(s FieldSpec) bool { return s.Key == kid.Key }) {
+				return kid.fault("problem.key.unknown", "key", kid.Key, "keys", strings.Join(g.keys(), ", "))
+			}
+		}
+		p.Items = append(p.Items, item)
+	}
+	return nil
+}
+
+func (g Group) keys() []string {
+	var keys []string
+	for _, f := range g.Fields {
+		keys = append(keys, f.Key)
+	}
+	return keys
+}
+
+func (g Group) example() string {
+	var parts []string
+	for _, f := range g.Fields {
+		parts = append(parts, f.Key+": "+f.Example)
+	}
+	return "{" + strings.Join(parts, ", ") + "}"
+}
+
+func readField(spec FieldSpec, item Source) (Field, error) {
+	i := slices.IndexFunc(item.Kids, func(k Source) bool { return k.Key == spec.Key })
+	if i < 0 {
+		return Field{}, item.fault("problem.field.missing", "key", spec.Key, "example", spec.Example)
+	}
+	src := item.Kids[i]
+	f := Field{Key: spec.Key, Written: strings.TrimSpace(src.Text)}
+	var bad *entry.Error
+	switch spec.Is {
+	case NameField:
+		return f, checkName(f.Written, src)
+	case ForceField:
+		f.Value, f.Unit, bad = entry.ReadMeasure(f.Written, statics.DimForce)
+		if bad == nil && !(f.Value > 0 && f.Value < maxMagnitude) {
+			return f, src.fault("problem.magnitude", "got", f.Written, "example", spec.Example)
+		}
+	case DirectionField:
+		f.Heading, bad = entry.ReadHeading(f.Written)
+		if bad == nil {
+			f.Value = f.Heading.Angle().Degrees()
+		}
+	}
+	if bad != nil {
+		return f, src.fault("problem.field.bad", "key", spec.Key, "got", f.Written,
+			"why", bad.Message(), "example", spec.Example)
+	}
+	return f, nil
+}

@@ -1,0 +1,58 @@
+package tutor
+
+import "closingside/statics"
+
+// Help says when a kind of help may be asked for.
+type Help uint8
+
+// When help may be asked for: always, after the first wrong entry, never.
+const (
+	HelpOn Help = iota
+	HelpDelayed
+	HelpOff
+)
+
+// Digits says how finely values are written: significant digits for
+// magnitudes, digits after the point for angles in degrees (an angle's zero is
+// arbitrary, so its significant digits mean little).
+type Digits struct {
+	Magnitude int // 2–8
+	Angle     int // 0–6
+}
+
+// Settings are an instructor's choices for a problem.
+type Settings struct {
+	Answer        Digits // asked of answers
+	Work          Digits // asked of intermediates and kept while working
+	NumbersOnly   bool   // expressions are refused
+	UnitsRequired bool   // a number without its unit is refused
+	Method        Method // the way of working asked for
+	Hints         Help
+	Solution      Help
+}
+
+// DefaultSettings are 3 digits for answers and 4 on the way there, angles to
+// 0.1° and 0.01° (common practice), everything allowed.
+func DefaultSettings() Settings {
+	return Settings{
+		Answer: Digits{Magnitude: 3, Angle: 1},
+		Work:   Digits{Magnitude: 4, Angle: 2},
+	}
+}
+
+// asked returns the digits asked of q.
+func (s *Settings) asked(q *Quantity) Digits {
+	if q.Answer {
+		return s.Answer
+	}
+	return s.Work
+}
+
+// halfUnit is half a unit of the last digit kept of v: for an angle a fixed
+// number of degrees, otherwise relative to v's leading digit.
+func (d Digits) halfUnit(dim statics.Dimension, v float64) float64 {
+	if dim == statics.DimAngle {
+		return 0.5 * pow10(-d.Angle)
+	}
+	return 0.5 * pow10(leading(v)-d.Magnitude+1)
+}

@@ -1,0 +1,145 @@
+package tutor
+
+import (
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// Scope says how much of the work a slip touches.
+type Scope uint8
+
+// The scopes.
+const (
+	AtSite   Scope = iota // one place of one formula
+	InStep                // every place of one formula, as a calculator's mode does
+	InAnswer              // the value as written down
+	InKind                // a wrong way that the kind of problem declares (Mistake)
+)
+
+// Slip is a row of the catalogue: a common mistake as a rewrite.
+//
+// Rule returns what stands at node n when the slip is made there; for InStep,
+// n is the whole formula. Written returns the values written down instead of
+// v. InKind rows have neither: their trees are declared beside the quantity.
+type Slip struct {
+	ID      string
+	Scope   Scope
+	Prior   float64 // weight among slips, before any value is seen
+	Rule    func(c *context, n expr.Node) []expr.Node
+	Written func(c *context, v float64) []float64
+}
+
+// context is what a rule may ask about the place it is applied to.
+type context struct {
+	lesson   *Lesson
+	quantity *Quantity // whose formula, or whose value
+	site     int       // where in the formula
+}
+
+// atRoot tells whether the place is the whole formula. Rules on what a whole
+// formula yields (a direction measured the wrong way) apply there.
+func (c *context) atRoot() bool { return c.site == 0 }
+
+// slipByID returns the row called id; it panics where there is none.
+func slipByID(id string) *Slip {
+	for i := range catalogue {
+		if catalogue[i].ID == id {
+			return &catalogue[i]
+		}
+	}
+	panic("tutor: no slip called " + id)
+}
+
+// Catalogue lists every slip, in the order of the documentation.
+func Catalogue() []Slip { return catalogue }
+
+var catalogue = join(angleSlips, cosineSlips, trigSlips, directionSlips, sketchSlips, writtenSlips)
+
+func join(tables ...[]Slip) []Slip {
+	var all []Slip
+	for _, t := range tables {
+		all = append(all, t...)
+	}
+	return all
+}
+
+// symbol returns the quantity that n stands for, or nil.
+func (c *context) symbol(n expr.Node) *Quantity {
+	if s, ok := n.(expr.Sym); ok {
+		return c.lesson.Quantity(s.Name)
+	}
+	return nil
+}
+
+// isDirection tells whether n is a direction such as θ₁.
+func (c *context) isDirection(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Turns
+}
+
+// isAngle tells whether n is an angle of the figure that is no direction.
+func (c *context) isAngle(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Dim == statics.DimAngle && !q.Turns
+}
+
+// isMagnitude tells whether n is the symbol of a force.
+func (c *context) isMagnitude(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Dim == statics.DimForce
+}
+
+// one is a list of one node.
+func one(n expr.Node) []expr.Node { return []expr.Node{n} }
+
+// bin matches n as a binary operation.
+func bin(n expr.Node, op expr.Op) (l, r expr.Node, ok bool) {
+	b, ok := n.(expr.Bin)
+	if !ok || b.Op != op {
+		return nil, nil, false
+	}
+	return b.L, b.R, true
+}
+
+// fn matches n as a function.
+func fn(n expr.Node, f expr.Func) (x expr.Node, ok bool) {
+	k, ok := n.(expr.Fn)
+	if !ok || k.Func != f {
+		return nil, false
+	}
+	return k.X, true
+}
+
+// isDegrees tells whether n is the literal angle of v degrees.
+func isDegrees(n expr.Node, v float64) bool { return n == expr.Deg(v) }
+
+// contains tells whether any node of n has the property.
+func contains(n expr.Node, has func(expr.Node) bool) bool {
+	found := false
+	expr.Walk(n, func(_ int, m expr.Node) { found = found || has(m) })
+	return found
+}
+
+// isForward and isInverse tell the trigonometric keys.
+func isForward(n expr.Node) bool {
+	k, ok := n.(expr.Fn)
+	return ok && (k.Func == expr.FnSin || k.Func == expr.FnCos || k.Func == expr.FnTan)
+}
+
+func isInverse(n expr.Node) bool {
+	k, ok := n.(expr.Fn)
+	return ok && (k.Func == expr.FnAsin || k.Func == expr.FnAcos || k.Func == expr.FnAtan)
+}
+
+// isCross tells whether n is the cross term of the cosine law: a product with
+// a cosine in it.
+func isCross(n expr.Node) bool {
+	_, _, product := bin(n, expr.OpMul)
+	return product && contains(n, func(m expr.Node) bool { _, ok := fn(m, expr.FnCos); return ok })
+}
+
+// isSquare matches x².
+func isSquare(n expr.Node) (x expr.Node, ok bool) {
+	x, two, ok := bin(n, expr.OpPow)
+	return x, ok && two == expr.N(2)
+}

@@ -1,0 +1,176 @@
+package tutor
+
+import (
+	"math"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// Mistakes in angles and geometry (common practice, except where the rule's
+// comment names a definition).
+var angleSlips = []Slip{
+	{ID: "included-for-interior", Prior: 3, Rule: func(c *context, n expr.Node) []expr.Node {
+		if q := c.symbol(n); q != nil && q.Supplement != "" {
+			return one(expr.S(q.Supplement))
+		}
+		if q := c.quantity; q.Supplement != "" && c.atRoot() {
+			return one(expr.S(q.Supplement))
+		}
+		return nil
+	}},
+	{ID: "complement-for-supplement", Prior: 1, Rule: func(_ *context, n expr.Node) []expr.Node {
+		l, r, ok := bin(n, expr.OpSub)
+		switch {
+		case ok && isDegrees(l, 180):
+			return one(expr.Sub(expr.Deg(90), r))
+		case ok && isDegrees(l, 90):
+			return one(expr.Sub(expr.Deg(180), r))
+		}
+		return nil
+	}},
+	{ID: "angles-not-halved", Prior: 1, Rule: func(_ *context, n expr.Node) []expr.Node {
+		l, r, ok := bin(n, expr.OpDiv)
+		if full, _, sub := bin(l, expr.OpSub); ok && r == expr.N(2) && sub && isDegrees(full, 360) {
+			return one(l)
+		}
+		return nil
+	}},
+	{ID: "directions-added", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpSub); ok && c.isDirection(l) && c.isDirection(r) {
+			return one(expr.Add(l, r))
+		}
+		return nil
+	}},
+	{ID: "other-axis", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
+		if c.isDirection(n) || c.quantity.Turns && c.atRoot() {
+			return one(expr.Sub(expr.Deg(90), n))
+		}
+		return nil
+	}},
+	{ID: "clockwise", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node { // sense of rotation, by definition
+		if c.isDirection(n) || c.quantity.Turns && c.atRoot() {
+			return one(expr.Neg{X: n})
+		}
+		return nil
+	}},
+	{ID: "opposite-sense", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node { // tail for head, by definition
+		if c.isDirection(n) || c.quantity.Turns && c.atRoot() {
+			return one(expr.Add(n, expr.Deg(180)))
+		}
+		return nil
+	}},
+	{ID: "other-force", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
+		if q := c.symbol(n); q != nil && q.Twin != "" && q.Twin != c.quantity.Name {
+			return one(expr.S(q.Twin))
+		}
+		if q := c.quantity; q.Twin != "" && c.atRoot() {
+			return one(expr.S(q.Twin))
+		}
+		return nil
+	}},
+	{ID: "right-triangle-assumed", Scope: InKind, Prior: 2},
+	{ID: "bisector-assumed", Scope: InKind, Prior: 0.5},
+	{ID: "minutes-as-decimals", Scope: InAnswer, Prior: 0.3, Written: func(c *context, v float64) []float64 {
+		if c.quantity.Dim != statics.DimAngle {
+			return nil
+		}
+		whole, part := math.Modf(v)
+		return []float64{whole + part*0.6}
+	}},
+}
+
+// Mistakes in the cosine law and with squares (common practice).
+var cosineSlips = []Slip{
+	{ID: "cosine-sign", Prior: 3, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpSub); ok && isCross(r) {
+			return one(expr.Add(l, r))
+		}
+		if l, r, ok := bin(n, expr.OpAdd); ok && isCross(r) {
+			return one(expr.Sub(l, r))
+		}
+		return nil
+	}},
+	{ID: "two-missing", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpMul); ok && l == expr.N(2) {
+			return one(r)
+		}
+		return nil
+	}},
+	{ID: "root-missing", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if x, ok := fn(n, expr.FnSqrt); ok {
+			return one(x)
+		}
+		return nil
+	}},
+	{ID: "squares-missing", Prior: 0.5, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpAdd); ok {
+			a, okA := isSquare(l)
+			b, okB := isSquare(r)
+			if okA && okB {
+				return one(expr.Add(a, b))
+			}
+		}
+		return nil
+	}},
+	{ID: "one-square-missing", Prior: 0.7, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if x, ok := isSquare(n); ok {
+			return one(x)
+		}
+		return nil
+	}},
+	{ID: "cross-term-missing", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {
+		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
+			if l, r, ok := bin(n, op); ok && isCross(r) {
+				return one(l)
+			}
+		}
+		return nil
+	}},
+	{ID: "sum-squared", Prior: 0.7, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpAdd); ok {
+			a, okA := isSquare(l)
+			b, okB := isSquare(r)
+			if okA && okB {
+				return one(expr.Sq(expr.Add(a, b)))
+			}
+		}
+		return nil
+	}},
+	{ID: "root-split", Prior: 0.5, Rule: func(_ *context, n expr.Node) []expr.Node {
+		x, ok := fn(n, expr.FnSqrt)
+		if !ok {
+			return nil
+		}
+		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
+			l, r, ok := bin(x, op)
+			a, b, sum := bin(l, expr.OpAdd)
+			if ok && sum && isCross(r) {
+				return one(expr.Bin{Op: op, L: expr.Add(rootOf(a), rootOf(b)), R: expr.Sqrt(r)})
+			}
+		}
+		return nil
+	}},
+	{ID: "magnitudes-added", Scope: InKind, Prior: 2},
+	{ID: "magnitudes-subtracted", Scope: InKind, Prior: 1},
+	{ID: "precedence", Prior: 0.7, Rule: func(_ *context, n expr.Node) []expr.Node {
+		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
+			l, r, ok := bin(n, op)
+			if !ok || !isCross(r) {
+				continue
+			}
+			if front, key, _ := bin(r, expr.OpMul); isForward(key) {
+				return one(expr.Mul(expr.Bin{Op: op, L: l, R: front}, key))
+			}
+		}
+		return nil
+	}},
+}
+
+// rootOf is √x, with √(a²) written a.
+func rootOf(x expr.Node) expr.Node {
+	if a, ok := isSquare(x); ok {
+		return a
+	}
+	return expr.Sqrt(x)
+}

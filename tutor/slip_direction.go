@@ -1,0 +1,100 @@
+package tutor
+
+import "closingside/statics/expr"
+
+// Mistakes in directions and components (common practice).
+var directionSlips = []Slip{
+	{ID: "reference-missing", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
+		if _, angle, _, ok := c.laidOff(n); ok {
+			return one(angle)
+		}
+		return nil
+	}},
+	{ID: "wrong-side", Prior: 3, Rule: func(c *context, n expr.Node) []expr.Node {
+		if dir, angle, op, ok := c.laidOff(n); ok {
+			return one(expr.Bin{Op: expr.OpAdd + expr.OpSub - op, L: dir, R: angle})
+		}
+		return nil
+	}},
+	{ID: "wrong-neighbour", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
+		dir, angle, op, ok := c.laidOff(n)
+		if q := c.symbol(angle); ok && q.Twin != "" {
+			return one(expr.Bin{Op: op, L: dir, R: expr.S(q.Twin)})
+		}
+		return nil
+	}},
+	{ID: "sign-lost", Prior: 3, Rule: func(c *context, n expr.Node) []expr.Node {
+		if q := c.symbol(n); q != nil && q.Signed {
+			return one(expr.Neg{X: n})
+		}
+		if c.quantity.Signed && c.atRoot() {
+			return one(expr.Neg{X: n})
+		}
+		return nil
+	}},
+	{ID: "term-missing", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		l, r, ok := bin(n, expr.OpAdd)
+		if ok && c.isMagnitude(l) && c.isMagnitude(r) {
+			return []expr.Node{l, r}
+		}
+		return nil
+	}},
+	{ID: "magnitudes-for-components", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpMul); ok && c.isMagnitude(l) && isForward(r) {
+			return one(l)
+		}
+		return nil
+	}},
+	{ID: "components-added", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		if x, y, ok := c.rightAngled(n); ok {
+			return one(expr.Add(expr.Abs(x), expr.Abs(y)))
+		}
+		return nil
+	}},
+	{ID: "squares-subtracted", Prior: 0.7, Rule: func(c *context, n expr.Node) []expr.Node {
+		if x, y, ok := c.rightAngled(n); ok {
+			return one(expr.Sqrt(expr.Abs(expr.Sub(expr.Sq(x), expr.Sq(y)))))
+		}
+		return nil
+	}},
+}
+
+// laidOff matches a triangle angle laid off from a direction: θ₁ + β.
+func (c *context) laidOff(n expr.Node) (dir, angle expr.Node, op expr.Op, ok bool) {
+	b, ok := n.(expr.Bin)
+	if !ok || b.Op != expr.OpAdd && b.Op != expr.OpSub || !c.isDirection(b.L) || !c.isAngle(b.R) {
+		return nil, nil, 0, false
+	}
+	return b.L, b.R, b.Op, true
+}
+
+// rightAngled matches √(x² + y²) of two components.
+func (c *context) rightAngled(n expr.Node) (x, y expr.Node, ok bool) {
+	root, ok := fn(n, expr.FnSqrt)
+	if !ok {
+		return nil, nil, false
+	}
+	l, r, ok := bin(root, expr.OpAdd)
+	if !ok {
+		return nil, nil, false
+	}
+	x, okX := isSquare(l)
+	y, okY := isSquare(r)
+	return x, y, okX && okY && c.isComponent(x) && c.isComponent(y)
+}
+
+func (c *context) isComponent(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Signed
+}
+
+// Mistakes in the sketch (common practice).
+var sketchSlips = []Slip{
+	{ID: "other-diagonal", Scope: InKind, Prior: 1},
+	{ID: "resultant-reversed", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		if c.quantity.Answer && c.quantity.Turns && c.atRoot() {
+			return one(expr.Add(n, expr.Deg(180)))
+		}
+		return nil
+	}},
+}

@@ -1,0 +1,103 @@
+package tutor
+
+import "closingside/statics/expr"
+
+// Mistakes with trigonometry and the calculator (common practice, except
+// where the rule's comment names a definition).
+var trigSlips = []Slip{
+	{ID: "sine-cosine-swapped", Prior: 3, Rule: func(_ *context, n expr.Node) []expr.Node {
+		k, ok := n.(expr.Fn)
+		if to, swap := otherKey[k.Func]; ok && swap {
+			k.Func = to
+			return one(k)
+		}
+		return nil
+	}},
+	{ID: "radian-mode", Scope: InStep, Prior: 3, Rule: mode(expr.InRadians)},
+	{ID: "gradian-mode", Scope: InStep, Prior: 0.3, Rule: mode(expr.InGradians)},
+	{ID: "inverse-missing", Prior: 1.5, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if isInverse(n) {
+			return one(n.(expr.Fn).X)
+		}
+		return nil
+	}},
+	{ID: "ratio-inverted", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpDiv); ok {
+			return one(expr.Div(r, l))
+		}
+		return nil
+	}},
+	{ID: "obtuse-missed", Prior: 3, Rule: func(_ *context, n expr.Node) []expr.Node { // sin x = sin(180° − x)
+		if l, r, ok := bin(n, expr.OpSub); ok && isDegrees(l, 180) {
+			if _, sine := fn(r, expr.FnAsin); sine {
+				return one(r)
+			}
+		}
+		return nil
+	}},
+	{ID: "obtuse-assumed", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		if _, sine := fn(n, expr.FnAsin); sine && c.atRoot() {
+			return one(expr.Sub(expr.Deg(180), n))
+		}
+		return nil
+	}},
+	{ID: "quadrant-missed", Prior: 3, Rule: func(_ *context, n expr.Node) []expr.Node { // the principal value, by definition
+		l, r, ok := bin(n, expr.OpAdd)
+		if ok && isDegrees(l, 180) && isArctangent(r) {
+			return one(r)
+		}
+		l, r, ok = bin(n, expr.OpSub)
+		if ok && isDegrees(r, 180) && isArctangent(l) {
+			return one(l)
+		}
+		return nil
+	}},
+	{ID: "reference-angle", Prior: 1.5, Rule: func(c *context, n expr.Node) []expr.Node {
+		if !c.quantity.Turns || !c.atRoot() {
+			return nil
+		}
+		var acute []expr.Node
+		expr.Walk(n, func(_ int, m expr.Node) {
+			if x, ok := fn(m, expr.FnAtan); ok {
+				acute = one(expr.Atan(expr.Abs(x)))
+			}
+		})
+		return acute
+	}},
+}
+
+var otherKey = map[expr.Func]expr.Func{
+	expr.FnSin: expr.FnCos, expr.FnCos: expr.FnSin,
+	expr.FnAsin: expr.FnAcos, expr.FnAcos: expr.FnAsin,
+}
+
+func isArctangent(n expr.Node) bool { _, ok := fn(n, expr.FnAtan); return ok }
+
+// mode presses keys in the wrong angle mode: all of the step, the forward ones
+// alone, the inverse ones alone.
+func mode(m expr.Mode) func(*context, expr.Node) []expr.Node {
+	press := func(n expr.Node, which func(expr.Node) bool) (expr.Node, bool) {
+		return expr.RewriteAll(n, func(k expr.Node) (expr.Node, bool) {
+			if !which(k) {
+				return k, false
+			}
+			key := k.(expr.Fn)
+			key.Mode = m
+			return key, true
+		})
+	}
+	return func(_ *context, n expr.Node) []expr.Node {
+		var out []expr.Node
+		forward, any := press(n, isForward)
+		if any {
+			out = append(out, forward)
+		}
+		if inverse, ok := press(n, isInverse); ok {
+			out = append(out, inverse)
+			if both, _ := press(forward, isInverse); any {
+				out = append(out, both)
+			}
+		}
+		return out
+	}
+}

@@ -1,0 +1,38 @@
+package text
+
+// tutoring is what the tutor says of an entry and around it.
+var tutoring = map[string]string{
+	"feedback.correct":     "That is right.",
+	"feedback.unexplained": "That value does not fit yet. What did you start from, and what did you do first?",
+	"feedback.inside":      "That value does not fit yet. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
+	"feedback.outside":     "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
+	"feedback.affine":      "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
+
+	"note.unit-missing": "Write the unit too ({unit}).",
+	"note.digit-more":   "Keep one digit more.",
+	"note.last-digit":   "The last digit is off by rounding on the way; keep more digits while you work.",
+
+	"hint.needs": "This still needs {symbol}, {what}. Find it first.",
+	"hint.ready": "Everything in it is known. What does it come to?",
+	"hint.value": "This is the value. Can you get to it from the formula?",
+
+	"method.triangle":   "By the force triangle",
+	"method.components": "By rectangular components",
+}
+
+// problems is what is said of a problem that cannot be used as written.
+var problems = map[string]string{
+	"problem.kind.missing":  "The kind of problem is missing: add a line such as “kind: two-forces” (kinds: {kinds}).",
+	"problem.kind.unknown":  "There is no kind of problem called “{got}” (kinds: {kinds}).",
+	"problem.key.unknown":   "“{key}” is not known here; what may stand here: {keys}.",
+	"problem.twice":         "“{key}” is given twice; keep one.",
+	"problem.story.long":    "The story is too long: keep it under {max} characters.",
+	"problem.list":          "“{key}” must be a list, each line such as “- {example}”.",
+	"problem.count":         "“{key}” must list from {min} to {max}, not {n}.",
+	"problem.field.missing": "“{key}” is missing: add it, such as “{key}: {example}”.",
+	"problem.field.bad":     "“{key}: {got}” can't be used: {why} Write it like “{key}: {example}”.",
+	"problem.name.form":     "“{got}” won't do as a name: use up to {max} letters and digits, beginning with a letter.",
+	"problem.name.taken":    "“{got}” has a meaning of its own in formulas; choose another name, such as P or Q.",
+	"problem.name.twice":    "Two things are called “{got}”; give each a name of its own.",
+	"problem.magnitude":     "A magnitude must be more than zero, and less than a million million, not {got}. Write it like {example}; to turn a force round, change its direction.",
+}

@@ -1,0 +1,51 @@
+package tutor
+
+import "closingside/tutor/entry"
+
+// Verdict is what is said of an entry. The order is the order of judging.
+type Verdict uint8
+
+// The verdicts.
+const (
+	Unreadable    Verdict = iota // not a value; nothing is recorded against the learner
+	Correct                      // inside the band, or follows from the learner's own accepted entries
+	Carried                      // the right method on an earlier wrong entry
+	EarlyRounding                // what an intermediate rounded too soon gives
+	SlipFound                    // a named mistake explains the value
+	Unexplained                  // nothing does
+)
+
+var verdictWords = [...]string{"unreadable", "correct", "carried", "early-rounding", "slip", "unexplained"}
+
+// String is the machine's word for v.
+func (v Verdict) String() string { return verdictWords[v] }
+
+// Reply is what the tutor answers to one entry.
+type Reply struct {
+	Quantity    string // canonical name
+	Entry       string // as typed
+	Verdict     Verdict
+	Reading     entry.Reading // zero where unreadable
+	Fault       *entry.Error  // where unreadable
+	Slips       []Suspect     // best first
+	Unexplained float64       // probability that none of them is it
+	From        string        // carried: the first wrong entry
+	Rounded     *Rounded      // early-rounding
+	Notes       []string      // keys of notes on a right answer: "unit-missing"
+	Feedback    string        // a sentence or two for the learner
+}
+
+// Suspect is one explanation of a wrong value: one slip, several that give the
+// same value, or two together (joined as "a+b").
+type Suspect struct {
+	IDs         []string
+	Probability float64
+	At          string // the quantity in whose finding the slip sits
+}
+
+// Rounded names the intermediate that was rounded too soon.
+type Rounded struct {
+	What   string // "sin β"
+	Digits int    // kept
+	Keep   int    // to keep instead
+}

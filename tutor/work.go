@@ -1,0 +1,135 @@
+package tutor
+
+import (
+	"math"
+
+	"closingside/tutor/entry"
+)
+
+// Work is what one learner has done on one problem.
+type Work struct {
+	Lesson   *Lesson
+	Settings Settings
+	Past     []Attempt // every readable entry, oldest first
+
+	latest map[string]int // quantity → index in Past of its standing entry
+	names  entry.Names
+	hints  map[string]int       // quantity → levels of hint shown
+	shown  bool                 // the worked solution was shown
+	tables map[string][]outcome // what slips predict as the work stands
+}
+
+// Attempt is one entry and what was said of it.
+type Attempt struct {
+	Reply
+	Undone bool
+}
+
+// NewWork begins work on a lesson.
+func NewWork(l *Lesson, s Settings) *Work {
+	return &Work{Lesson: l, Settings: s, latest: map[string]int{}, names: l.names(), hints: map[string]int{}}
+}
+
+// Enter reads, judges and records an entry for the quantity called name. An
+// unreadable entry is judged but not recorded. It panics on an unknown name or
+// a given: the caller offers only what may be entered.
+func (w *Work) Enter(name, text string) Reply {
+	q := w.Lesson.Quantity(name)
+	if q == nil || q.Given {
+		panic("tutor: no quantity to enter called " + name)
+	}
+	r := w.judge(q, text)
+	if r.Verdict != Unreadable {
+		w.latest[name] = len(w.Past)
+		w.tables = nil
+		w.Past = append(w.Past, Attempt{Reply: r})
+	}
+	return r
+}
+
+// Read is how an entry would be read, without judging it.
+func (w *Work) Read(name, text string) (entry.Reading, *entry.Error) {
+	return entry.Read(text, w.scope(w.Lesson.Quantity(name)))
+}
+
+// Standing is the latest entry for a quantity, or nil.
+func (w *Work) Standing(name string) *Attempt {
+	if i, ok := w.latest[name]; ok {
+		return &w.Past[i]
+	}
+	return nil
+}
+
+// Undo takes back the latest entry that still stands and returns its
+// quantity's name, or "" where there is none. The entry before it for the same
+// quantity stands again.
+func (w *Work) Undo() string {
+	for i := len(w.Past) - 1; i >= 0; i-- {
+		if w.Past[i].Undone {
+			continue
+		}
+		w.Past[i].Undone = true
+		w.tables = nil
+		name := w.Past[i].Quantity
+		delete(w.latest, name)
+		for j := i - 1; j >= 0; j-- {
+			if !w.Past[j].Undone && w.Past[j].Quantity == name {
+				w.latest[name] = j
+				break
+			}
+		}
+		return name
+	}
+	return ""
+}
+
+// Found tells whether the learner's standing entry for a quantity is right.
+func (w *Work) Found(name string) bool {
+	a := w.Standing(name)
+	return a != nil && a.Verdict == Correct
+}
+
+// Done tells whether every answer is found.
+func (w *Work) Done() bool {
+	for _, q := range w.Lesson.Quantities {
+		if q.Answer && !w.Found(q.Name) {
+			return false
+		}
+	}
+	return true
+}
+
+// known is the value an entry may use for a name: a given's, or the learner's
+// own standing entry's as typed; NaN for anything not found yet.
+func (w *Work) known(name string) float64 {
+	if q := w.Lesson.Quantity(name); q != nil && q.Given {
+		return q.True
+	}
+	if v, ok := w.typed(name); ok {
+		return v
+	}
+	return math.NaN()
+}
+
+// typed is the value of the standing entry for a quantity, as typed. An entry
+// in terms of θ has a value once θ is entered.
+func (w *Work) typed(name string) (float64, bool) {
+	a := w.Standing(name)
+	if a == nil {
+		return 0, false
+	}
+	if a.Reading.Form != entry.Affine {
+		return a.Reading.Value, true
+	}
+	v, ok := w.typed(a.Reading.In)
+	return a.Reading.Const + a.Reading.Coef*v, ok
+}
+
+// own is the learner's environment: what is typed stands as typed, everything
+// else is true.
+func (w *Work) own(name string) float64 {
+	if v, ok := w.typed(name); ok {
+		return v
+	}
+	return w.Lesson.Truth(name)
+}

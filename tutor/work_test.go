@@ -1,0 +1,161 @@
+package tutor
+
+import (
+	"strconv"
+	"testing"
+
+	"closingside/statics/expr"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func TestVerdicts(t *testing.T) {
+	rows := []struct {
+		quantity, entry string
+		want            Verdict
+		id              string
+	}{
+		{"phi", "93°", Correct, ""},
+		{"gamma", "87", Correct, ""},
+		{"gamma", "93°", SlipFound, "included-for-interior"},
+		{"gamma", "1.52 rad", Correct, ""},
+		{"R", "682.6 N", Correct, ""},
+		{"R", "0.6826 kN", Correct, ""},
+		{"R", "683", Correct, ""},
+		{"R", "sqrt(340^2+610^2-2*340*610*cos(87))", Correct, ""},
+		{"R", "713.7 N", SlipFound, "included-for-interior"},
+		{"R", "950.0 N", SlipFound, "magnitudes-added"},
+		{"R", "466000 N", SlipFound, "root-missing"},
+		{"R", "698.4 N", SlipFound, "cross-term-missing"},
+		{"R", "511.11 N", Unexplained, ""},
+		{"R", "banana", Unreadable, ""},
+		{"R", "682.6 m", Unreadable, ""},
+		{"theta", "88.2°", Correct, ""},
+		{"theta", "-271.8°", Correct, ""},
+		{"theta", "63.2 deg", SlipFound, "reference-missing"},
+		{"beta", "θ − 25°", Correct, ""},
+		{"alpha", "118° − θ", Correct, ""},
+		{"alpha", "θ − 118°", Unexplained, ""},
+	}
+	for _, r := range rows {
+		t.Run(r.quantity+" "+r.entry, func(t *testing.T) {
+			got := NewWork(barge(t), DefaultSettings()).Enter(r.quantity, r.entry)
+			require.Equal(t, r.want, got.Verdict, "%+v", got)
+			assert.NotEmpty(t, got.Feedback)
+			if r.id != "" {
+				assert.Contains(t, got.Slips[0].IDs, r.id)
+			}
+		})
+	}
+}
+
+// Every value that one slip in the quantity itself gives, entered at four
+// digits with nothing else entered, must be explained by that slip: named, or
+// among the suspects where another slip lies within the entry's last digit.
+func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
+	for _, l := range []*Lesson{barge(t), pair(t, "420 N", "-35 deg", "290 N", "-128 deg"), pair(t, "730 N", "160 deg", "510 N", "-127 deg")} {
+		missed, met := 0, map[string]bool{}
+		for i := range l.Quantities {
+			q := &l.Quantities[i]
+			if q.Given {
+				continue
+			}
+			w := NewWork(l, DefaultSettings())
+			for _, o := range w.direct(q, w.own) {
+				entry := strconv.FormatFloat(roundedEntry(q, o.value), 'f', -1, 64)
+				r := w.judge(q, entry)
+				if r.Verdict == Correct { // the slip does not leave the band
+					continue
+				}
+				met[o.ids[0]] = true
+				if r.Verdict != SlipFound && len(r.Slips) == 0 {
+					missed++
+					t.Logf("%s = %s by %v: %s", q.Name, entry, o.ids, r.Verdict)
+				}
+			}
+		}
+		assert.Zero(t, missed)
+		assert.Greater(t, len(met), 30)
+	}
+}
+
+func roundedEntry(q *Quantity, v float64) float64 {
+	return Digits{Magnitude: 4, Angle: 2}.roundTo(q.Dim, v)
+}
+
+func TestCatalogueIsWhole(t *testing.T) {
+	seen := map[string]bool{}
+	for _, s := range Catalogue() {
+		assert.False(t, seen[s.ID], "%s twice", s.ID)
+		seen[s.ID] = true
+		assert.Positive(t, s.Prior, s.ID)
+		l := barge(t)
+		assert.NotEmpty(t, l.Say("slip."+s.ID+".title"))
+		assert.NotEmpty(t, l.Say("slip."+s.ID+".ask", "at", "R", "what", "it"))
+		assert.Equal(t, s.Scope == InKind, s.Rule == nil && s.Written == nil, s.ID)
+	}
+}
+
+// A learner who takes either way of the worked solution and rounds every
+// value written at four digits is never refused.
+func TestTheWorkedSolutionIsAccepted(t *testing.T) {
+	for seed := range uint64(300) {
+		l, err := Open(Generate(&twoForces, seed))
+		require.NoError(t, err)
+		for _, way := range l.Ways {
+			w := NewWork(l, DefaultSettings())
+			for _, step := range way.Steps {
+				q := l.Quantity(step.Quantity)
+				v := expr.EvalEach(q.Route(step.Route).Tree, w.own, func(n expr.Node, _ int, v float64) float64 {
+					return w.Settings.Work.roundTo(dimension(n), v)
+				})
+				entry := w.Settings.asked(q).written(q.Dim, v)
+				require.Equal(t, Correct, w.Enter(q.Name, entry).Verdict, "seed %d: %s = %s, true %v", seed, q.Name, entry, q.True)
+			}
+			assert.True(t, w.Done())
+			assert.Empty(t, w.Next())
+		}
+	}
+}
+
+func TestHintsClimbAndDoNotLeakUnfoundValues(t *testing.T) {
+	w := NewWork(barge(t), DefaultSettings())
+	assert.Equal(t, "phi", w.Next())
+	for level := 1; level <= HintLevels; level++ {
+		h := w.Hint("R")
+		assert.Equal(t, level, h.Level)
+		assert.NotEmpty(t, h.Sentence)
+	}
+	assert.Equal(t, HintLevels, w.Hint("R").Level)
+	w = NewWork(barge(t), DefaultSettings())
+	h := w.HintAt("R", 3)
+	assert.Contains(t, expr.Plain(h.Formula.Numbers, w.Lesson.Symbol), "cos γ", "γ is not found yet")
+	require.Equal(t, Correct, w.Enter("gamma", "87").Verdict)
+	assert.Contains(t, expr.Plain(w.HintAt("R", 3).Formula.Numbers, w.Lesson.Symbol), "cos 87°")
+}
+
+func TestUndoBringsTheEntryBeforeBack(t *testing.T) {
+	w := NewWork(barge(t), DefaultSettings())
+	w.Enter("gamma", "87")
+	w.Enter("gamma", "93")
+	assert.False(t, w.Found("gamma"))
+	assert.Equal(t, "gamma", w.Undo())
+	assert.True(t, w.Found("gamma"))
+	assert.Equal(t, "gamma", w.Undo())
+	assert.Nil(t, w.Standing("gamma"))
+	assert.Empty(t, w.Undo())
+}
+
+func TestWorkedSolutionBothWays(t *testing.T) {
+	l := barge(t)
+	ways := l.Solve(DefaultSettings())
+	require.Len(t, ways, 2)
+	var lines []string
+	for _, way := range ways {
+		for _, s := range way.Steps {
+			lines = append(lines, l.plain(s.Quantity.Name)+" = "+expr.Plain(s.Numbers, l.Symbol)+" = "+s.Value)
+		}
+	}
+	assert.Equal(t, workedBarge, lines)
+}
