@@ -52,6 +52,7 @@ func TestMath(t *testing.T) {
 			`<msup><mi>sin</mi><mrow><mo>−</mo><mn>1</mn></mrow></msup><mo>apply</mo>` +
 			`<mrow><mo>(</mo><mfrac><mrow><msub><mi>F</mi><mn>2</mn></msub><mo>⋅</mo>` +
 			`<mi>sin</mi><mo>apply</mo><mspace width="0.1667em"></mspace><mi>γ</mi></mrow><mi>R</mi></mfrac><mo>)</mo></mrow></mrow>`},
+		{"function that is multiplied", Mul(Cos(a), b), `<mrow><mi>cos</mi><mo>apply</mo><mrow><mo>(</mo><mi>a</mi><mo>)</mo></mrow><mo>⋅</mo><mi>b</mi></mrow>`},
 		{"angle", Sub(Deg(118), S("theta1")), `<mrow><mn>118</mn><mo>°</mo><mo>−</mo><msub><mi>θ</mi><mn>1</mn></msub></mrow>`},
 		{"radians", Ang{1.5, UnitRad}, "<mrow><mn>1.5</mn><mtext>\u00a0rad</mtext></mrow>"},
 		{"mixed subscript", S("F1x"), `<msub><mi>F</mi><mrow><mn>1</mn><mi>x</mi></mrow></msub>`},

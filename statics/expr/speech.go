@@ -187,11 +187,8 @@ func (s *speaker) power(n Bin, enclosed, loose bool) {
 func (s *speaker) function(n Fn, loose bool) {
 	name := functionWord(n.Func)
 	of := "the " + name
-	switch n.Mode {
-	case InRadians:
-		of += " keyed in radians"
-	case InGradians:
-		of += " keyed in gradians"
+	if mode := modeName(n.Mode); mode != "" {
+		of += " keyed in " + mode + "ians"
 	}
 	if loose && isBare(n.X) {
 		s.words(of + " of")

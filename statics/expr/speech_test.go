@@ -27,6 +27,8 @@ func TestSpeech(t *testing.T) {
 		{Div(S("Ry"), S("R")), "R y over R"},
 		{Add(Div(a, b), c), "a over b plus c"},
 		{Div(a, Add(b, c)), "the fraction, a, over, b plus c, end of fraction"},
+		{Div(Add(Div(a, b), c), a), "the fraction, the fraction, a, over, b, end of fraction, plus c, over, a, end of fraction"},
+		{Mul(Pow(a, b), c), "a to the power, b, end of power, times c"},
 		{Mul(a, Div(b, c)), "a times the fraction, b, over, c, end of fraction"},
 		{Neg{Div(a, b)}, "minus the fraction, a, over, b, end of fraction"},
 		{Sub(a, Neg{b}), "a minus, open parenthesis, minus b, close parenthesis"},
