@@ -19,7 +19,7 @@ func Handle(req []byte) []byte {
 		return here.main().Render(nil)
 	case "enter":
 		here.record(f)
-		return html.Nodes{here.list(), say(f.Get("entry"))}.Render(nil)
+		return html.Nodes{here.list(), reading(""), say(f.Get("entry"))}.Render(nil)
 	case "read":
 		return reading(f.Get("entry")).Render(nil)
 	}

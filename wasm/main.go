@@ -8,8 +8,11 @@ import (
 	"github.com/hack-pad/safejs"
 )
 
+// handle is what the page calls.
+var handle = site.Handle
+
 func main() {
-	if err := export("closingside", site.Handle); err != nil {
+	if err := export("closingside", handle); err != nil {
 		panic(err) // nothing can be said to a page that refuses a property
 	}
 	select {}

@@ -177,12 +177,13 @@ function serialise(form, submitter) {
   return fields;
 }
 
+let soon; // the live reading waits until the fingers rest
 document.addEventListener("submit", (event) => {
   event.preventDefault();
+  clearTimeout(soon);
   send(stamp(serialise(event.target, event.submitter)));
 });
 
-let soon; // the live reading waits until the fingers rest
 document.addEventListener("input", ({ target }) => {
   const form = target.form;
   if (!form || form.dataset.live === undefined) return;

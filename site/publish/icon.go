@@ -8,6 +8,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"sync"
 )
 
 // The mark is a force polygon: two forces head to tail in hairlines, and the
@@ -71,6 +72,10 @@ func side(a, b, p point) float64 { return (b.x-a.x)*(p.y-a.y) - (b.y-a.y)*(p.x-a
 
 // IconPNG is the mark on its ground, size pixels wide.
 func IconPNG(size int, maskable bool) ([]byte, error) {
+	key := iconKey{size, maskable}
+	if done, ok := drawn.Load(key); ok {
+		return done.([]byte), nil
+	}
 	const sub = 4 // samples along each side of a pixel
 	img := image.NewNRGBA(image.Rect(0, 0, size, size))
 	for y := range size {
@@ -89,8 +94,20 @@ func IconPNG(size int, maskable bool) ([]byte, error) {
 	}
 	var out bytes.Buffer
 	encoder := png.Encoder{CompressionLevel: png.BestCompression}
-	err := encoder.Encode(&out, img)
-	return out.Bytes(), err
+	if err := encoder.Encode(&out, img); err != nil {
+		return nil, err
+	}
+	drawn.Store(key, out.Bytes())
+	return out.Bytes(), nil
+}
+
+// drawn keeps the icons of this process: they are always the same, and take
+// longer than the rest of a folder.
+var drawn sync.Map
+
+type iconKey struct {
+	size     int
+	maskable bool
 }
 
 // sample is the colour at p; none outside the rounded corners.

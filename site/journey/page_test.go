@@ -1,0 +1,345 @@
+package journey
+
+import (
+	"net/http"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"closingside/site/publish"
+
+	cdpbrowser "github.com/chromedp/cdproto/browser"
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+const verdicts = `document.querySelectorAll("[data-verdict]").length`
+
+func TestFirstVisit(t *testing.T) {
+	h := newSite(t)
+	p := visit(t, h)
+	p.kept()
+	assert.False(t, p.shown("#engine-loading"))
+	assert.True(t, p.shown("#offline-ready"))
+	p.shot("first-visit")
+	p.enter("R", "682.6 N")
+	p.shot("first-entry")
+	var wide bool
+	p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+	assert.False(t, wide, "nothing scrolls sideways at 390 px")
+}
+
+// What is in the HTML is there before the engine, and an entry made then is
+// not lost: the log has it and the engine checks it when it arrives.
+func TestContentBeforeTheEngine(t *testing.T) {
+	h := newSite(t)
+	h.stop()
+	arrive := make(chan struct{})
+	h.change = func(next http.Handler) http.Handler {
+		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+			if strings.HasSuffix(r.URL.Path, ".wasm") {
+				<-arrive
+			}
+			next.ServeHTTP(w, r)
+		})
+	}
+	h.start()
+	p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
+	p.open("")
+	p.await("the page loads", `document.querySelector("#engine-loading")?.checkVisibility()`)
+	assert.NotEmpty(t, p.text("main h1"))
+	p.submit("R", "682.6 N")
+	p.await("the request is stored", `log.last > 0`)
+	assert.Zero(t, p.count("[data-verdict]"))
+	close(arrive)
+	p.ready()
+	p.await("the entry is checked", verdicts+" === 1")
+}
+
+func TestReloadBringsTheWorkBack(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.enter("R", "682.6 N")
+	p.enter("R", "6.83e2 N")
+	before := p.text("main")
+	p.eval(`document.querySelector("[name=entry]").value = "half ty"`, nil)
+	p.reload()
+	assert.Equal(t, before, p.text("main"))
+	p.await("what was half typed is back", `document.querySelector("[name=entry]").value === "half ty"`)
+}
+
+func TestOfflineColdStart(t *testing.T) {
+	h := newSite(t)
+	profile := t.TempDir()
+	first, stop, err := launch(profile)
+	require.NoError(t, err)
+	p := newVisitor(t, h, first)
+	p.open("")
+	p.ready()
+	p.kept()
+	p.enter("R", "682.6 N")
+	stop() // the browser is closed; the network goes; the browser is opened again
+	h.stop()
+
+	second, stop, err := launch(profile)
+	require.NoError(t, err)
+	defer stop()
+	q := newVisitor(t, h, second)
+	q.open("")
+	q.ready()
+	assert.Equal(t, 1, q.count("[data-verdict]"))
+	q.enter("R", "683 N")
+	q.open("index.html?from=home")
+	q.ready()
+	assert.Equal(t, 2, q.count("[data-verdict]"))
+	q.shot("offline")
+}
+
+func TestOfflineInMidWork(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.kept()
+	p.enter("R", "682.6 N")
+	p.offline()
+	p.enter("R", "683 N")
+	p.reload()
+	assert.Equal(t, 2, p.count("[data-verdict]"))
+	p.enter("R", "684 N")
+}
+
+func TestWrongTypes(t *testing.T) {
+	h := newSite(t)
+	h.stop()
+	h.change = func(next http.Handler) http.Handler {
+		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+			next.ServeHTTP(retyped{w, r.URL.Path}, r)
+		})
+	}
+	h.start()
+	p := visit(t, h)
+	p.kept()
+	p.enter("R", "682.6 N")
+	p.offline()
+	p.reload()
+	assert.Equal(t, 1, p.count("[data-verdict]"))
+}
+
+// retyped is a host that knows neither WebAssembly nor manifests.
+type retyped struct {
+	http.ResponseWriter
+	path string
+}
+
+func (w retyped) WriteHeader(status int) {
+	if strings.HasSuffix(w.path, ".wasm") || strings.HasSuffix(w.path, ".webmanifest") {
+		w.Header().Set("Content-Type", "application/octet-stream")
+	}
+	w.ResponseWriter.WriteHeader(status)
+}
+
+func TestCrashedEngine(t *testing.T) {
+	p := visit(t, newSiteOf(t, engine(t, "sink")))
+	p.enter("R", "682.6 N")
+	p.submit("R", "scuttle")
+	p.await("the page says so", `!document.querySelector("#notice-set-aside").hidden`)
+	p.ready()
+	assert.Equal(t, 1, p.count("[data-verdict]"), "the work is back")
+	p.enter("R", "683 N")
+	p.reload()
+	assert.Equal(t, 2, p.count("[data-verdict]"), "and the entry that brought the engine down stays away")
+	assert.False(t, p.shown("#notice-set-aside"))
+}
+
+// A log that brings a new engine down (a fault of a later version, say) costs
+// the one entry that does it.
+func TestPoisonedLog(t *testing.T) {
+	p := visit(t, newSiteOf(t, engine(t, "sink")))
+	for _, e := range []string{"1 N", "2 N", "3 N"} {
+		p.enter("R", e)
+	}
+	p.eval(`log.append("do=enter&quantity=R&entry=scuttle&at=1")`, nil)
+	p.eval(`log.append("do=enter&quantity=R&entry=4+N&at=2")`, nil)
+	p.reload()
+	assert.Equal(t, 4, p.count("[data-verdict]"))
+	assert.True(t, p.shown("#notice-set-aside"))
+	p.reload()
+	assert.Equal(t, 4, p.count("[data-verdict]"))
+	assert.False(t, p.shown("#notice-set-aside"))
+}
+
+func TestCrashWhileReading(t *testing.T) {
+	p := visit(t, newSiteOf(t, engine(t, "sink")))
+	p.enter("R", "682.6 N")
+	p.eval(`(() => { const f = document.querySelector("[name=entry]"); f.focus(); f.value = ""; })()`, nil)
+	p.do(chromedp.KeyEvent("scuttle"))
+	p.eval(`new Promise(r => setTimeout(r, 500))`, nil)
+	p.ready()
+	assert.Equal(t, 1, p.count("[data-verdict]"))
+	p.await("what was typed is still there", `document.querySelector("[name=entry]").value === "scuttle"`)
+}
+
+func TestNoScript(t *testing.T) {
+	p := newVisitor(t, newSite(t), browser, chromedp.WithNewBrowserContext())
+	p.do(call(emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true}))
+	p.open("")
+	assert.Contains(t, p.text("noscript"), "JavaScript")
+	assert.NotEmpty(t, p.text("main h1"))
+	p.shot("no-script")
+}
+
+func TestEngineWillNotStart(t *testing.T) {
+	rows := map[string]func(w http.ResponseWriter){
+		"missing": func(w http.ResponseWriter) { w.WriteHeader(http.StatusNotFound) },
+		"broken":  func(w http.ResponseWriter) { _, _ = w.Write([]byte("not a program")) },
+	}
+	for name, answer := range rows {
+		t.Run(name, func(t *testing.T) {
+			h := newSite(t)
+			h.stop()
+			h.change = func(next http.Handler) http.Handler {
+				return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+					if strings.HasSuffix(r.URL.Path, ".wasm") {
+						answer(w)
+						return
+					}
+					next.ServeHTTP(w, r)
+				})
+			}
+			h.start()
+			p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
+			p.allow("engine:")
+			p.allow("404")
+			p.allow("CompileError")
+			p.allow("WebAssembly")
+			p.allow("Failed to fetch")
+			p.open("")
+			p.await("the page says so", `document.querySelector("#engine-failed")?.checkVisibility()`)
+			p.submit("R", "682.6 N")
+			p.await("what is entered is kept", `log.last > 0`)
+			h.stop()
+			h.change = nil
+			h.start()
+			p.do(chromedp.Click(chromedp.CSS(`#engine-failed [data-page=reload]`)))
+			p.ready()
+			p.await("the entry is checked", verdicts+" === 1")
+		})
+	}
+}
+
+func TestTwoTabs(t *testing.T) {
+	h := newSite(t)
+	a := visit(t, h)
+	a.enter("R", "1 N")
+	b := a.newTab()
+	b.await("the other tab's work", verdicts+" === 1")
+	b.enter("R", "2 N")
+	a.await("the news from b", verdicts+" === 2")
+	a.eval(`others.onmessage = null`, nil) // a misses the message
+	b.enter("R", "3 N")
+	a.submit("R", "4 N")
+	a.await("all four", verdicts+" === 4")
+	b.await("all four", verdicts+" === 4")
+	assert.Equal(t, a.text("main"), b.text("main"))
+	a.reload()
+	assert.Equal(t, a.text("main"), b.text("main"))
+}
+
+func TestWithoutStorage(t *testing.T) {
+	rows := map[string]string{
+		"refused": `IDBFactory.prototype.open = () => { throw new DOMException("no", "SecurityError"); }`,
+		"failing": `IDBFactory.prototype.open = () => { const r = {}; setTimeout(() => r.onerror(), 5); return r; }`,
+	}
+	for name, script := range rows {
+		t.Run(name, func(t *testing.T) {
+			p := newVisitor(t, newSite(t), browser, chromedp.WithNewBrowserContext())
+			p.do(onEveryPage(script))
+			p.open("")
+			p.ready()
+			assert.True(t, p.shown("#notice-no-store"))
+			p.enter("R", "682.6 N")
+			assert.Equal(t, 1, p.count("[data-verdict]"))
+		})
+	}
+}
+
+func TestFullDisk(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.enter("R", "1 N")
+	// A full disk aborts the transaction that would write.
+	p.eval(`(() => {
+		window.room = IDBObjectStore.prototype.add;
+		IDBObjectStore.prototype.add = function (v) { const r = window.room.call(this, v); queueMicrotask(() => { try { this.transaction.abort(); } catch { /* done by the record before */ } }); return r; };
+	})()`, nil)
+	p.enter("R", "2 N")
+	p.enter("R", "3 N")
+	assert.True(t, p.shown("#notice-full"))
+	p.shot("full-disk")
+	p.eval(`(() => { IDBObjectStore.prototype.add = window.room; })()`, nil)
+	p.enter("R", "4 N")
+	assert.False(t, p.shown("#notice-full"))
+	p.reload()
+	assert.Equal(t, 4, p.count("[data-verdict]"), "what was in memory was stored once there was room")
+}
+
+func TestExportAndClear(t *testing.T) {
+	h := newSite(t)
+	p := visit(t, h)
+	other := p.newTab()
+	p.enter("R", "682.6 N")
+	dir := t.TempDir()
+	p.do(call(cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{
+		Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllow, DownloadPath: dir, BrowserContextID: chromedp.FromContext(p.ctx).BrowserContextID}))
+	p.eval(`document.querySelectorAll(".titleblock details").forEach(d => d.open = true)`, nil)
+	p.shot("work-on-this-device")
+	p.do(chromedp.Click(chromedp.CSS(`[data-page=export]`)))
+	var saved []byte
+	require.Eventually(t, func() bool {
+		files, _ := filepath.Glob(filepath.Join(dir, "closingside-*.txt"))
+		if len(files) == 1 {
+			saved, _ = os.ReadFile(files[0])
+		}
+		return len(saved) > 0
+	}, patience, 50e6)
+	assert.Contains(t, string(saved), "entry=682.6+N")
+
+	p.do(chromedp.Click(chromedp.CSS(`[data-page=clear]`)))
+	p.await("the work is gone", verdicts+" === 0")
+	other.await("in the other tab too", verdicts+" === 0")
+	p.reload()
+	assert.Zero(t, p.count("[data-verdict]"))
+}
+
+// An update is taken over as a whole: a page of the old version stays whole
+// until the learner asks, or opens the page anew.
+func TestUpdate(t *testing.T) {
+	h := newSite(t)
+	p := visit(t, h)
+	p.kept()
+	p.enter("R", "1 N")
+	p.reload()
+	old := h.folder
+
+	b := engine(t, "")
+	b.Exec = append([]byte("// next\n"), b.Exec...)
+	next, err := publish.Build(b)
+	require.NoError(t, err)
+	require.NotEqual(t, old.Version, next.Version)
+	h.publish(next)
+
+	p.reload() // finds the new version, still shows the old
+	assert.Contains(t, p.text(".titleblock"), old.Version)
+	p.await("the new version is offered", `document.querySelector("#notice-update")?.checkVisibility()`)
+	p.enter("R", "2 N")
+	p.shot("update")
+	p.do(chromedp.Click(chromedp.CSS(`[data-page=update]`)))
+	p.await("the new version runs", `document.querySelector(".titleblock")?.innerText.includes("`+next.Version+`")`)
+	p.ready()
+	assert.Equal(t, 2, p.count("[data-verdict]"))
+	var kept []string
+	p.eval(`caches.keys()`, &kept)
+	assert.Equal(t, []string{"closingside:" + under + ":" + next.Version}, kept, "the old one is gone")
+	p.offline()
+	p.reload()
+	assert.Contains(t, p.text(".titleblock"), next.Version)
+}
