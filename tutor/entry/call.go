@@ -13,7 +13,6 @@ import (
 // A power between a function and its argument belongs to the value, but for −1,
 // which turns the function round: sin² 30 is (sin 30)², sin^-1 0.5 is an angle.
 func (p *parser) call() expr.Node {
-	defer p.enter()()
 	word := p.take()
 	inverse := false
 	for word.kind == tInverse {
@@ -133,8 +132,8 @@ func (p *parser) argument(word token) expr.Node {
 
 // rooted = { "+" | "−" } atom             √3/2 is (√3)/2
 func (p *parser) rooted() expr.Node {
+	defer p.enter()()
 	if p.accept('-') {
-		defer p.enter()()
 		return expr.Neg{X: p.rooted()}
 	}
 	n := p.atom()
@@ -149,6 +148,7 @@ func (p *parser) rooted() expr.Node {
 // A bare argument ends at · and / and before a bracket, a function, or anything
 // behind a unit.
 func (p *parser) bare() expr.Node {
+	defer p.enter()()
 	n := p.signed()
 	for (p.peek().kind == tName || p.peek().kind == tPi) && p.tokens[p.pos-1].kind != tUnit && p.tokens[p.pos-1].kind != tClose {
 		n = expr.Mul(n, p.power())

@@ -75,8 +75,9 @@ func fold(r rune) rune {
 		return r
 	case r >= 0xff01 && r <= 0xff5e: // full-width ASCII
 		return fold(r - 0xff01 + '!')
-	case r >= 0x1d400 && r <= 0x1d7ff:
-		return fold(foldMath(r))
+	}
+	if plain := foldMath(r); plain != r {
+		return fold(plain)
 	}
 	if d, ok := digit(r); ok {
 		return d
@@ -110,6 +111,7 @@ func foldMath(r rune) rune {
 		greekLen             = 58
 	)
 	switch {
+	case r < latin || r > digits+49:
 	case r >= digits:
 		return '0' + (r-digits)%10
 	case r >= greek && r < greek+5*greekLen:

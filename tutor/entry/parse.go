@@ -5,8 +5,8 @@ import (
 	"closingside/statics/expr"
 )
 
-// maxDepth bounds how deeply brackets, signs and powers may stand inside one
-// another. It keeps the parser's recursion, and that of everything that walks
+// maxDepth bounds how deeply brackets, signs, powers and bare arguments may
+// stand inside one another. It keeps the parser's recursion, and that of everything that walks
 // a tree, far from the end of the stack.
 const maxDepth = 40
 
@@ -163,7 +163,6 @@ func (p *parser) signed() expr.Node {
 // A power is taken before a sign and from the right: −2^2 is −(2^2), 2^3^2 is
 // 2^(3^2).
 func (p *parser) power() expr.Node {
-	defer p.enter()()
 	n := p.atom()
 	for p.peek().kind == tUnit {
 		n = p.measured(n, p.take())
@@ -172,6 +171,7 @@ func (p *parser) power() expr.Node {
 		n = expr.Pow(n, p.exponent(p.take()))
 	}
 	if p.accept('^') {
+		defer p.enter()()
 		n = expr.Pow(n, p.signed())
 	}
 	return n

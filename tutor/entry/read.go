@@ -192,7 +192,7 @@ func (r *Reading) single(tokens []token, sc *Scope) {
 	p := parser{tokens: rest, scope: sc}
 	tree := p.all()
 	if unit != nil && unit.unit.Dim == statics.DimAngle {
-		tree = p.angle(tree, *unit)
+		tree = p.scaled(tree, *unit)
 	}
 	whole := tokens[0].through(tokens[max(0, len(tokens)-2)].span)
 	r.Tree, r.Form, r.Unit = tree, Expression, sc.Unit.Symbol

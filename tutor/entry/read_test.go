@@ -105,29 +105,39 @@ func describe(r Reading, err *Error) string {
 	return strings.Join(parts, " ")
 }
 
-// TestRead: one row an entry. What is asked stands before the colon. Numbers
-// and results were worked out by hand or on a pocket calculator.
-func TestRead(t *testing.T) {
-	rows := strings.Split(strings.TrimSpace(readRows), "\n")
-	seen := map[string]bool{}
-	for _, row := range rows {
+// eachRow calls do for each row of readRows.
+func eachRow(do func(asked, entry, want string)) {
+	spaces := strings.NewReplacer("␣", "\u00a0", "␢", "\u202f", "¦", "\u200b")
+	for row := range strings.Lines(readRows) {
+		row = strings.TrimSpace(row)
 		if row == "" || strings.HasPrefix(row, "#") {
 			continue
 		}
 		head, want, ok := strings.Cut(row, " → ")
-		asked, entry, colon := strings.Cut(strings.TrimRight(head, " "), ": ")
-		require.True(t, ok && colon, row)
-		require.False(t, seen[asked+": "+entry], "row stands twice: %s", row)
-		seen[asked+": "+entry] = true
-		entry = strings.NewReplacer("␣", "\u00a0", "␢", "\u202f", "¦", "\u200b").Replace(entry)
-		t.Run(row, func(t *testing.T) {
+		asked, entry, colon := strings.Cut(head, ": ")
+		if !ok || !colon {
+			panic("malformed row: " + row)
+		}
+		do(asked, spaces.Replace(entry), want)
+	}
+}
+
+// TestRead: one row an entry. Numbers and results were worked out by hand or
+// on a pocket calculator.
+func TestRead(t *testing.T) {
+	seen := map[string]bool{}
+	eachRow(func(asked, entry, want string) {
+		name := asked + ": " + entry
+		require.False(t, seen[name], "row stands twice: %s", name)
+		seen[name] = true
+		t.Run(name, func(t *testing.T) {
 			r, err := Read(entry, scopeFor(asked))
-			assert.Equal(t, strings.TrimSpace(want), describe(r, err), "Read(%q)", entry)
+			assert.Equal(t, want, describe(r, err), "Read(%q)", entry)
 			if err != nil {
 				checkError(t, entry, err)
 			}
 		})
-	}
+	})
 }
 
 // checkError: an error points into the text, and its sentence is whole.

@@ -93,10 +93,10 @@ ratio: 3 N → error 1+3 ratio-asked
 R: 682 m → error 1+5 wrong-dimension
 R: 87° → error 1+3 angle-misplaced
 R: 1.5 rad → error 1+7 angle-misplaced
-R: 180 - 93° → error 1+9 angle-misplaced
+R: 180 - 93° → error 7+3 angle-misplaced
 R: γ → error 1+1 angle-misplaced
 R: sin^-1(0.5) → error 1+6 angle-misplaced
-R: 340 + 25° → error 1+9 angle-misplaced
+R: 340 + 25° → error 7+3 angle-misplaced
 R: 340 N + 25° → error 9+3 mixed
 R: sin(340 N) → error 5+5 trig-of
 R: asin(340 N) → error 6+5 inverse-of
@@ -129,13 +129,13 @@ beta: 52°75′ → error 4+2 minutes-range
 beta: 52.5°30′ → error 1+8 minutes-decimals
 beta: 30′ → number 0.5 ± 0.00833333 0.0833333 ′
 beta: -52°30′ → number -52.5 ± 0.00833333 deg
-beta: cos 52°30′ → expression 0.608761 deg | cos 52.5
+beta: cos 52°30′ → expression 0.608761 deg | cos 52.5°
 beta: 180° − 52°30′ → expression 127.5 deg | 180° − 52.5°
 beta: π/2 rad → expression 90 rad | (π/2)·(1 rad)
 beta: 2π rad → expression 360 rad | 2·π·(1 rad)
 beta: asin(0.5) rad → expression 30 rad | sin⁻¹(0.5)
 beta: (π/6) rad + 5° → expression 35 deg | (π/6)·(1 rad) + 5°
-beta: 180 - 2*46.5 deg → expression 87 deg | 180 − 2·46.5
+beta: 180 - 2*46.5 deg → expression 87 deg | 180 − 2·46.5°
 beta: (180 - 93)° → expression 87 deg | 180 − 93
 beta: 0.5·1.2 rad → expression 34.3775 rad | 0.5·1.2·(1 rad)
 # expressions
@@ -359,7 +359,8 @@ R: cоs 60 → expression 0.5 | cos 60
 # units inside brackets
 R: (0.3 + 0.2 kN)cos 60 → expression 250 N | (0.3 + 0.2)·1000·cos 60
 R: cos(π/3 rad) → expression 0.5 | cos((π/3)·(1 rad))
-R: cos(0.5 + 0.2 rad) → expression 0.764842 | cos((0.5 + 0.2)·(1 rad))
+R: cos(5 + 0.2 rad) → expression 0.959022 | cos(5 + 0.2 rad)
+beta: 0.5 + 0.2 rad → expression 11.9592 deg | 0.5 + 0.2 rad
 R: (340 N)cos 60 → expression 170 N | 340·cos 60
 R: (340 N + 0.61 kN) → expression 950 N | 340 + 610
 beta: (0.5 rad)2 → expression 57.2958 deg | (0.5 rad)·2

@@ -16,6 +16,9 @@ func trailingUnit(tokens []token, sc *Scope) (*token, []token) {
 		return nil, tokens
 	}
 	unit := tokens[n]
+	if measuresLiteral(unit, tokens[:n]) {
+		return nil, tokens
+	}
 	wrong := unit.unit.Dim != sc.Dim
 	for _, t := range tokens[:n] {
 		switch t.kind {
@@ -37,6 +40,27 @@ func trailingUnit(tokens []token, sc *Scope) (*token, []token) {
 		return &unit, rest
 	}
 	return nil, tokens
+}
+
+// measuresLiteral reports whether a unit of angle belongs to the number right
+// before it and no more: degrees may always (they are what angles are worked
+// in), others but where they stand behind a product, as in π/3 rad.
+func measuresLiteral(unit token, before []token) bool {
+	if unit.unit.Dim != statics.DimAngle {
+		return false
+	}
+	sum := slices.ContainsFunc(before[1:], func(t token) bool { return t.is('+') || t.is('-') })
+	return sum || angleUnit(unit.unit) == expr.UnitDeg || lone(before)
+}
+
+// lone reports whether the tokens are one number and its signs.
+func lone(tokens []token) bool {
+	for i, t := range tokens {
+		if last := i == len(tokens)-1; last != (t.kind == tNumber) || !last && !t.is('-') && !t.is('+') {
+			return false
+		}
+	}
+	return len(tokens) > 0
 }
 
 // factor is what turns the tree's value into Scope.Unit.
@@ -79,7 +103,10 @@ func (p *parser) groupUnit() *token {
 		}
 	}
 	last -= 2 // before the closing bracket
-	if last-p.pos < 2 || p.tokens[last].kind != tUnit {
+	if last <= p.pos || p.tokens[last].kind != tUnit {
+		return nil
+	}
+	if before := p.tokens[p.pos:last]; lone(before) || measuresLiteral(p.tokens[last], before) {
 		return nil
 	}
 	for _, t := range p.tokens[p.pos:last] {
@@ -120,19 +147,6 @@ func (p *parser) scaled(n expr.Node, unit token) expr.Node {
 	}
 	p.leaves = append(p.leaves, leaf{span: unit.span, num: number{value: factor}, scale: 1})
 	return expr.Mul(n, expr.Num{Value: factor})
-}
-
-// angle puts the unit of angle behind a whole entry to it.
-func (p *parser) angle(n expr.Node, unit token) expr.Node {
-	switch t := n.(type) {
-	case expr.Num:
-		return p.literal(unit)
-	case expr.Neg:
-		if _, ok := t.X.(expr.Num); ok {
-			return expr.Neg{X: p.literal(unit)}
-		}
-	}
-	return p.scaled(n, unit)
 }
 
 // literal puts a unit to the number before it: an angle keeps the unit it was

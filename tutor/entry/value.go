@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -48,6 +49,9 @@ func (r *Reading) number(leaves []leaf, factor float64) {
 	case expr.Num, expr.Ang:
 		l := leaves[0]
 		r.Form, r.Digits, r.Decimals = Number, l.num.digits, l.num.decimals
+		if l.unit.Dim == statics.DimAngle {
+			r.Unit = l.unit.Symbol
+		}
 		r.Halves = l.num.halves()
 		for i := range r.Halves {
 			r.Halves[i] *= l.scale * power * factor

@@ -200,7 +200,8 @@ func (x *lexer) timesLetter() bool {
 	return isDigit(r) || r == '.' || r == '(' || r == '√'
 }
 
-// compoundUnit takes a unit made of two, if one stands here: N·m, lb-ft, kN/m.
+// compoundUnit takes a unit made of two, if one stands here: N·m, lb-ft, kN/m,
+// m/s².
 func (x *lexer) compoundUnit() bool {
 	from := x.pos
 	i := x.letters(from)
@@ -221,12 +222,18 @@ func (x *lexer) compoundUnit() bool {
 		i++
 	}
 	end := x.letters(i)
-	if end == i || end < len(x.runes) && isDigit(x.runes[end]) {
+	if end == i {
 		return false
 	}
-	first := string(x.runes[from:x.letters(from)])
-	u, ok := statics.UnitBySymbol(first + join + string(x.runes[i:end]))
-	if !ok {
+	unit := string(x.runes[from:x.letters(from)]) + join + string(x.runes[i:end])
+	for _, square := range []string{"²", "^2", "2"} { // m/s²
+		if strings.HasPrefix(string(x.runes[end:]), square) {
+			unit, end = unit+"²", end+len([]rune(square))
+			break
+		}
+	}
+	u, ok := statics.UnitBySymbol(unit)
+	if !ok || end < len(x.runes) && isDigit(x.runes[end]) {
 		return false
 	}
 	x.pos = end
