@@ -16,6 +16,8 @@ import (
 
 // verbs is every verb; each field's type has the flags and a Run method.
 type verbs struct {
+	Solve solveVerb `cmd:"" help:"Solve a problem by every method and show the working."`
+	Check checkVerb `cmd:"" help:"Check what a learner wrote, value by value, read from standard input."`
 	Serve serveVerb `cmd:"" help:"Serve the practice page on this machine and print its address."`
 	Build buildVerb `cmd:"" help:"Write the practice page as a folder for any static web host."`
 }

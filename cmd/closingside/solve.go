@@ -1,0 +1,184 @@
+package main
+
+import (
+	"encoding/json"
+	"errors"
+	"io"
+	"math"
+	"strings"
+	"syscall"
+	"unicode/utf8"
+
+	"closingside/statics/expr"
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// solveVerb shows everything that is true of a problem.
+type solveVerb struct {
+	File string `arg:"" help:"The problem, a YAML or JSON file."`
+	JSON bool   `help:"One JSON object: every quantity under its canonical name, full precision, angles in degrees."`
+}
+
+// Run solves the problem and shows it.
+func (v solveVerb) Run(s streams) error {
+	lesson, err := openLesson(v.File)
+	if err != nil {
+		return err
+	}
+	if v.JSON {
+		return written(encode(s.out, solved(lesson)))
+	}
+	page := newScreen(s.out)
+	showStatement(page, lesson)
+	showValues(page, lesson)
+	showSolutions(page, lesson)
+	page.line("")
+	page.paragraph(0, dim, text.Say("common.safety"))
+	return written(page.err)
+}
+
+// written is an error of writing; that nobody reads any more is none.
+func written(err error) error {
+	if errors.Is(err, syscall.EPIPE) || errors.Is(err, io.ErrClosedPipe) {
+		return nil
+	}
+	return err
+}
+
+// encode writes v as one line of JSON, in one write.
+func encode(out io.Writer, v any) error {
+	e := json.NewEncoder(out)
+	e.SetEscapeHTML(false)
+	return e.Encode(v)
+}
+
+// solution and value are the machine's form of a solved problem.
+type solution struct {
+	Quantities []value `json:"quantities"`
+}
+
+type value struct {
+	Name   string   `json:"name"`
+	Symbol string   `json:"symbol"`
+	Value  *float64 `json:"value"` // null where there is none
+	Unit   string   `json:"unit"`
+}
+
+func solved(l *tutor.Lesson) solution {
+	all := solution{Quantities: []value{}}
+	for _, q := range asked(l) {
+		row := value{Name: q.Name, Symbol: symbol(l, q), Unit: l.UnitOf(q).Symbol}
+		if v := q.True; !math.IsNaN(v) && !math.IsInf(v, 0) {
+			if v == 0 {
+				v = 0 // no minus before a zero
+			}
+			row.Value = &v
+		}
+		all.Quantities = append(all.Quantities, row)
+	}
+	return all
+}
+
+// asked lists what a learner may enter: every quantity but the givens.
+func asked(l *tutor.Lesson) []*tutor.Quantity {
+	var all []*tutor.Quantity
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; !q.Given {
+			all = append(all, q)
+		}
+	}
+	return all
+}
+
+func symbol(l *tutor.Lesson, q *tutor.Quantity) string { return expr.Plain(expr.S(q.Name), l.Symbol) }
+
+// showStatement writes the story and the givens as the file has them.
+func showStatement(page *screen, l *tutor.Lesson) {
+	if story := printable(l.Problem.Story); story != "" {
+		page.paragraph(0, bold, story)
+		page.line("")
+	}
+	page.line(page.in(bold, "Given"))
+	var columns [][]string
+	for _, item := range l.Problem.Items {
+		for i, f := range item.Fields {
+			if i == len(columns) {
+				columns = append(columns, nil)
+			}
+			columns[i] = append(columns[i], printable(f.Written))
+		}
+	}
+	for row := range l.Problem.Items {
+		line := ""
+		for _, c := range columns {
+			if row < len(c) {
+				line += "  " + pad(c[row], widest(c))
+			}
+		}
+		page.line(line)
+	}
+}
+
+// shownDigits are finer than a learner is asked for, and coarse enough to be
+// the same on every machine.
+var shownDigits = tutor.Digits{Magnitude: 6, Angle: 3}
+
+func showValues(page *screen, l *tutor.Lesson) {
+	all := asked(l)
+	var symbols, values []string
+	for _, q := range all {
+		symbols = append(symbols, symbol(l, q))
+		values = append(values, l.Show(q, q.True, shownDigits))
+	}
+	values = atPoint(values)
+	for _, answers := range []bool{true, false} {
+		heading := "On the way"
+		if answers {
+			heading = "Answers"
+		}
+		page.line("")
+		page.line(page.in(bold, heading))
+		for i, q := range all {
+			if q.Answer == answers {
+				lead := "  " + pad(symbols[i], widest(symbols)) + "  " + pad(values[i], widest(values))
+				page.hanging(lead, utf8.RuneCountInString(lead)+2, dim, l.Sentence(q, "what"))
+			}
+		}
+	}
+}
+
+var methodKeys = map[tutor.Method]string{tutor.ByTriangle: "method.triangle", tutor.ByComponents: "method.components"}
+
+// showSolutions writes the worked solution by each method: what a step rests
+// on, where that is new, and the step in symbols and with numbers.
+func showSolutions(page *screen, l *tutor.Lesson) {
+	for _, way := range l.Solve(tutor.DefaultSettings()) {
+		page.line("")
+		page.line(page.in(bold, text.Say(methodKeys[way.Method])))
+		said := map[string]bool{}
+		for _, step := range way.Steps {
+			if !said[step.Why] {
+				said[step.Why] = true
+				page.paragraph(2, dim, step.Why)
+			}
+			showStep(page, l, step.Formula)
+		}
+	}
+}
+
+// showStep writes symbol = formula = numbers = value on one line where it
+// fits, otherwise each part on its own.
+func showStep(page *screen, l *tutor.Lesson, f tutor.Formula) {
+	lead := "    " + symbol(l, f.Quantity) + " = "
+	parts := []string{expr.Plain(f.Route.Tree, l.Symbol), expr.Plain(f.Numbers, l.Symbol), f.Value}
+	line := lead + strings.Join(parts, " = ")
+	if utf8.RuneCountInString(line) <= page.width {
+		page.line(line)
+		return
+	}
+	page.line(lead + parts[0])
+	for _, p := range parts[1:] {
+		page.line(spaces(utf8.RuneCountInString(lead)-2) + "= " + p)
+	}
+}
