@@ -65,7 +65,8 @@ func (w *Work) follows(q *Quantity, v, half float64) bool {
 
 // explain looks for the mistake behind a wrong value.
 func (w *Work) explain(q *Quantity, r *Reply) {
-	r.Slips, r.Unexplained = w.rank(q, r.Reading, w.outcomes(q))
+	now := w.now(q)
+	r.Slips, r.Unexplained = w.rank(q, r.Reading, now.outcomes(w.Lesson.index[q.Name]))
 	if len(r.Slips) > 0 && r.Slips[0].Probability >= sureEnough {
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
 		return

@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -15,8 +16,19 @@ type outcome struct {
 	ids    []string // equal in value; "a+b" for two slips together
 	at     string   // quantity in whose finding the (first) slip sits
 	weight float64  // prior among outcomes, before normalising
-	spread spread   // how a student's rounding moves the value
 	exact  bool     // whole degrees by sums alone: no rounding blurs it
+
+	plan   *plan     // how the value comes out, for the spread
+	start  []float64 // the values it is worked from
+	given  float64   // the value of the plan's wrong quantity
+	forms  []form    // the formulas behind ids
+	spread *spread   // once worked out
+}
+
+// form is a formula that a slip leads to.
+type form struct {
+	id   string
+	tree expr.Node
 }
 
 // spread is the standard deviation of the value for students who keep 4 or 3
@@ -27,210 +39,228 @@ type spread struct{ four, three float64 }
 // and the entry that the learner did not write down (judgement).
 const perStepInHead = 0.5
 
+// table is every outcome for a quantity as the work stands, in order of value.
+type table struct {
+	outcomes []outcome
+	total    float64 // of the weights
+}
+
 // outcomes lists what single slips predict for q, given what the learner has
 // entered: slips in finding q itself, and slips in a step done in the head
 // before it. Outcomes equal in value are merged, all ids kept.
-func (w *Work) outcomes(q *Quantity) []outcome {
-	if table, ok := w.tables[q.Name]; ok {
-		return table
+func (s *state) outcomes(q int) *table {
+	if s.tables[q] == nil {
+		s.tables[q] = newTable(&s.w.Lesson.Quantities[q], s.tabulate(q))
 	}
-	table := w.tabulate(q)
-	if w.tables == nil {
-		w.tables = map[string][]outcome{}
-	}
-	w.tables[q.Name] = table
-	return table
+	return s.tables[q]
 }
 
-func (w *Work) tabulate(q *Quantity) []outcome {
-	env := expr.Env(w.own)
-	out := w.direct(q, env)
-	for i := range w.Lesson.Quantities {
-		in := &w.Lesson.Quantities[i]
-		if in.Given || in == q || w.Standing(in.Name) != nil {
+func (s *state) tabulate(q int) []outcome {
+	out := slices.Clone(s.slipsIn(q))
+	values := make([]float64, len(s.own))
+	for in := range s.own {
+		if in == q || s.w.Lesson.ready().givens.has(in) || s.standing.has(in) {
 			continue
 		}
-		for _, o := range w.direct(in, env) {
-			out = append(out, w.downstream(q, in, o)...)
+		for _, p := range s.plans(q, in) {
+			out = s.downstream(out, q, in, &p, values)
 		}
 	}
-	return merge(q, out)
+	return out
 }
 
-// direct lists what a slip in finding q itself predicts, by any of its routes.
-func (w *Work) direct(q *Quantity, env expr.Env) []outcome {
-	var out []outcome
-	for _, v := range w.Lesson.variants(q) {
-		if o, ok := w.predict(q, v, env); ok {
+// downstream appends what q comes to by plan p for every slip in finding in,
+// every later step, done in the head, being right.
+func (s *state) downstream(out []outcome, q, in int, p *plan, values []float64) []outcome {
+	factor := math.Pow(perStepInHead, float64(1+len(p.steps)))
+	keep := *p
+	for _, o := range s.slipsIn(in) {
+		copy(values, s.own)
+		v := keep.run(s.w.Lesson, values, o.value)
+		if math.IsNaN(v) {
+			continue
+		}
+		out = append(out, outcome{value: v, ids: o.ids, at: o.at, weight: o.weight * factor,
+			exact: o.exact && keep.whole, plan: &keep, start: s.own, given: o.value})
+	}
+	return out
+}
+
+// slipsIn lists what a slip in finding q itself predicts, by any of its
+// routes, merged by value.
+func (s *state) slipsIn(q int) []outcome {
+	if s.direct[q] == nil {
+		s.direct[q] = merge(&s.w.Lesson.Quantities[q], s.directly(q))
+	}
+	return s.direct[q]
+}
+
+func (s *state) directly(q int) []outcome {
+	l := s.w.Lesson
+	quantity := &l.Quantities[q]
+	env, truth := l.env(s.own), l.env(s.truth)
+	out := []outcome{}
+	for i := range l.ready().variants[q] {
+		v := &l.ready().variants[q][i]
+		if o, ok := predict(quantity, v, s.own, env); ok {
+			out = append(out, o)
+		}
+		if v.reads&s.wrong == 0 {
+			continue
+		}
+		if o, ok := predict(quantity, v, s.truth, truth); ok {
 			out = append(out, o)
 		}
 	}
-	for _, s := range catalogue {
-		if s.Scope != InAnswer {
+	return append(out, s.written(q, quantity.True, "", 1)...)
+}
+
+// written lists the slips made in writing v down, after another slip (or none).
+func (s *state) written(q int, v float64, after string, weight float64) []outcome {
+	l := s.w.Lesson
+	quantity := &l.Quantities[q]
+	var out []outcome
+	for i := range catalogue {
+		row := &catalogue[i]
+		if row.Scope != InAnswer {
 			continue
 		}
-		for _, v := range s.Written(&context{lesson: w.Lesson, quantity: q}, q.True) {
-			out = append(out, outcome{value: v, ids: []string{s.ID}, at: q.Name, weight: s.Prior, spread: w.spread(q, q.Routes[0].Tree, env)})
+		for _, x := range row.Written(&context{lesson: l, quantity: quantity}, v) {
+			out = append(out, outcome{value: x, ids: []string{joined(after, row.ID)}, at: quantity.Name, weight: weight * row.Prior,
+				plan: &plan{at: -1, tree: quantity.Routes[0].Tree}, start: s.own})
 		}
 	}
 	return out
 }
 
-// variant is one tree that a slip makes of a route (or of none, for a mistake
-// the kind declares).
-type variant struct {
-	slip  string
-	prior float64
-	tree  expr.Node
-}
-
-// variants lists every tree that one slip makes of q's routes.
-func (l *Lesson) variants(q *Quantity) []variant {
-	var out []variant
-	for _, r := range q.Routes {
-		for _, tree := range bases(r.Tree) {
-			for _, s := range catalogue {
-				for _, t := range l.apply(s, q, tree) {
-					out = append(out, variant{s.ID, s.Prior, t})
-				}
-			}
-		}
-	}
-	for _, m := range q.Mistakes {
-		out = append(out, variant{m.Slip, slipByID(m.Slip).Prior, m.Tree})
-	}
-	return out
-}
-
-// bases is the tree itself and, for the supplement of an inverse sine, the
-// inverse sine alone: a slip may be made before or without the 180° −.
-func bases(tree expr.Node) []expr.Node {
-	if l, r, ok := bin(tree, expr.OpSub); ok && isDegrees(l, 180) {
-		if _, sine := fn(r, expr.FnAsin); sine {
-			return []expr.Node{tree, r}
-		}
-	}
-	return one(tree)
-}
-
-// apply lists the trees that s makes of tree, a formula for q.
-func (l *Lesson) apply(s Slip, q *Quantity, tree expr.Node) []expr.Node {
-	c := &context{lesson: l, quantity: q}
-	switch s.Scope {
-	case InStep:
-		return s.Rule(c, tree)
-	case AtSite:
-		var out []expr.Node
-		expr.Walk(tree, func(site int, n expr.Node) {
-			c.site = site
-			for _, with := range s.Rule(c, n) {
-				out = append(out, expr.Replace(tree, site, with))
-			}
-		})
-		return out
-	}
-	return nil
-}
-
-// predict evaluates a variant; false where it has no value, or the true one.
-func (w *Work) predict(q *Quantity, v variant, env expr.Env) (outcome, bool) {
+// predict evaluates a variant; false where it has no value.
+func predict(q *Quantity, v *variant, values []float64, env expr.Env) (outcome, bool) {
 	value := expr.Eval(v.tree, env)
 	if math.IsNaN(value) {
 		return outcome{}, false
 	}
-	return outcome{value: value, ids: []string{v.slip}, at: q.Name, weight: v.prior,
-		spread: w.spread(q, v.tree, env), exact: sumsAlone(v.tree, w.Lesson)}, true
+	return outcome{value: value, ids: []string{v.id}, at: q.Name, weight: v.prior, exact: v.whole,
+		plan: &plan{at: -1, tree: v.tree}, start: values, forms: []form{{v.id, v.tree}}}, true
 }
 
-// downstream lists what q comes to when in came out wrong as o says and every
-// later step, done in the head, was right.
-func (w *Work) downstream(q, in *Quantity, o outcome) []outcome {
-	var out []outcome
-	for _, r := range q.Routes {
-		world := world{w: w, at: in.Name, value: o.value, on: map[string]bool{q.Name: true}}
-		if !world.reaches(r.Tree) {
-			continue
-		}
-		value := expr.Eval(r.Tree, world.env)
-		if math.IsNaN(value) {
-			continue
-		}
-		out = append(out, outcome{value: value, ids: o.ids, at: in.Name, weight: o.weight * math.Pow(perStepInHead, world.steps()),
-			spread: w.spread(q, r.Tree, world.env), exact: o.exact && sumsAlone(r.Tree, w.Lesson)})
+// blur is how rounding every intermediate at 4 and at 3 digits moves the value
+// of o: each is uniform within half a unit, so its variance is a third of the
+// square.
+func (o *outcome) blur(w *Work, q *Quantity) spread {
+	if o.spread != nil {
+		return *o.spread
 	}
-	return out
-}
-
-// spread is how rounding every intermediate at 4 and at 3 digits moves the
-// value of tree: each is uniform within half a unit, so its variance is a
-// third of the square.
-func (w *Work) spread(q *Quantity, tree expr.Node, env expr.Env) spread {
+	values := slices.Clone(o.start)
+	o.plan.run(w.Lesson, values, o.given)
 	var four, three float64
-	for _, p := range expr.Trace(tree, env) {
-		switch p.Node.(type) {
+	for _, p := range expr.Trace(o.plan.tree, w.Lesson.env(values)) {
+		dim := dimension(p.Node)
+		switch n := p.Node.(type) {
 		case expr.Num, expr.Ang, expr.Pi:
 			continue
 		case expr.Sym:
-			in := w.Lesson.Quantity(p.Node.(expr.Sym).Name)
+			in := w.Lesson.Quantity(n.Name)
 			if in.Given || w.Standing(in.Name) != nil {
 				continue
 			}
-		}
-		dim := dimension(p.Node)
-		if s, ok := p.Node.(expr.Sym); ok {
-			dim = w.Lesson.Quantity(s.Name).Dim
+			dim = in.Dim
 		}
 		if p.Site == 0 {
 			dim = q.Dim
 		}
-		add := func(d Digits) float64 {
-			e := p.Slope * d.halfUnit(dim, p.Value)
-			if math.IsNaN(e) {
-				return 0
-			}
-			return e * e / 3
-		}
-		four += add(Digits{4, 2})
-		three += add(Digits{3, 1})
+		four += variance(p.Slope, Digits{4, 2}, dim, p.Value)
+		three += variance(p.Slope, Digits{3, 1}, dim, p.Value)
 	}
-	return spread{math.Sqrt(four), math.Sqrt(three)}
+	o.spread = &spread{math.Sqrt(four), math.Sqrt(three)}
+	return *o.spread
 }
 
-// sumsAlone tells whether tree is made of whole-degree givens by sums alone.
-func sumsAlone(tree expr.Node, l *Lesson) bool {
-	return !contains(tree, func(n expr.Node) bool {
-		switch n := n.(type) {
-		case expr.Fn:
-			return true
-		case expr.Sym:
-			q := l.Quantity(n.Name)
-			return q.True != math.Trunc(q.True)
+func variance(slope float64, d Digits, dim statics.Dimension, v float64) float64 {
+	e := slope * d.halfUnit(dim, v)
+	if math.IsNaN(e) {
+		return 0
+	}
+	return e * e / 3
+}
+
+// newTable sorts and merges outcomes.
+func newTable(q *Quantity, all []outcome) *table {
+	t := &table{outcomes: merge(q, all)}
+	for i := range t.outcomes {
+		t.total += t.outcomes[i].weight
+	}
+	return t
+}
+
+// near lists the outcomes within reach of v, around the circle for an angle.
+func (t *table) near(q *Quantity, v, reach float64) []*outcome {
+	var out []*outcome
+	from := func(lo, hi float64) {
+		i, _ := slices.BinarySearchFunc(t.outcomes, lo, func(o outcome, v float64) int { return cmp.Compare(o.value, v) })
+		for ; i < len(t.outcomes) && t.outcomes[i].value <= hi; i++ {
+			out = append(out, &t.outcomes[i])
 		}
-		return false
-	})
+	}
+	if q.Dim != statics.DimAngle {
+		from(v-reach, v+reach)
+		return out
+	}
+	v = wrap(v)
+	from(v-reach, v+reach)
+	if v-reach < -180 {
+		from(v-reach+360, 180)
+	}
+	if v+reach > 180 {
+		from(-180, v+reach-360)
+	}
+	return out
+}
+
+// gap is the distance of two values, around the circle for any angle: a wrong
+// angle is the same mistake a turn further on.
+func (q *Quantity) gap(a, b float64) float64 {
+	if q.Dim == statics.DimAngle {
+		return math.Abs(math.Remainder(a-b, 360))
+	}
+	return math.Abs(a - b)
 }
 
 // merge gathers outcomes of the same value: ids are joined, weights added. The
 // true value itself is dropped.
 func merge(q *Quantity, all []outcome) []outcome {
-	slices.SortStableFunc(all, func(a, b outcome) int { return cmp.Compare(a.value, b.value) })
+	if q.Dim == statics.DimAngle {
+		for i := range all {
+			all[i].value = wrap(all[i].value)
+		}
+	}
+	type place struct { // sorted in place of the outcomes, which are large
+		value float64
+		index int
+	}
+	order := make([]place, len(all))
+	for i := range all {
+		order[i] = place{all[i].value, i}
+	}
+	slices.SortFunc(order, func(a, b place) int { return cmp.Or(cmp.Compare(a.value, b.value), cmp.Compare(a.index, b.index)) })
 	same := 1e-9 * max(1, math.Abs(q.True))
-	var out []outcome
-	for _, o := range all {
-		if q.apart(o.value, q.True) <= same {
+	out := make([]outcome, 0, len(all))
+	for _, at := range order {
+		o := &all[at.index]
+		if q.gap(o.value, q.True) <= same {
 			continue
 		}
 		if n := len(out); n > 0 && o.value-out[n-1].value <= same {
 			out[n-1].absorb(o)
 			continue
 		}
-		out = append(out, o)
+		out = append(out, *o)
 	}
 	return out
 }
 
 // absorb adds another way to the same value.
-func (o *outcome) absorb(other outcome) {
+func (o *outcome) absorb(other *outcome) {
+	o.forms = append(slices.Clip(o.forms), other.forms...)
 	for _, id := range other.ids {
 		if !slices.Contains(o.ids, id) {
 			o.ids = append(slices.Clone(o.ids), id)
@@ -239,4 +269,15 @@ func (o *outcome) absorb(other outcome) {
 		}
 	}
 	o.exact = o.exact && other.exact
+}
+
+// joined is the id of two slips together, in order; b alone where a is "".
+func joined(a, b string) string {
+	switch {
+	case a == "":
+		return b
+	case a > b:
+		a, b = b, a
+	}
+	return a + "+" + b
 }

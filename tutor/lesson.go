@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"sync"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -67,6 +68,8 @@ type Lesson struct {
 	Ways       []Way        // the worked solution, one Way for each method
 
 	index map[string]int
+	once  sync.Once
+	prep  *prepared // see ready
 }
 
 // Way is a worked solution by one method: the routes in the order taken.

@@ -20,21 +20,33 @@ const (
 	habitThree = 0.15 // keeps 3 digits
 )
 
+// exactly is how closely an expression without rounded numbers must match.
+const exactly = 1e-6
+
 // sureEnough is the probability from which a slip is named.
 const sureEnough = 0.8
 
+// reachOf is how far from an entry outcomes are looked for: as far as three
+// digits kept on the way may move a value in a well conditioned formula.
+func reachOf(q *Quantity, r entry.Reading) float64 {
+	reach := 0.02 * math.Abs(r.Value)
+	if q.Dim == statics.DimAngle {
+		reach = 2
+	}
+	for _, h := range r.Halves {
+		reach = max(reach, 2*h)
+	}
+	return reach
+}
+
 // rank weighs the outcomes against an entry and against "unexplained". It
 // returns the suspects, best first, and the probability that none is it.
-func (w *Work) rank(q *Quantity, r entry.Reading, all []outcome) ([]Suspect, float64) {
-	total := 0.0
-	for _, o := range all {
-		total += o.weight
-	}
+func (w *Work) rank(q *Quantity, r entry.Reading, t *table) ([]Suspect, float64) {
 	var suspects []Suspect
 	sum := rateUnexplained * w.density(q, r)
 	none := sum
-	for _, o := range all {
-		p := rateSlip * o.weight / total * likelihood(q, o, r)
+	for _, o := range t.near(q, r.Value, reachOf(q, r)) {
+		p := rateSlip * o.weight / t.total * w.likelihood(q, o, r)
 		if p > 0 {
 			sum += p
 			suspects = append(suspects, Suspect{IDs: o.ids, Probability: p, At: o.at})
@@ -56,40 +68,39 @@ func (w *Work) rank(q *Quantity, r entry.Reading, all []outcome) ([]Suspect, flo
 
 // likelihood is the probability of the entry's cell (the values that would be
 // typed alike) under an outcome: a mixture over habits of rounding.
-func likelihood(q *Quantity, o outcome, r entry.Reading) float64 {
+func (w *Work) likelihood(q *Quantity, o *outcome, r entry.Reading) float64 {
 	if len(r.Halves) == 0 {
-		return inCell(q, o, r.Value, 1e-6*max(1, math.Abs(q.True)))
+		return w.inCell(q, o, r.Value, exactly*max(1, math.Abs(q.True)))
 	}
 	p := 0.0
 	for _, half := range r.Halves {
-		p += inCell(q, o, r.Value, half)
+		p += w.inCell(q, o, r.Value, half)
 	}
 	return p / float64(len(r.Halves))
 }
 
 // inCell is the probability that o is typed as v ± half.
-func inCell(q *Quantity, o outcome, v, half float64) float64 {
-	d := v - o.value
-	if q.Turns {
-		d = math.Remainder(d, 360)
+func (w *Work) inCell(q *Quantity, o *outcome, v, half float64) float64 {
+	d := q.gap(v, o.value)
+	inside := within(d <= half*(1+1e-9))
+	if o.exact {
+		return inside
 	}
 	cell := func(sigma float64) float64 {
 		if sigma < half/8 {
-			return within(math.Abs(d) <= half*(1+1e-9))
+			return inside
 		}
 		return normal((d+half)/sigma) - normal((d-half)/sigma)
 	}
-	if o.exact {
-		return within(math.Abs(d) <= half*(1+1e-9))
-	}
-	return habitFull*cell(0) + habitFour*cell(o.spread.four) + habitThree*cell(o.spread.three)
+	s := o.blur(w, q)
+	return habitFull*inside + habitFour*cell(s.four) + habitThree*cell(s.three)
 }
 
 // cellHalf is the mean half-width of the entry's cell over the readings of its
 // final zeros.
 func cellHalf(q *Quantity, r entry.Reading) float64 {
 	if len(r.Halves) == 0 {
-		return 1e-6 * max(1, math.Abs(q.True))
+		return exactly * max(1, math.Abs(q.True))
 	}
 	sum := 0.0
 	for _, h := range r.Halves {

@@ -14,9 +14,8 @@ type Work struct {
 
 	latest map[string]int // quantity → index in Past of its standing entry
 	names  entry.Names
-	hints  map[string]int       // quantity → levels of hint shown
-	shown  bool                 // the worked solution was shown
-	tables map[string][]outcome // what slips predict as the work stands
+	hints  map[string]int // quantity → levels of hint shown
+	shown  bool           // the worked solution was shown
 }
 
 // Attempt is one entry and what was said of it.
@@ -41,7 +40,6 @@ func (w *Work) Enter(name, text string) Reply {
 	r := w.judge(q, text)
 	if r.Verdict != Unreadable {
 		w.latest[name] = len(w.Past)
-		w.tables = nil
 		w.Past = append(w.Past, Attempt{Reply: r})
 	}
 	return r
@@ -69,7 +67,6 @@ func (w *Work) Undo() string {
 			continue
 		}
 		w.Past[i].Undone = true
-		w.tables = nil
 		name := w.Past[i].Quantity
 		delete(w.latest, name)
 		for j := i - 1; j >= 0; j-- {

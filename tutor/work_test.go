@@ -62,7 +62,7 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 				continue
 			}
 			w := NewWork(l, DefaultSettings())
-			for _, o := range w.direct(q, w.own) {
+			for _, o := range w.now(q).slipsIn(i) {
 				entry := strconv.FormatFloat(roundedEntry(q, o.value), 'f', -1, 64)
 				r := w.judge(q, entry)
 				if r.Verdict == Correct { // the slip does not leave the band
