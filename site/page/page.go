@@ -5,7 +5,7 @@ package page
 
 import "embed"
 
-// Files holds index.html, page.css, loader.js, log.js and sw.js.
+// Files holds index.html, page.css, figure.css, loader.js, log.js and sw.js.
 //
-//go:embed index.html page.css loader.js log.js sw.js
+//go:embed index.html page.css figure.css loader.js log.js sw.js
 var Files embed.FS

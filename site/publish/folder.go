@@ -39,7 +39,7 @@ func Build(engine Built) (*Folder, error) {
 	}
 	add("engine.wasm", engine.Wasm)
 	add("wasm_exec.js", engine.Exec)
-	for _, name := range []string{"page.css", "loader.js", "log.js"} {
+	for _, name := range []string{"page.css", "figure.css", "loader.js", "log.js"} {
 		content, err := fs.ReadFile(page.Files, name)
 		if err != nil {
 			return nil, err

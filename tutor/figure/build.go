@@ -248,8 +248,9 @@ func (b *builder) axes(a Axes) {
 		plus = max(axisPart*plus, axisLeast, b.arcOn(a, u)) + axisBeyond
 		minus = max(axisPart*minus, b.arcOn(a, Point{-u.X, -u.Y})) + axisStub
 		tip := o.along(u, plus)
+		_, half := ClassAxis.head()
 		b.arrow(ClassAxis, a.Step, "", o.along(u, -minus), tip)
-		b.want(l, ClassAxis, a.Step, "", anchor{kind: onTip, a: o, b: tip})
+		b.want(l, ClassAxis, a.Step, "", anchor{kind: onTip, a: o, b: tip, r: half})
 	}
 }
 

@@ -80,7 +80,7 @@ func (l Label) extent(text float64) (width, height float64) {
 			height = ascent + descent + subExtra
 		}
 		if r.Italic {
-			w += 0.06 // slanted letters lean out of their own width
+			w += 0.1 // slanted letters lean out of their own width
 		}
 		width += w
 	}

@@ -141,10 +141,10 @@ func (p *placer) besideLine(w *want, add adder) {
 // besideTip offers places at the end of an axis.
 func (p *placer) besideTip(w *want, add adder) {
 	u, _ := w.anchor.b.sub(w.anchor.a).unit()
-	add(w.anchor.b.along(u, support(u, w.w, w.h)+2), 0, nil)
+	add(w.anchor.b.along(u, support(u, w.w, w.h)+labelGap+0.5), 0, nil)
 	for i, n := range [...]Point{u.left(), {-u.left().X, -u.left().Y}} {
 		for j, back := range [...]float64{4, 0, 14, 26} {
-			c := w.anchor.b.along(u, -back).along(n, support(n, w.w, w.h)+ownGap+1)
+			c := w.anchor.b.along(u, -back).along(n, support(n, w.w, w.h)+w.anchor.r+labelGap+0.5)
 			add(c, 0.5+0.1*float64(i)+0.3*float64(j), nil)
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"closingside/statics"
+	"closingside/tutor/text"
 
 	"gonum.org/v1/gonum/spatial/r2"
 )
@@ -112,7 +113,7 @@ func Given(forces ...Force) Scene {
 		s.Arrows = append(s.Arrows, f.arrow(tail, stepFirst+i))
 		s.angle(f, r2.Vec{}, stepFirst+i)
 	}
-	s.Desc = describeForces("figure.given", forces)
+	s.Title, s.Desc = text.Say("figure.title.given"), describeForces("figure.given", forces)
 	return s
 }
 
@@ -121,7 +122,7 @@ func Given(forces ...Force) Scene {
 // give the direction of the side.
 func FreeBody(forces ...Force) Scene {
 	s := Given(forces...)
-	s.Desc = describeForces("figure.freebody", forces)
+	s.Title, s.Desc = text.Say("figure.title.freebody"), describeForces("figure.freebody", forces)
 	return s
 }
 
@@ -141,7 +142,7 @@ func Parallelogram(p Pair) Scene {
 	s.corner(r2.Vec{}, a, sum, p.AtTail, stepAngles, "tail")
 	s.corner(r2.Vec{}, b, sum, p.AtHead, stepAngles, "head")
 	s.resultant(p, sum)
-	s.Desc = describeParallelogram(p)
+	s.Title, s.Desc = text.Say("figure.title.parallelogram"), describeParallelogram(p)
 	return s
 }
 
@@ -161,7 +162,7 @@ func HeadToTail(p Pair) Scene {
 	s.corner(a, r2.Scale(-1, a), b, p.AtJoint, stepAngles, "joint")
 	s.corner(sum, r2.Scale(-1, b), r2.Scale(-1, sum), p.AtHead, stepAngles, "head")
 	s.resultant(p, sum)
-	s.Desc = describeTriangle(p)
+	s.Title, s.Desc = text.Say("figure.title.triangle"), describeTriangle(p)
 	return s
 }
 
@@ -211,7 +212,7 @@ func Rectangular(f Force, x, y Label) Scene {
 		{To: foot, Class: ClassComponent, Label: x, Step: stepHelp, Name: f.Name + "x"},
 		{To: rise, Class: ClassComponent, Label: y, Step: stepHelp, Name: f.Name + "y"},
 	}
-	s.Desc = describeRectangular(f, x, y)
+	s.Title, s.Desc = text.Say("figure.title.components"), describeRectangular(f, x, y)
 	return s
 }
 
@@ -234,6 +235,6 @@ func ForcePolygon(forces []Force, resultant Label) Scene {
 	if !resultant.Empty() {
 		s.Arrows = append(s.Arrows, Arrow{To: tail, Class: ClassResultant, Label: resultant, Step: last, Name: "R"})
 	}
-	s.Desc = describePolygon(forces, resultant)
+	s.Title, s.Desc = text.Say("figure.title.polygon"), describePolygon(forces, resultant)
 	return s
 }

@@ -49,7 +49,7 @@ func Space(parts ...Part) Scene {
 			s.Arcs = append(s.Arcs, Arc{From: p.Ref, Turn: p.Turn, Label: p.Angle, Step: step, Name: p.Name})
 		}
 	}
-	s.Desc = w.String()
+	s.Title, s.Desc = text.Say("figure.title.space"), w.String()
 	return s
 }
 

@@ -3,6 +3,14 @@ package text
 // figure holds the sentences that put a figure into words: what a person who
 // does not see it needs to work from it.
 var figure = map[string]string{
+	"figure.title.given":         "The forces at their common point",
+	"figure.title.parallelogram": "The parallelogram of forces",
+	"figure.title.triangle":      "The force triangle, head to tail",
+	"figure.title.components":    "The force and its rectangular components",
+	"figure.title.polygon":       "The force polygon, head to tail",
+	"figure.title.freebody":      "The free-body diagram",
+	"figure.title.space":         "The particle and what holds it",
+
 	"figure.given":    "{count} forces act at one point.",
 	"figure.given.1":  "One force acts at a point.",
 	"figure.count.2":  "Two",
