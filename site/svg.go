@@ -75,14 +75,11 @@ func svgMark(m figure.Mark, text float64) html.Node {
 
 func arcPath(m figure.Mark) string {
 	p, q, r := m.Points[0], m.Points[1], px(m.Radius)
-	large, sweep := "0", "1" // a sweep of 1 is clockwise as seen
-	if m.Large {
-		large = "1"
-	}
+	sweep := "1" // clockwise as seen
 	if m.CCW {
 		sweep = "0"
 	}
-	return "M" + px(p.X) + " " + px(p.Y) + "A" + r + " " + r + " 0 " + large + " " + sweep + " " + px(q.X) + " " + px(q.Y)
+	return "M" + px(p.X) + " " + px(p.Y) + "A" + r + " " + r + " 0 0 " + sweep + " " + px(q.X) + " " + px(q.Y)
 }
 
 // svgText writes a label: upright and italic runs, subscripts lowered and the

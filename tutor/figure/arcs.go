@@ -171,10 +171,17 @@ func (b *builder) arcHead(a Arc, c Point, r float64, tip, px statics.Angle, leng
 	}
 }
 
-// sweep draws a circular arc.
+// sweep draws a circular arc in pieces of at most 120°: a viewer finds the
+// centre again from the ends, and where these lie close together, or nearly a
+// diameter apart, their rounding would move it by pixels.
 func (b *builder) sweep(a Arc, c Point, r float64, from, turn statics.Angle) {
-	p, q := c.along(heading(from), r), c.along(heading(from+turn), r)
-	b.marks = append(b.marks, Mark{Shape: ArcPath, Class: ClassArc, Step: a.Step, Name: a.Name,
-		Points: []Point{p, q}, Radius: r, Large: math.Abs(turn.Degrees()) > 180, CCW: turn > 0})
-	b.keepOff(ClassArc.weight()/2+0.2, curvePoints(c, r, from, turn)...)
+	pieces := math.Ceil(math.Abs(turn.Degrees()) / 120)
+	piece := turn / statics.Angle(pieces)
+	for i := range int(pieces) {
+		start := from + statics.Angle(i)*piece
+		p, q := c.along(heading(start), r), c.along(heading(start+piece), r)
+		b.marks = append(b.marks, Mark{Shape: ArcPath, Class: ClassArc, Step: a.Step, Name: a.Name,
+			Points: []Point{p, q}, Radius: r, CCW: turn > 0})
+	}
+	b.keepOff(ClassArc.Weight()/2+0.2, curvePoints(c, r, from, turn)...)
 }

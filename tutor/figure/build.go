@@ -53,7 +53,7 @@ func build(s *Scene, scale, text float64) *builder {
 		b.next()
 		from, to := b.at(l.From), b.at(l.To)
 		b.path(l.Class, l.Step, "", from, to)
-		b.want(l.Label, l.Class, l.Step, "", anchor{kind: onLine, a: from, b: to, r: l.Class.weight() / 2})
+		b.want(l.Label, l.Class, l.Step, "", anchor{kind: onLine, a: from, b: to, r: l.Class.Weight() / 2})
 	}
 	for _, a := range s.Axes {
 		b.axes(a)
@@ -96,7 +96,7 @@ func (b *builder) force(a Arrow) {
 	for i := range b.marks[first:] {
 		b.marks[first+i].Shift = b.at(a.Shift)
 	}
-	half := a.Class.weight() / 2
+	half := a.Class.Weight() / 2
 	if a.Class == ClassResultant {
 		half += doubleHalf
 	}
@@ -147,14 +147,14 @@ func worldPoints(s *Scene) []r2.Vec {
 // path draws an open polyline, which labels keep off.
 func (b *builder) path(c Class, step int, name string, pts ...Point) {
 	b.marks = append(b.marks, Mark{Shape: Path, Class: c, Step: step, Name: name, Points: pts})
-	b.keepOff(c.weight()/2, pts...)
+	b.keepOff(c.Weight()/2, pts...)
 }
 
 // polygon draws a closed polygon, whose edges labels keep off.
 func (b *builder) polygon(c Class, step int, name string, pts ...Point) {
 	b.marks = append(b.marks, Mark{Shape: Polygon, Class: c, Step: step, Name: name, Points: pts})
-	b.keepOff(c.weight()/2, pts...)
-	b.keepOff(c.weight()/2, pts[len(pts)-1], pts[0])
+	b.keepOff(c.Weight()/2, pts...)
+	b.keepOff(c.Weight()/2, pts[len(pts)-1], pts[0])
 }
 
 func (b *builder) circle(c Class, step int, centre Point, r float64) {
@@ -165,7 +165,7 @@ func (b *builder) circle(c Class, step int, centre Point, r float64) {
 	for i := 1; i <= sides; i++ {
 		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
 		p := centre.along(Point{cos, sin}, out)
-		b.keepOff(c.weight()/2, last, p)
+		b.keepOff(c.Weight()/2, last, p)
 		last = p
 	}
 }

@@ -47,7 +47,6 @@ type Mark struct {
 	Name   string  // of the part it belongs to; may be empty
 	Points []Point // see Shape
 	Radius float64 // of a Circle or ArcPath
-	Large  bool    // ArcPath: takes the long way round
 	CCW    bool    // ArcPath: runs counter-clockwise as seen
 	Label  Label   // Text
 	Box    Box     // Text: the room it needs
@@ -59,7 +58,8 @@ type Shape uint8
 
 // The shapes. Path is an open polyline, Polygon a closed one, Head a filled
 // arrowhead that begins with its tip; Circle has its centre as its only point;
-// ArcPath has its two ends; Text has one point, the middle of its baseline.
+// ArcPath, never more than a third of a circle, has its
+// two ends; Text has one point, the middle of its baseline.
 const (
 	Path Shape = iota
 	Polygon
@@ -112,9 +112,9 @@ func Classes() []Class {
 	return all
 }
 
-// weight is the width of a class's strokes in pixels. The style sheet must not
+// Weight is the width of a class's strokes in pixels. The style sheet must not
 // draw them wider.
-func (c Class) weight() float64 {
+func (c Class) Weight() float64 {
 	switch c {
 	case ClassForce, ClassComponent, ClassLearner:
 		return 2.2

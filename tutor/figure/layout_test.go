@@ -91,14 +91,17 @@ func TestArcsAreTrue(t *testing.T) {
 		s := Scene{Arcs: []Arc{{From: deg(from), Turn: deg(turn)}}, Arrows: []Arrow{
 			{To: statics.Polar(100, deg(from))}, {To: statics.Polar(100, deg(from+turn))}}}
 		d := Layout(s, Size{Width: 320, Height: 320})
+		total, at := 0.0, deg(from)
 		for _, m := range d.Marks {
 			if m.Shape == ArcPath {
 				centre, gotFrom, gotTurn := m.Arc()
 				assert.InDelta(t, 0, centre.sub(d.Origin).norm(), 1)
-				assert.InDelta(t, 0, (gotFrom - deg(from)).Normalized().Degrees(), 2)
-				assert.InDelta(t, turn, gotTurn.Degrees(), 2)
+				assert.InDelta(t, 0, (gotFrom - at).Normalized().Degrees(), 2)
+				total += gotTurn.Degrees()
+				at += gotTurn
 			}
 		}
+		assert.InDelta(t, turn, total, 2)
 	})
 }
 
@@ -110,7 +113,7 @@ func TestNarrowAngles(t *testing.T) {
 		degrees float64
 		arcs    int
 		least   float64 // of the radius
-	}{{"40°", 40, 1, arcFirst}, {"12°", 12, 1, 60}, {"3°", 3, 2, 100}, {"0.5°", 0.5, 2, 100}} {
+	}{{"300°", 300, 3, arcFirst}, {"40°", 40, 1, arcFirst}, {"12°", 12, 1, 60}, {"3°", 3, 2, 100}, {"0.5°", 0.5, 2, 100}} {
 		t.Run(c.name, func(t *testing.T) {
 			s := Given(forceAt("P", "", 300, 0), forceAt("Q", "", 300, c.degrees))
 			s.Arcs[0].Label = Label{}

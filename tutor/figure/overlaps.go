@@ -42,7 +42,7 @@ func (d *Drawing) strokes() []stroke {
 	}
 	for i := range d.Marks {
 		m := &d.Marks[i]
-		half := m.Class.weight() / 2
+		half := m.Class.Weight() / 2
 		switch m.Shape {
 		case Path:
 			add(half, m.Points...)
@@ -70,7 +70,7 @@ func (m *Mark) Arc() (centre Point, from, turn statics.Angle) {
 	half := chord.norm() / 2
 	u, _ := chord.unit()
 	rise := math.Sqrt(math.Max(0, m.Radius*m.Radius-half*half))
-	if m.CCW == m.Large {
+	if !m.CCW {
 		rise = -rise
 	}
 	centre = p.lerp(q, 0.5).along(u.left(), rise)

@@ -26,7 +26,7 @@ func sampled(d Drawing, ink func(p Point, half float64)) {
 		}
 	}
 	for _, m := range d.Marks {
-		half := m.Class.weight() / 2
+		half := m.Class.Weight() / 2
 		switch m.Shape {
 		case Path:
 			for i := 1; i < len(m.Points); i++ {
@@ -60,7 +60,7 @@ func svgArc(m Mark) []Point {
 	}
 	k := math.Sqrt(math.Max(0, (r*r-x*x-y*y)/(x*x+y*y)))
 	sweep := !m.CCW // SVG's positive angles are clockwise on the page
-	if m.Large == sweep {
+	if !sweep {     // the arc is never the large one
 		k = -k
 	}
 	cx, cy := k*y+(p.X+q.X)/2, -k*x+(p.Y+q.Y)/2

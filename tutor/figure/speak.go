@@ -19,6 +19,16 @@ func (l Label) spoken() string {
 	return l.String()
 }
 
+// subject is a label as the subject of a sentence: what follows its name
+// stands between commas.
+func (l Label) subject() string {
+	s := l.spoken()
+	if strings.Contains(s, ", ") {
+		s += ","
+	}
+	return s
+}
+
 // called is a label's symbol in words: what comes before its value.
 func (l Label) called() string {
 	s := l.spoken()
@@ -125,9 +135,9 @@ func (w *words) force(f Force) {
 		w.say("figure.unknown", "force", f.Label.called())
 	case f.Push:
 		f.Ref, f.Turn, f.Angle = 0, 0, Label{}
-		w.say("figure.force.on", "force", f.Label.spoken(), "direction", f.direction())
+		w.say("figure.force.on", "force", f.Label.subject(), "direction", f.direction())
 	default:
-		w.say("figure.force", "force", f.Label.spoken(), "direction", f.direction())
+		w.say("figure.force", "force", f.Label.subject(), "direction", f.direction())
 	}
 }
 
@@ -136,7 +146,7 @@ func (w *words) angle(key string, l Label, a, b Label) {
 	if l.Empty() {
 		return
 	}
-	pairs := []string{"angle", l.spoken(), "a", a.called()}
+	pairs := []string{"angle", l.subject(), "a", a.called()}
 	if !b.Empty() {
 		pairs = append(pairs, "b", b.called())
 	}
@@ -209,9 +219,9 @@ func (w *words) chain(forces []Force, resultant Label) {
 		case i == 0:
 			w.force(f)
 		case f.Hidden:
-			w.say("figure.next.unknown", "force", f.Label.spoken(), "before", before)
+			w.say("figure.next.unknown", "force", f.Label.subject(), "before", before)
 		default:
-			w.say("figure.next", "force", f.Label.spoken(), "before", before, "direction", f.direction())
+			w.say("figure.next", "force", f.Label.subject(), "before", before, "direction", f.direction())
 		}
 	}
 	if len(forces) == 0 {
