@@ -122,7 +122,7 @@ func TestMeaningWithoutColour(t *testing.T) {
 	look := func(class string) string {
 		var parts []string
 		for _, rule := range regexp.MustCompile(`([^{}]+)\{([^{}]*)\}`).FindAllStringSubmatch(string(sheet), -1) {
-			if !regexp.MustCompile(`\.f-` + class + `\b`).MatchString(rule[1]) || strings.Contains(rule[1], "text.") {
+			if !regexp.MustCompile(`\.f-`+class+`\b`).MatchString(rule[1]) || strings.Contains(rule[1], "text.") {
 				continue
 			}
 			parts = append(parts, regexp.MustCompile(`stroke-(width|dasharray): [^;]+`).FindAllString(rule[2], -1)...)

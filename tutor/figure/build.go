@@ -133,7 +133,7 @@ func worldPoints(s *Scene) []r2.Vec {
 		all = append(all, d.From, d.To)
 	}
 	for _, m := range s.Members {
-		all = append(all, m.From, m.To)
+		all = append(all, m.From, m.To, r2.Vec{X: m.To.X, Y: m.To.Y - m.Drop})
 	}
 	for _, a := range s.Arrows {
 		all = append(all, a.From, a.To)

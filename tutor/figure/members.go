@@ -6,8 +6,9 @@ import "math"
 const (
 	strutHalf   = 3.5
 	springHalf  = 6
-	springCoils = 7
+	springPitch = 7.0 // of a spring's zig-zag, about
 	wheelRadius = 13
+	bracket     = 32
 	blockWidth  = 34
 	blockHeight = 26
 	supportHalf = 20
@@ -36,16 +37,10 @@ func (b *builder) member(m Member) {
 		b.spring(m, from, to, u)
 		place.r = springHalf + 1
 	case Pulley:
-		b.path(ClassBody, m.Step, m.Name, from, to)
-		b.circle(ClassBody, m.Step, to, wheelRadius)
-		b.circle(ClassDot, m.Step, to, 2)
-		place = anchor{kind: onDot, a: to, r: wheelRadius}
-	case Weight:
 		b.path(ClassCable, m.Step, m.Name, from, to)
-		p, q := to.along(Point{1, 0}, blockWidth/2), to.along(Point{-1, 0}, blockWidth/2)
-		down := Point{0, blockHeight}
-		b.polygon(ClassBody, m.Step, m.Name, q, p, p.add(down), q.add(down))
-		place = anchor{kind: onDot, a: to.along(Point{0, 1}, blockHeight/2), r: blockWidth / 2}
+		b.pulley(m, to, u)
+	case Weight:
+		place = b.weight(m, from, to)
 	case Support:
 		b.support(m, from, u)
 		place = anchor{kind: onDot, a: from, r: hatchLength}
@@ -55,15 +50,44 @@ func (b *builder) member(m Member) {
 	b.want(m.Label, ClassBody, m.Step, m.Name, place)
 }
 
+// pulley draws the wheel that a cable running along u touches at to, its
+// bracket, and the weight on the other side. The wheel lies below the cable,
+// so that the cable keeps its true direction.
+func (b *builder) pulley(m Member, to, u Point) {
+	n := u.left()
+	if n.Y < 0 {
+		n = Point{-n.X, -n.Y}
+	}
+	centre := to.along(n, wheelRadius)
+	roof := centre.along(Point{0, -1}, bracket)
+	b.path(ClassBody, m.Step, m.Name, centre, roof)
+	b.support(m, roof, Point{0, 1})
+	b.circle(ClassBody, m.Step, centre, wheelRadius)
+	b.circle(ClassDot, m.Step, centre, 2)
+	top := centre.along(Point{math.Copysign(1, u.X), 0}, wheelRadius)
+	place := b.weight(m, top, top.along(Point{0, 1}, math.Max(m.Drop*b.scale, 2*wheelRadius)))
+	b.want(m.Hangs, ClassBody, m.Step, m.Name, place)
+}
+
+// weight draws a block on a cord.
+func (b *builder) weight(m Member, from, to Point) anchor {
+	b.path(ClassCable, m.Step, m.Name, from, to)
+	p, q := to.along(Point{1, 0}, blockWidth/2), to.along(Point{-1, 0}, blockWidth/2)
+	down := Point{0, blockHeight}
+	b.polygon(ClassBody, m.Step, m.Name, q, p, p.add(down), q.add(down))
+	return anchor{kind: onDot, a: to.along(Point{0, 1}, blockHeight/2), r: blockWidth / 2}
+}
+
 // spring draws a zig-zag between two straight ends.
 func (b *builder) spring(m Member, from, to, u Point) {
 	length := to.sub(from).norm()
 	end := math.Min(12, length/5)
 	n := u.left()
 	pts := []Point{from, from.along(u, end)}
-	pitch := (length - 2*end) / springCoils
+	coils := max(3, int((length-2*end)/springPitch))
+	pitch := (length - 2*end) / float64(coils)
 	side := 1.0
-	for i := range springCoils {
+	for i := range coils {
 		pts = append(pts, from.along(u, end+pitch*(float64(i)+0.5)).along(n, side*springHalf))
 		side = -side
 	}

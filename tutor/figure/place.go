@@ -171,7 +171,11 @@ func (p *placer) besideArc(w *want, add adder) {
 // besideDot offers places around a point.
 func (p *placer) besideDot(w *want, add adder) {
 	for i, u := range compass {
-		add(w.anchor.a.along(u, w.anchor.r+support(u, w.w, w.h)+ownGap+1), 0.3*float64(i/2), nil)
+		cost := 0.3 * float64(i/2)
+		if wide := w.anchor.r > 8; wide && u.X != 0 && u.Y != 0 {
+			cost += 2 // beside a block or a wheel, not off its corner
+		}
+		add(w.anchor.a.along(u, w.anchor.r+support(u, w.w, w.h)+ownGap+1), cost, nil)
 	}
 }
 

@@ -93,5 +93,20 @@ func randomScenes(r *rand.Rand) map[string]Scene {
 	all["through"] = HeadToTail(through)
 	all["polygon"] = ForcePolygon(randomForces(r, 3+r.IntN(4)), Symbol("R", ""))
 	all["free body"] = FreeBody(randomForces(r, 3+r.IntN(2))...)
+	all["space"] = Space(randomParts(r)...)
 	return all
+}
+
+// randomParts hold a weight by two parts of random kinds.
+func randomParts(r *rand.Rand) []Part {
+	kinds := []MemberKind{Cable, Strut, Spring, Pulley}
+	a, b := float64(10+r.IntN(71)), float64(10+r.IntN(71))
+	written := func(v float64) Label { return Plain(strconv.FormatFloat(v, 'f', -1, 64) + "°") }
+	return []Part{
+		{Kind: kinds[r.IntN(3)], Direction: deg(a), Length: 1 + 2*r.Float64(), Label: Symbol("T", "1"),
+			Turn: deg(a), Angle: written(a)},
+		{Kind: kinds[r.IntN(4)], Direction: deg(180 - b), Length: 1 + 2*r.Float64(), Label: Symbol("T", "2"),
+			Ref: deg(180), Turn: deg(-b), Angle: written(b), Hangs: Plain("20 kg")},
+		{Kind: Weight, Length: 0.8, Label: Symbol("m", "").Is("80 kg")},
+	}
 }

@@ -105,14 +105,18 @@ type Member struct {
 	Label    Label
 	Step     int
 	Name     string
+
+	Drop  float64 // Pulley: how far the weight hangs below
+	Hangs Label   // Pulley: the weight's label
 }
 
 // MemberKind says how a member is drawn.
 type MemberKind uint8
 
-// The members. Cable, Strut and Spring run from From to To. Pulley is a wheel
-// at To on a hanger from From. Weight is a block at To on a cord from From.
-// Support is a hatched surface at From, facing To.
+// The members. Cable, Strut and Spring run from From to To. Pulley is a cable
+// that touches its wheel at To and holds a weight on the other side. Weight is
+// a block at To on a cord from From. Support is a hatched surface at From,
+// facing To.
 const (
 	Cable MemberKind = iota
 	Strut

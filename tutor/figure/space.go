@@ -23,6 +23,9 @@ type Part struct {
 	Angle     Label
 }
 
+// dropPart is how far a weight hangs below its pulley, in lengths of its cable.
+const dropPart = 0.5
+
 // Space shows a particle and what holds it. Supports stand where parts end:
 // overhead or below for steep parts, at the side for flat ones.
 func Space(parts ...Part) Scene {
@@ -36,10 +39,10 @@ func Space(parts ...Part) Scene {
 			p.Direction = -90 * statics.Degree
 		}
 		end := statics.Polar(p.Length, p.Direction)
-		if p.Kind == Pulley {
-			s.overPulley(p, end, step)
-		} else {
-			s.Members = append(s.Members, Member{Kind: p.Kind, To: end, Label: p.Label, Step: step, Name: p.Name})
+		s.Members = append(s.Members, Member{Kind: p.Kind, To: end, Label: p.Label, Step: step, Name: p.Name,
+			Drop: dropPart * p.Length, Hangs: p.Hangs})
+		if p.Kind != Pulley {
+			s.Members[len(s.Members)-1].Drop = 0
 		}
 		if p.Kind == Cable || p.Kind == Strut || p.Kind == Spring {
 			s.Members = append(s.Members, Member{Kind: Support, From: end, To: r2.Add(end, facing(end)), Step: step})
@@ -65,16 +68,6 @@ func facing(v r2.Vec) r2.Vec {
 		return r2.Vec{Y: math.Copysign(r2.Norm(v), -v.Y)}
 	}
 	return r2.Vec{X: math.Copysign(r2.Norm(v), -v.X)}
-}
-
-// overPulley draws a cable to a pulley and the weight on its other side.
-func (s *Scene) overPulley(p Part, end r2.Vec, step int) {
-	drop := r2.Vec{Y: -0.6 * p.Length}
-	s.Members = append(s.Members,
-		Member{Kind: Cable, To: end, Label: p.Label, Step: step, Name: p.Name},
-		Member{Kind: Weight, From: end, To: r2.Add(end, drop), Label: p.Hangs, Step: step, Name: p.Name},
-		Member{Kind: Pulley, From: r2.Add(end, r2.Vec{Y: 0.3 * p.Length}), To: end, Step: step, Name: p.Name},
-		Member{Kind: Support, From: r2.Add(end, r2.Vec{Y: 0.3 * p.Length}), To: end, Step: step})
 }
 
 var partKeys = map[MemberKind]string{Cable: "cable", Strut: "strut", Spring: "spring", Weight: "weight", Pulley: "over"}
