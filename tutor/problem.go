@@ -102,7 +102,11 @@ func ReadProblem(src Source) (*Problem, error) {
 					at = kid
 				}
 			}
-			return nil, at.fault("problem.count", "key", g.Key, "min", itoa(g.Min), "max", itoa(g.Max), "n", itoa(n))
+			key := "problem.count"
+			if g.Min == g.Max {
+				key = "problem.count.exact"
+			}
+			return nil, at.fault(key, "key", g.Key, "min", itoa(g.Min), "max", itoa(g.Max), "n", itoa(n))
 		}
 	}
 	return p, p.checkNames(src)
@@ -138,6 +142,9 @@ func (p *Problem) readKey(kid Source) error {
 	case "kind":
 		return nil
 	case "story":
+		if kid.Kids != nil {
+			return kid.fault("problem.value", "key", kid.Key)
+		}
 		if len([]rune(kid.Text)) > maxStory {
 			return kid.fault("problem.story.long", "max", itoa(maxStory))
 		}
@@ -161,7 +168,7 @@ func (k *Kind) keys() []string {
 }
 
 func (p *Problem) readGroup(g Group, list Source) error {
-	if len(list.Kids) == 0 && list.Text != "" {
+	if len(list.Kids) == 0 && list.Text != "" || len(list.Kids) > 0 && list.Kids[0].Key != "" {
 		return list.fault("problem.list", "key", g.Key, "example", g.example())
 	}
 	for _, src := range list.Kids {
@@ -205,6 +212,9 @@ func readField(spec FieldSpec, item Source) (Field, error) {
 		return Field{}, item.fault("problem.field.missing", "key", spec.Key, "example", spec.Example)
 	}
 	src := item.Kids[i]
+	if src.Kids != nil {
+		return Field{}, src.fault("problem.field.parts", "key", spec.Key, "example", spec.Example)
+	}
 	f := Field{Key: spec.Key, Written: strings.TrimSpace(src.Text)}
 	var bad *entry.Error
 	switch spec.Is {

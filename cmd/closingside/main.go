@@ -34,7 +34,16 @@ type inputError struct{ error }
 // wrongInput marks an error as one of the input: exit status 2.
 func wrongInput(format string, args ...any) error { return inputError{fmt.Errorf(format, args...)} }
 
-func main() { os.Exit(run(os.Args[1:], streams{os.Stdin, os.Stdout, os.Stderr})) }
+func main() {
+	// A fault of the program is said in one line too.
+	defer func() {
+		if r := recover(); r != nil {
+			fmt.Fprintln(os.Stderr, "closingside: this is a fault of the program, please report it:", printable(fmt.Sprint(r)))
+			os.Exit(1)
+		}
+	}()
+	os.Exit(run(os.Args[1:], streams{os.Stdin, os.Stdout, os.Stderr}))
+}
 
 // run carries out one command line and returns the exit status.
 func run(args []string, s streams) int {
@@ -54,11 +63,11 @@ func run(args []string, s streams) int {
 		return status
 	}
 	if err != nil {
-		fmt.Fprintln(s.err, "closingside:", err)
+		fmt.Fprintln(s.err, "closingside:", printable(err.Error())+"; closingside --help shows what there is")
 		return 2
 	}
 	if err := ctx.Run(s); err != nil {
-		fmt.Fprintln(s.err, "closingside:", err)
+		fmt.Fprintln(s.err, "closingside:", printable(err.Error()))
 		if wrong := (inputError{}); errors.As(err, &wrong) {
 			return 2
 		}
