@@ -1,8 +1,10 @@
 package entry
 
 import (
+	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"closingside/statics"
 )
@@ -71,10 +73,10 @@ func lex(s string, words *vocabulary) []token {
 // newLexer prepares s: a final period or two, as of a sentence, is no part of
 // it.
 func newLexer(s string, words *vocabulary) *lexer {
-	x := &lexer{source: []rune(s), runes: foldAll(s), words: words}
-	if n := len(x.runes); n > maxRunes {
-		span{maxRunes, n}.fail("too-long", "limit", "400")
+	if n := utf8.RuneCountInString(s); n > maxRunes {
+		span{maxRunes, n}.fail("too-long", "limit", strconv.Itoa(maxRunes))
 	}
+	x := &lexer{source: []rune(s), runes: foldAll(s), words: words}
 	end := len(x.runes)
 	for end > 0 && (isSpace(x.runes[end-1]) || x.runes[end-1] == '.' || x.runes[end-1] == '…') {
 		end--

@@ -1,6 +1,8 @@
 package entry
 
 import (
+	"strconv"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 )
@@ -56,7 +58,7 @@ func (p *parser) accept(op rune) bool {
 // enter counts a level of nesting; the result takes it off again.
 func (p *parser) enter() func() {
 	if p.depth++; p.depth > maxDepth {
-		p.peek().fail("too-deep", "limit", "40")
+		p.peek().fail("too-deep", "limit", strconv.Itoa(maxDepth))
 	}
 	return func() { p.depth-- }
 }

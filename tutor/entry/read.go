@@ -3,6 +3,7 @@ package entry
 import (
 	"math"
 	"slices"
+	"unicode/utf8"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -82,7 +83,7 @@ type Literal struct {
 // tree where one could be made, so that it can be shown.
 func Read(s string, sc Scope) (Reading, *Error) {
 	r, err := read(s, sc)
-	if err == nil || !sc.Direction || sc.NumbersOnly {
+	if err == nil || !sc.Direction || sc.NumbersOnly || utf8.RuneCountInString(s) > maxRunes {
 		return r, err
 	}
 	h, n, headingErr := readHeading(s)

@@ -10,7 +10,6 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -147,42 +146,4 @@ func TestEveryNodeIsRead(t *testing.T) {
 	})
 	assert.Len(t, seen, 4+3+5+8)
 	assert.Len(t, forms, 5)
-}
-
-// FuzzRead: no panic, errors that point into the text, and what was read is
-// read again from what is printed.
-func FuzzRead(f *testing.F) {
-	eachRow(func(_, entry, _ string) { f.Add(entry) })
-	scopes := []Scope{scopeFor("R"), scopeFor("beta"), scopeFor("sum"), scopeFor("kN")}
-	f.Fuzz(func(t *testing.T, s string) {
-		for _, sc := range scopes {
-			r, err := Read(s, sc)
-			if err != nil {
-				checkError(t, s, err)
-			} else if r.Form != Equation && r.Form != Affine {
-				require.False(t, math.IsNaN(r.Value) || math.IsInf(r.Value, 0), "%q", s)
-			}
-			for _, n := range []expr.Node{r.Tree, r.Right} {
-				if n != nil {
-					readsBack(t, s, n)
-				}
-			}
-		}
-		if _, err := ReadHeading(s); err != nil {
-			checkError(t, s, err)
-		}
-		if _, _, err := ReadMeasure(s, statics.DimForce); err != nil {
-			checkError(t, s, err)
-		}
-	})
-}
-
-func readsBack(t *testing.T, s string, n expr.Node) {
-	plain := expr.Plain(n, testNaming)
-	got, err := Parse(plain, testNames)
-	if err != nil && (err.Key == "entry.too-long" || err.Key == "entry.too-deep") {
-		return // brackets that printing adds may pass the limits
-	}
-	require.Nil(t, err, "%q prints as %q", s, plain)
-	require.Equal(t, printed(n), got, "%q prints as %q", s, plain)
 }
