@@ -63,6 +63,7 @@ const (
 	descent  = 0.24
 	SubSize  = 0.74 // a subscript's size
 	SubDrop  = 0.22 // how far a subscript stands below the line
+	slant    = 0.32 // what a slanted capital at the end leans out of its width, on both sides
 	subExtra = SubDrop + descent*SubSize - descent
 )
 
@@ -70,6 +71,7 @@ const (
 // never less than what a browser needs for it.
 func (l Label) extent(text float64) (width, height float64) {
 	height = ascent + descent
+	lean := 0.0
 	for _, r := range l.Runs {
 		w := 0.0
 		for _, c := range r.Text {
@@ -80,9 +82,13 @@ func (l Label) extent(text float64) (width, height float64) {
 			height = ascent + descent + subExtra
 		}
 		if r.Italic {
-			w += 0.1 // slanted letters lean out of their own width
+			w += 0.16 // and at the start, a j to the left
+			lean = slant
+		} else {
+			lean = 0
 		}
 		width += w
 	}
+	width += lean
 	return width * text, height * text
 }
