@@ -106,7 +106,7 @@ func (d *desk) showReply(page *screen, r tutor.Reply) {
 	}
 	lead = pad(lead, at+entryWidth+2)
 	column := utf8.RuneCountInString(lead) + verdictWidth + 2
-	lines := wrap(r.Feedback, page.width-column)
+	lines := wrap(printable(r.Feedback), page.width-column)
 	page.line(lead + page.in(how, pad(r.Verdict.String(), verdictWidth)) + "  " + lines[0])
 	for _, l := range lines[1:] {
 		page.line(spaces(column) + l)

@@ -27,25 +27,16 @@ const (
 // readSource reads a problem file: YAML 1.2, hence JSON too. Of YAML only what
 // a statement needs is taken: keys, texts and lists. Every key and list item
 // carries its place. An error is a *tutor.SourceError.
-func readSource(file []byte) (src tutor.Source, err error) {
+func readSource(file []byte) (tutor.Source, error) {
+	var src tutor.Source
 	file = bytes.TrimPrefix(file, []byte("\ufeff"))
 	if at := firstBadByte(file); at >= 0 {
 		line := 1 + bytes.Count(file[:at], []byte("\n"))
 		return src, fault(&token.Position{Line: line}, "this is not UTF-8 text; save the file as UTF-8")
 	}
-	// A text that confuses the parser must not take the command down.
-	defer func() {
-		if r := recover(); r != nil {
-			src, err = tutor.Source{}, notYAML(nil, "it cannot be taken apart")
-		}
-	}()
-	tokens := lexer.Tokenize(string(file))
-	if len(tokens) > maxTokens {
-		return src, fault(tokens[maxTokens].Position, "this is far longer than a problem; keep one problem in a file")
-	}
-	tree, err := parser.Parse(tokens, 0, parser.AllowDuplicateMapKey())
+	tree, err := parseYAML(string(file))
 	if err != nil {
-		return src, syntaxError(err)
+		return src, err
 	}
 	body, err := onlyDocument(tree)
 	if err != nil {
@@ -56,6 +47,41 @@ func readSource(file []byte) (src tutor.Source, err error) {
 		src.Line, src.Col = 1, 1
 	}
 	return src, err
+}
+
+// parseYAML is the library's parser within the limits. A text that makes it
+// panic must not take the command down.
+func parseYAML(text string) (tree *ast.File, err error) {
+	defer func() {
+		if r := recover(); r != nil {
+			tree, err = nil, notYAML(nil, "its structure is not clear")
+		}
+	}()
+	const long = "this is far longer than a problem; keep one problem in a file"
+	if at := nth(text, "[]{},:-?", 4*maxTokens); at >= 0 { // the lexer takes seconds over a megabyte of these
+		return nil, fault(&token.Position{Line: 1 + strings.Count(text[:at], "\n")}, long)
+	}
+	tokens := lexer.Tokenize(text)
+	if len(tokens) > maxTokens {
+		return nil, fault(tokens[maxTokens].Position, long)
+	}
+	tree, err = parser.Parse(tokens, 0, parser.AllowDuplicateMapKey())
+	if err != nil {
+		return nil, syntaxError(err)
+	}
+	return tree, nil
+}
+
+// nth is where text has the nth of any of the given characters, or -1.
+func nth(text, of string, n int) int {
+	for at := range len(text) {
+		if strings.IndexByte(of, text[at]) >= 0 {
+			if n--; n == 0 {
+				return at
+			}
+		}
+	}
+	return -1
 }
 
 // firstBadByte is where file stops being UTF-8, or -1.
