@@ -130,11 +130,11 @@ func (p *parser) argument(word token) expr.Node {
 	return n
 }
 
-// rooted = { "+" | "−" } atom             √3/2 is (√3)/2
+// rooted = ( "+" | "−" ) rooted | atom [ unit ]       √3/2 is (√3)/2
 func (p *parser) rooted() expr.Node {
 	defer p.enter()()
-	if p.accept('-') {
-		return expr.Neg{X: p.rooted()}
+	if minus := p.accept('-'); minus || p.accept('+') {
+		return negated(minus, p.rooted())
 	}
 	n := p.atom()
 	if p.peek().kind == tUnit {
@@ -156,6 +156,9 @@ func (p *parser) bare() expr.Node {
 	return n
 }
 
+// wholeTurn is 2π radians, rounded up to the digits that are written.
+const wholeTurn = 6.2832
+
 // looksLikeRadians reports whether the argument n of a sine, cosine or tangent
 // was hardly meant in degrees: a bare number with two decimals or more, no
 // larger than a turn of 2π (cos(1.518)), or a multiple of π (sin(π/3)).
@@ -167,7 +170,7 @@ func (p *parser) looksLikeRadians(f expr.Func, n expr.Node, first int) bool {
 		n = minus.X
 	}
 	if v, ok := n.(expr.Num); ok {
-		return p.leaves[first].num.decimals >= 2 && v.Value <= 6.2832
+		return p.leaves[first].num.decimals >= 2 && v.Value <= wholeTurn
 	}
 	pi, other := false, false
 	expr.Walk(n, func(_ int, n expr.Node) {
@@ -179,5 +182,5 @@ func (p *parser) looksLikeRadians(f expr.Func, n expr.Node, first int) bool {
 		}
 	})
 	v := expr.Eval(n, nil)
-	return pi && !other && math.Abs(v) <= 6.2832
+	return pi && !other && math.Abs(v) <= wholeTurn
 }

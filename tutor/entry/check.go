@@ -73,18 +73,18 @@ func distance(from, to string) int {
 	return rows[(len(a)+1)%3][len(b)]
 }
 
-// sort is what a part of an entry measures, as far as that is certain.
-type sort struct {
+// content is what a part of an entry measures, as far as that is certain.
+type content struct {
 	dim   statics.Dimension
 	known bool
 	at    span // what says so
 }
 
 // plainRatio tells a number that surely has no unit.
-func (s sort) plainRatio() bool { return s.known && s.dim == statics.DimRatio }
+func (s content) plainRatio() bool { return s.known && s.dim == statics.DimRatio }
 
 // measures reports whether s surely measures something.
-func (s sort) measures() bool { return s.known && s.dim != statics.DimRatio }
+func (s content) measures() bool { return s.known && s.dim != statics.DimRatio }
 
 // checkDimension fails where an entry surely measures something else than what
 // is asked. A ratio may stand anywhere: a sine written down as the angle is a
@@ -92,12 +92,12 @@ func (s sort) measures() bool { return s.known && s.dim != statics.DimRatio }
 func (p *parser) checkDimension(tree expr.Node, unit *token, whole span) {
 	s := p.dimension(tree)
 	if unit != nil && unit.unit.Dim != statics.DimAngle {
-		if s.measures() {
+		if s.measures() && unit.unit.Dim == p.scope.Dim {
 			unit.fail("unit-place", "unit", unit.typed)
 		}
-		s = sort{unit.unit.Dim, true, whole}
+		s = content{unit.unit.Dim, true, whole}
 	} else if unit != nil {
-		s = sort{statics.DimAngle, true, whole}
+		s = content{statics.DimAngle, true, whole}
 	}
 	if !s.measures() || s.dim == p.scope.Dim {
 		return
@@ -124,7 +124,7 @@ func unitText(u statics.Unit) string {
 
 // dimension works out what tree measures, and fails where that makes no sense:
 // newtons added to degrees, the sine of a force.
-func (p *parser) dimension(tree expr.Node) sort {
+func (p *parser) dimension(tree expr.Node) content {
 	d := dimensions{parser: p}
 	return d.of(tree)
 }
@@ -135,22 +135,22 @@ type dimensions struct {
 	leaf, name, call int
 }
 
-func (d *dimensions) of(n expr.Node) sort {
+func (d *dimensions) of(n expr.Node) content {
 	switch n := n.(type) {
 	case expr.Num, expr.Ang:
 		l := d.leaves[d.leaf]
 		d.leaf++
-		return sort{l.unit.Dim, l.unit.Dim != statics.DimRatio, l.span}
+		return content{l.unit.Dim, l.unit.Dim != statics.DimRatio, l.span}
 	case expr.Pi:
-		return sort{}
+		return content{}
 	case expr.Sym:
 		t := d.names[d.name]
 		d.name++
 		if d.scope.Dims == nil {
-			return sort{}
+			return content{}
 		}
 		dim, ok := d.scope.Dims(n.Name)
-		return sort{dim, ok, t.span}
+		return content{dim, ok, t.span}
 	case expr.Neg:
 		return d.of(n.X)
 	case expr.Bin:
@@ -161,7 +161,7 @@ func (d *dimensions) of(n expr.Node) sort {
 	panic("entry: unknown node")
 }
 
-func (d *dimensions) binary(n expr.Bin) sort {
+func (d *dimensions) binary(n expr.Bin) content {
 	l, r := d.of(n.L), d.of(n.R)
 	switch n.Op {
 	case expr.OpAdd, expr.OpSub:
@@ -184,13 +184,13 @@ func (d *dimensions) binary(n expr.Bin) sort {
 			return l
 		}
 		if l.known && r.known && l.dim == r.dim {
-			return sort{statics.DimRatio, true, l.at.through(r.at)}
+			return content{statics.DimRatio, true, l.at.through(r.at)}
 		}
 	}
-	return sort{}
+	return content{}
 }
 
-func (d *dimensions) function(n expr.Fn) sort {
+func (d *dimensions) function(n expr.Fn) content {
 	at := d.calls[d.call]
 	d.call++
 	x := d.of(n.X)
@@ -201,12 +201,12 @@ func (d *dimensions) function(n expr.Fn) sort {
 		if x.measures() && x.dim != statics.DimAngle {
 			x.at.fail("trig-of", "function", at.fn.name, "is", dimensionText(x.dim))
 		}
-		return sort{statics.DimRatio, true, at.span}
+		return content{statics.DimRatio, true, at.span}
 	case expr.FnAsin, expr.FnAcos, expr.FnAtan:
 		if x.measures() {
 			x.at.fail("inverse-of", "function", at.fn.name, "is", dimensionText(x.dim))
 		}
-		return sort{statics.DimAngle, true, at.span}
+		return content{statics.DimAngle, true, at.span}
 	}
-	return sort{}
+	return content{}
 }

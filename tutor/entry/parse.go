@@ -8,8 +8,8 @@ import (
 )
 
 // maxDepth bounds how deeply brackets, signs, powers and bare arguments may
-// stand inside one another. It keeps the parser's recursion, and that of everything that walks
-// a tree, far from the end of the stack.
+// stand inside one another. It keeps the parser's recursion, and that of
+// everything that walks a tree, far from the end of the stack.
 const maxDepth = 40
 
 // parser reads tokens by recursive descent. Besides the tree it keeps what the
@@ -78,46 +78,44 @@ func (p *parser) sum() expr.Node {
 	}
 }
 
-// product = { "+" | "−" } chain { ( "·" | "/" ) { "+" | "−" } chain }
+// product = ( "+" | "−" ) product | chain { ( "·" | "/" ) chain }
 //
 // A first minus takes the whole product: −2·3 is −(2·3).
 func (p *parser) product() expr.Node {
-	if p.accept('-') {
+	if minus := p.accept('-'); minus || p.accept('+') {
 		defer p.enter()()
-		return expr.Neg{X: p.product()}
+		return negated(minus, p.product())
 	}
-	if p.accept('+') {
-		defer p.enter()()
-		return p.product()
-	}
-	n := expr.Node(nil)
-	for _, factor := range p.chain() {
-		n = times(n, factor)
-	}
+	n := gather(nil, p.chain())
 	for {
 		switch {
 		case p.accept('*'):
-			// a·(b c) is gathered as a·b·c, the way formulas are.
-			for _, factor := range p.chain() {
-				n = times(n, factor)
-			}
+			n = gather(n, p.chain()) // a·(b c) becomes a·b·c, as formulas are written
 		case p.accept('/'):
-			below := expr.Node(nil)
-			for _, factor := range p.chain() {
-				below = times(below, factor)
-			}
-			n = expr.Div(n, below)
+			n = expr.Div(n, gather(nil, p.chain()))
 		default:
 			return n
 		}
 	}
 }
 
-func times(n, factor expr.Node) expr.Node {
-	if n == nil {
-		return factor
+// gather multiplies n, unless it is nil, by the factors from the left.
+func gather(n expr.Node, factors []expr.Node) expr.Node {
+	for _, f := range factors {
+		if n == nil {
+			n = f
+		} else {
+			n = expr.Mul(n, f)
+		}
 	}
-	return expr.Mul(n, factor)
+	return n
+}
+
+func negated(minus bool, n expr.Node) expr.Node {
+	if minus {
+		return expr.Neg{X: n}
+	}
+	return n
 }
 
 // chain = signed { power }                2(340)(610) cos 87°
@@ -147,15 +145,11 @@ func (p *parser) startsFactor() bool {
 	return false
 }
 
-// signed = { "+" | "−" } power
+// signed = ( "+" | "−" ) signed | power
 func (p *parser) signed() expr.Node {
-	if p.accept('-') {
+	if minus := p.accept('-'); minus || p.accept('+') {
 		defer p.enter()()
-		return expr.Neg{X: p.signed()}
-	}
-	if p.accept('+') {
-		defer p.enter()()
-		return p.signed()
+		return negated(minus, p.signed())
 	}
 	return p.power()
 }

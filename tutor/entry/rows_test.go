@@ -367,6 +367,15 @@ beta: (0.5 rad)2 → expression 57.2958 deg | (0.5 rad)·2
 beta: 180 deg - asin(0.5) → expression 150 deg | 180° − sin⁻¹(0.5)
 beta: -(52°30′) → number -52.5 ± 0.00833333 deg
 R: (P kN) → error 4+2 unit-names
+R: 340 cos(25) m → error 1+13 wrong-dimension
+R: P cos(25) m → error 1+11 wrong-dimension
+R: P m → error 3+1 unit-names
+beta: γ N → error 3+1 unit-names
+beta: γ° → expression 87 deg | gamma
+R: 340 cos(25)° → expression 308.145 | 340·cos 25
+moment: P·(2) m → expression 680 | F1·2
+moment: 340 N × 2 m → expression 680 | 340·2
+moment: 0.5 kN·(2 m) → expression 1000 | 500·2
 # more that learners type
 R: sin−1(0.5)/30 → expression 1 | sin⁻¹(0.5)/30
 R: PN → error 1+2 unknown-name-near

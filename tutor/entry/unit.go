@@ -19,17 +19,17 @@ func trailingUnit(tokens []token, sc *Scope) (*token, []token) {
 	if measuresLiteral(unit, tokens[:n]) {
 		return nil, tokens
 	}
+	// A unit that can't be meant here belongs to the last number if it may.
 	wrong := unit.unit.Dim != sc.Dim
+	free := wrong && tokens[n-1].kind == tClose && !sc.compound()
 	for _, t := range tokens[:n] {
 		switch t.kind {
-		case tName:
-			return nil, tokens
-		case tUnit:
-			if wrong || t.unit.Dim == unit.unit.Dim {
+		case tName, tFunc:
+			if !free && (wrong || t.kind == tName) {
 				return nil, tokens
 			}
-		case tFunc:
-			if wrong {
+		case tUnit:
+			if wrong || t.unit.Dim == unit.unit.Dim {
 				return nil, tokens
 			}
 		}
@@ -40,6 +40,12 @@ func trailingUnit(tokens []token, sc *Scope) (*token, []token) {
 		return &unit, rest
 	}
 	return nil, tokens
+}
+
+// compound reports whether what is asked may be a product or a quotient of
+// things with different units.
+func (sc *Scope) compound() bool {
+	return sc.Dim != statics.DimForce && sc.Dim != statics.DimAngle && sc.Dim != statics.DimRatio
 }
 
 // measuresLiteral reports whether a unit of angle belongs to the number right
@@ -127,12 +133,21 @@ func (p *parser) measured(n expr.Node, unit token) expr.Node {
 	}
 	factor := p.scope.base(unit.unit)
 	switch {
-	case behind.kind == tName && factor != 1:
+	case behind.kind == tName && (factor != 1 || !p.scope.may(behind.name, unit.unit.Dim)):
 		unit.fail("unit-names", "name", behind.typed, "unit", unit.typed)
 	case behind.kind != tClose && behind.kind != tName && behind.kind != tPi:
 		unit.fail("unit-place", "unit", unit.typed)
 	}
 	return p.scaled(n, unit)
+}
+
+// may reports whether the name may stand for something of dimension d.
+func (sc *Scope) may(name string, d statics.Dimension) bool {
+	if sc.Dims == nil {
+		return true
+	}
+	of, known := sc.Dims(name)
+	return !known || of == d
 }
 
 // scaled is n, which is no literal, in units of the kind written behind it.
