@@ -5,6 +5,7 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/entry"
 )
 
 // Floors and limits of the accepted band (common practice: an answer is
@@ -14,6 +15,10 @@ var (
 	floorWork   = tolerance{rel: 0.001, angle: 0.1}
 	limit       = tolerance{rel: 0.01, angle: 1}
 )
+
+// nearRight is how far from 90° the inverse sine still can't be trusted to a
+// degree: there a digit of the sine is worth many of the angle.
+const nearRight = 10.0
 
 // tolerance is a half-width: relative for magnitudes, in degrees for angles.
 type tolerance struct{ rel, angle float64 }
@@ -35,18 +40,45 @@ func (b Band) Holds(q *Quantity, v float64) bool {
 
 // Band is the band within which an entry for q is right: what correct rounding
 // of every written intermediate can produce, never less than the floor, never
-// more than the limit.
+// more than the limit (but see byInverseSine).
 func (w *Work) Band(q *Quantity) Band {
-	half := w.rounding(q, map[string]bool{q.Name: true})
 	floor := floorWork
 	if q.Answer {
 		floor = floorAnswer
 	}
-	half = max(half, floor.of(q), w.Settings.asked(q).halfUnit(q.Dim, q.True))
+	asked := w.Settings.asked(q).halfUnit(q.Dim, q.True)
+	half := max(floor.of(q), asked)
 	if q.Signed { // a component near zero is judged against the force it belongs to
 		half = max(half, w.Settings.asked(q).halfUnit(q.Dim, w.largest()))
 	}
-	return Band{q.True, min(half, max(limit.of(q), floor.of(q)))}
+	cap := max(limit.of(q), floor.of(q))
+	wide := 0.0
+	for j := range q.Routes {
+		if m := q.Routes[j].Method; w.Settings.Method != AnyMethod && m != AnyMethod && m != w.Settings.Method {
+			continue
+		}
+		r := w.sway(q, j, w.Lesson.Truth, w.entered)
+		if math.IsNaN(r) {
+			continue
+		}
+		half = max(half, r+asked)
+		if w.byInverseSine(q, j) {
+			wide = max(wide, r+asked)
+		}
+	}
+	return Band{q.True, max(min(half, cap), wide)}
+}
+
+// bandFor is the band for one entry: half a unit of the digits asked, in the
+// unit the learner wrote, always lies inside.
+func (w *Work) bandFor(q *Quantity, r entry.Reading) Band {
+	b := w.Band(q)
+	u, ok := statics.UnitBySymbol(r.Unit)
+	if own := w.Lesson.UnitOf(q); ok && u.Dim == q.Dim && u.Factor != own.Factor {
+		ratio := own.Factor / u.Factor
+		b.Half = max(b.Half, w.Settings.asked(q).halfUnit(statics.DimRatio, q.True*ratio)/ratio)
+	}
+	return b
 }
 
 // largest is the largest given magnitude.
@@ -60,65 +92,92 @@ func (w *Work) largest() float64 {
 	return v
 }
 
-// rounding is the widest that correct rounding of the written intermediates
-// carries q away from its true value by any route the entries may have taken,
-// to first order: each intermediate is off by at most half a unit of the
-// digits kept, times the tree's derivative there.
-func (w *Work) rounding(q *Quantity, on map[string]bool) float64 {
+// byInverseSine tells whether q lies near 90° and the learner's accepted
+// entries are those that route j, an inverse sine, needs: there the extra
+// width is granted that the sine's last digit is worth.
+func (w *Work) byInverseSine(q *Quantity, j int) bool {
+	f := &w.Lesson.ready().routes[w.Lesson.index[q.Name]][j]
+	if f.crest == nil || math.Abs(q.True-90) > nearRight {
+		return false
+	}
+	shown, any := true, false
+	(f.reads &^ w.Lesson.ready().givens).each(func(i int) {
+		any = true
+		shown = shown && w.Found(w.Lesson.Quantities[i].Name)
+	})
+	return shown && any
+}
+
+// offset is how far an input may be off that the learner has entered; false
+// where there is no accepted entry.
+type offset func(in *Quantity) (float64, bool)
+
+// entered is how far an accepted entry is from the truth.
+func (w *Work) entered(in *Quantity) (float64, bool) {
+	if v, ok := w.typed(in.Name); ok && w.Found(in.Name) {
+		return in.apart(v, in.True), true
+	}
+	return 0, false
+}
+
+// asTyped takes every accepted entry as exact.
+func (w *Work) asTyped(in *Quantity) (float64, bool) { return 0, w.Found(in.Name) }
+
+// sway is how far correct rounding of what is written on the way carries q
+// from what route j gives in env: each value worked out is off by at most half
+// a unit of the digits kept, times its slope, all in the same sense. An
+// inverse sine is followed on its curve, and stops at 90°. NaN where the route
+// runs in a circle.
+func (w *Work) sway(q *Quantity, j int, env expr.Env, known offset) float64 {
+	i := w.Lesson.index[q.Name]
+	f := &w.Lesson.ready().routes[i][j]
+	on := set(0).with(i)
+	if f.crest == nil {
+		return w.sum(f.reads, f.slopes, f.inner, on, known)
+	}
+	x := expr.Eval(f.crest.sine, env)
+	off := w.sum(f.crest.reads, f.crest.slopes, f.crest.inner, on, known) + w.Settings.Work.halfUnit(statics.DimRatio, x)
+	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
+	return max(angle(x+off)-angle(x), angle(x)-angle(x-off))
+}
+
+// sum adds what the inputs and the values worked out may each be off.
+func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known offset) float64 {
+	half := 0.0
+	for _, p := range worked {
+		half += p.slope * w.Settings.Work.halfUnit(p.dim, p.value)
+	}
+	k := 0
+	reads.each(func(i int) {
+		half += slopes[k] * w.inHead(i, on, known)
+		k++
+	})
+	return half
+}
+
+// inHead is how far an input may rightly be off: as known where it was
+// entered, otherwise by the widest of the ways a worked solution takes.
+func (w *Work) inHead(i int, on set, known offset) float64 {
+	in := &w.Lesson.Quantities[i]
+	switch off, ok := known(in); {
+	case in.Given:
+		return 0
+	case ok:
+		return off
+	case on.has(i):
+		return math.NaN()
+	}
 	widest := 0.0
-	for _, r := range q.Routes {
-		if w.Settings.Method != AnyMethod && r.Method != AnyMethod && r.Method != w.Settings.Method {
+	for j := range in.Routes {
+		f := &w.Lesson.ready().routes[i][j]
+		if !f.taken {
 			continue
 		}
-		if half, ok := w.routeRounding(q, r, on); ok {
-			widest = max(widest, half)
+		if half := w.sum(f.reads, f.slopes, f.inner, on.with(i), known); half > widest {
+			widest = half
 		}
 	}
-	return widest + w.Settings.asked(q).halfUnit(q.Dim, q.True)
-}
-
-// headRounding is the rounding of a step done in the head: along the first
-// route, which is the one a worked solution takes.
-func (w *Work) headRounding(q *Quantity, on map[string]bool) float64 {
-	on[q.Name] = true
-	defer delete(on, q.Name)
-	half, ok := w.routeRounding(q, q.Routes[0], on)
-	if !ok {
-		return 0
-	}
-	return half + w.Settings.Work.halfUnit(q.Dim, q.True)
-}
-
-func (w *Work) routeRounding(q *Quantity, r Route, on map[string]bool) (float64, bool) {
-	half := 0.0
-	for _, p := range expr.Trace(r.Tree, w.Lesson.Truth) {
-		switch n := p.Node.(type) {
-		case expr.Sym:
-			in := w.Lesson.Quantity(n.Name)
-			if in.Given {
-				continue
-			}
-			if on[n.Name] {
-				return 0, false
-			}
-			half += math.Abs(p.Slope) * w.inputRounding(in, on)
-		case expr.Num, expr.Ang, expr.Pi:
-		default:
-			if p.Site != 0 {
-				half += math.Abs(p.Slope) * w.Settings.Work.halfUnit(dimension(p.Node), p.Value)
-			}
-		}
-	}
-	return half, !math.IsNaN(half)
-}
-
-// inputRounding is how far an input may rightly be off: as typed where it was
-// entered, otherwise by its own rounding on the way.
-func (w *Work) inputRounding(in *Quantity, on map[string]bool) float64 {
-	if v, ok := w.typed(in.Name); ok && w.Found(in.Name) {
-		return in.apart(v, in.True)
-	}
-	return w.headRounding(in, on)
+	return min(widest, limit.of(in)) + w.Settings.Work.halfUnit(in.Dim, in.True)
 }
 
 // dimension tells an angle-valued node (an inverse key) from a plain number.

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -17,33 +18,71 @@ func (w *Work) judge(q *Quantity, text string) Reply {
 		return r
 	}
 	r.Reading = reading
-	if reading.Form == entry.Affine {
-		return w.judgeAffine(q, r)
-	}
+	w.decide(q, &r)
+	return r
+}
+
+// decide gives the verdict on what was read.
+func (w *Work) decide(q *Quantity, r *Reply) {
 	switch {
-	case w.right(q, reading):
-		r.Verdict, r.Notes = Correct, w.notes(q, reading)
+	case r.Reading.Form == entry.Affine:
+		w.judgeAffine(q, r)
+	case w.right(q, r.Reading):
+		r.Verdict, r.Notes = Correct, w.notes(q, r.Reading)
 		r.Feedback = w.praise(r.Notes)
 	default:
-		w.explain(q, &r)
+		w.explain(q, r)
 	}
-	return r
 }
 
 // right tells whether a value is correct: inside the band, or what follows
 // rightly from the learner's own accepted entries as typed.
 func (w *Work) right(q *Quantity, r entry.Reading) bool {
-	band := w.Band(q)
-	if len(r.Halves) == 0 { // an expression without rounded literals
-		return q.apart(r.Value, q.True) <= 1e-6*max(1, math.Abs(q.True)) || w.follows(q, r.Value, 1e-6*math.Abs(r.Value))
+	if w.unrounded(r) {
+		tight := exactly * max(1, math.Abs(q.True))
+		return q.apart(r.Value, q.True) <= tight || w.follows(q, r.Value, exactly*math.Abs(r.Value))
 	}
-	return band.Holds(q, r.Value) || w.follows(q, r.Value, w.Settings.asked(q).halfUnit(q.Dim, r.Value))
+	return w.bandFor(q, r).Holds(q, r.Value) || w.follows(q, r.Value, w.Settings.asked(q).halfUnit(q.Dim, r.Value))
+}
+
+// unrounded tells whether an entry is an expression of givens and whole
+// numbers of a formula alone, so that it must match to the last digit. A name
+// stands for what was entered, rounded; a number that is no given was rounded
+// on the way, unless it is a given miscopied.
+func (w *Work) unrounded(r entry.Reading) bool {
+	if len(r.Halves) > 0 || r.Form == entry.Number {
+		return false
+	}
+	if contains(r.Tree, func(n expr.Node) bool {
+		s, ok := n.(expr.Sym)
+		return ok && !w.Lesson.Quantity(s.Name).Given
+	}) {
+		return false
+	}
+	return !slices.ContainsFunc(r.Literals, func(l entry.Literal) bool { return !w.stated(l.Value) })
+}
+
+// stated tells whether v is a number of the statement, one miscopied from it,
+// the true value of a quantity, or a whole number that a formula holds.
+func (w *Work) stated(v float64) bool {
+	switch v {
+	case 1, 2, 90, 180, 270, 360:
+		return true
+	}
+	for i := range w.Lesson.Quantities {
+		q := &w.Lesson.Quantities[i]
+		same := func(x float64) bool { return math.Abs(math.Abs(x)-v) <= 1e-9*max(1, v) }
+		if same(q.True) || q.Given && slices.ContainsFunc(miscopies(q.True), same) {
+			return true
+		}
+	}
+	return false
 }
 
 // follows tells whether v is what a route gives from accepted entries as
 // typed, to within the given half-width and the rounding on that route.
 func (w *Work) follows(q *Quantity, v, half float64) bool {
-	for _, route := range q.Routes {
+	for j, route := range q.Routes {
 		entered, accepted := false, true
 		for _, name := range expr.Symbols(route.Tree) {
 			if w.Standing(name) == nil {
@@ -55,28 +94,20 @@ func (w *Work) follows(q *Quantity, v, half float64) bool {
 		if !entered || !accepted {
 			continue
 		}
-		inner, ok := w.routeRounding(q, route, map[string]bool{q.Name: true})
-		if value := expr.Eval(route.Tree, w.own); ok && q.apart(v, value) <= min(half+inner, limit.of(q)) {
+		sway := half + w.sway(q, j, w.own, w.asTyped)
+		if !w.byInverseSine(q, j) {
+			sway = min(sway, max(half, limit.of(q)))
+		}
+		if q.apart(v, expr.Eval(route.Tree, w.own)) <= sway {
 			return true
 		}
 	}
 	return false
 }
 
-// explain looks for the mistake behind a wrong value.
-func (w *Work) explain(q *Quantity, r *Reply) {
-	now := w.now(q)
-	r.Slips, r.Unexplained = w.rank(q, r.Reading, now.outcomes(w.Lesson.index[q.Name]))
-	if len(r.Slips) > 0 && r.Slips[0].Probability >= sureEnough {
-		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
-		return
-	}
-	r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
-}
-
 // judgeAffine judges an entry in terms of a direction, such as 118° − θ: right
 // when it has the coefficient and, modulo 360°, the constant of a route.
-func (w *Work) judgeAffine(q *Quantity, r Reply) Reply {
+func (w *Work) judgeAffine(q *Quantity, r *Reply) {
 	for _, route := range q.Routes {
 		coef := expr.Partial(route.Tree, w.Lesson.Truth, r.Reading.In)
 		if coef == 0 || math.Abs(coef-r.Reading.Coef) > 1e-9 {
@@ -90,11 +121,10 @@ func (w *Work) judgeAffine(q *Quantity, r Reply) Reply {
 		})
 		if math.Abs(math.Remainder(constant-r.Reading.Const, 360)) <= 1e-6 {
 			r.Verdict, r.Feedback = Correct, w.praise(nil)
-			return r
+			return
 		}
 	}
 	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say("feedback.affine", "in", w.Lesson.plain(r.Reading.In))
-	return r
 }
 
 // notes lists what may be said of a right answer.

@@ -19,16 +19,80 @@ func (w *Work) praise(notes []string) string {
 // askAbout is the question about the step where a slip sits. Where several
 // slips give the same value, the likeliest row's question serves for all.
 func (w *Work) askAbout(s Suspect) string {
-	best := s.IDs[0]
-	weight := -1.0
+	at := w.Lesson.Quantity(s.At)
+	return w.Lesson.Say("slip."+s.likeliest()+".ask", "at", w.Lesson.plain(s.At), "what", w.Lesson.Sentence(at, "what"))
+}
+
+// likeliest is the most common row among those that give the value.
+func (s Suspect) likeliest() string {
+	best, weight := s.IDs[0], -1.0
 	for _, id := range s.IDs {
 		first, _, _ := strings.Cut(id, "+")
 		if p := slipByID(first).Prior; p > weight {
 			best, weight = first, p
 		}
 	}
-	at := w.Lesson.Quantity(s.At)
-	return w.Lesson.Say("slip."+best+".ask", "at", w.Lesson.plain(s.At), "what", w.Lesson.Sentence(at, "what"))
+	return best
+}
+
+// separable tells whether one question can tell two suspects apart: they are
+// different rows, or sit at different steps.
+func (w *Work) separable(a, b Suspect) bool {
+	return a.likeliest() != b.likeliest() || a.At != b.At
+}
+
+// askWhich is the question that separates two suspects.
+func (w *Work) askWhich(a, b Suspect) string {
+	title := func(s Suspect) string { return w.Lesson.Say("slip." + s.likeliest() + ".title") }
+	return w.Lesson.Say("feedback.which", "a", title(a), "at", w.Lesson.plain(a.At), "b", title(b), "bt", w.Lesson.plain(b.At))
+}
+
+// sendTo sends the learner to the first wrong entry.
+func (w *Work) sendTo(q *Quantity, from string) string {
+	key := "feedback.carried"
+	if w.Found(from) { // corrected since
+		key = "feedback.corrected"
+	}
+	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "from", w.Lesson.plain(from))
+}
+
+// keepDigits says what was rounded too soon and how far that moved the value.
+func (w *Work) keepDigits(q *Quantity, o *outcome, v float64) string {
+	r := o.rounded
+	key := "feedback.rounded"
+	if r.angle {
+		key = "feedback.rounded.angle"
+	}
+	moved := Digits{Magnitude: 1, Angle: max(0, -leading(q.gap(v, q.True)))}
+	return w.Lesson.Say(key, "what", r.What, "digits", itoa(r.Digits), "keep", itoa(r.Keep),
+		"moved", w.Lesson.Show(q, q.gap(v, q.True), moved), "symbol", w.Lesson.plain(q.Name))
+}
+
+// escalate adds help where the same wrong value comes again: first where to
+// look, then the principle of the step, then what the formula needs.
+func (w *Work) escalate(q *Quantity, r *Reply) {
+	again := 0
+	for i := range w.Past {
+		if a := &w.Past[i]; !a.Undone && a.Quantity == q.Name && a.Verdict != Correct &&
+			q.apart(a.Reading.Value, r.Reading.Value) <= 1e-9*max(1, math.Abs(r.Reading.Value)) {
+			again++
+		}
+	}
+	if again == 0 {
+		return
+	}
+	at := q
+	switch {
+	case r.Verdict == Carried:
+		at = w.Lesson.Quantity(r.From)
+	case r.Verdict == SlipFound:
+		at = w.Lesson.Quantity(r.Slips[0].At)
+	}
+	parts := []string{w.Lesson.Say("feedback.again"), r.Feedback}
+	if w.Settings.Hints != HelpOff {
+		parts = append(parts, w.HintAt(at.Name, min(again, 3)).Sentence)
+	}
+	r.Feedback = strings.Join(parts, " ")
 }
 
 // bounds is what a sketch would show of a value that nothing explains.

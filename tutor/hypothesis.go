@@ -18,6 +18,9 @@ type outcome struct {
 	weight float64  // prior among outcomes, before normalising
 	exact  bool     // whole degrees by sums alone: no rounding blurs it
 
+	from    string   // carried: the first wrong entry it rests on
+	rounded *Rounded // early rounding: what was rounded
+
 	plan   *plan     // how the value comes out, for the spread
 	start  []float64 // the values it is worked from
 	given  float64   // the value of the plan's wrong quantity
@@ -63,25 +66,25 @@ func (s *state) tabulate(q int) []outcome {
 			continue
 		}
 		for _, p := range s.plans(q, in) {
-			out = s.downstream(out, q, in, &p, values)
+			out = s.downstream(out, &p, s.slipsIn(in), values)
 		}
 	}
 	return out
 }
 
-// downstream appends what q comes to by plan p for every slip in finding in,
-// every later step, done in the head, being right.
-func (s *state) downstream(out []outcome, q, in int, p *plan, values []float64) []outcome {
+// downstream appends what a quantity comes to by plan p for every wrong value
+// of an earlier one, every later step, done in the head, being right.
+func (s *state) downstream(out []outcome, p *plan, wrong []outcome, values []float64) []outcome {
 	factor := math.Pow(perStepInHead, float64(1+len(p.steps)))
 	keep := *p
-	for _, o := range s.slipsIn(in) {
+	for _, o := range wrong {
 		copy(values, s.own)
 		v := keep.run(s.w.Lesson, values, o.value)
 		if math.IsNaN(v) {
 			continue
 		}
 		out = append(out, outcome{value: v, ids: o.ids, at: o.at, weight: o.weight * factor,
-			exact: o.exact && keep.whole, plan: &keep, start: s.own, given: o.value})
+			exact: o.exact && keep.whole, rounded: o.rounded, plan: &keep, start: s.own, given: o.value})
 	}
 	return out
 }

@@ -35,7 +35,8 @@ type routeFacts struct {
 	reads  set
 	slopes []float64 // |slope| by each member of reads, in order
 	inner  []inner   // every value worked out on the way, the last one left out
-	taken  bool      // a worked solution takes it, or it is the first
+	taken  bool      // a worked solution takes it, or one like it
+	crest  *crest    // where an inverse sine ends it
 }
 
 // inner is a value worked out inside a formula.
@@ -81,24 +82,57 @@ func (l *Lesson) reads(tree expr.Node) set {
 
 func (l *Lesson) facts(q *Quantity, j int) routeFacts {
 	r := &q.Routes[j]
-	f := routeFacts{reads: l.reads(r.Tree), taken: j == 0}
+	f := routeFacts{taken: r.Principle == q.Routes[0].Principle}
 	for _, way := range l.Ways {
 		for _, step := range way.Steps {
 			f.taken = f.taken || step.Quantity == q.Name && step.Route == r.ID
 		}
 	}
+	f.reads, f.slopes, f.inner = l.slopes(r.Tree)
+	if f.crest = crestOf(r.Tree); f.crest != nil {
+		f.crest.reads, f.crest.slopes, f.crest.inner = l.slopes(f.crest.sine)
+	}
+	return f
+}
+
+// crest is the end of a route by an inverse sine, whose slope grows without
+// bound towards 90°.
+type crest struct {
+	sine       expr.Node // the sine of the angle
+	supplement bool      // 180° − sin⁻¹
+	reads      set
+	slopes     []float64
+	inner      []inner
+}
+
+func crestOf(tree expr.Node) *crest {
+	if x, ok := fn(tree, expr.FnAsin); ok {
+		return &crest{sine: x}
+	}
+	if l, r, ok := bin(tree, expr.OpSub); ok && isDegrees(l, 180) {
+		if x, ok := fn(r, expr.FnAsin); ok {
+			return &crest{sine: x, supplement: true}
+		}
+	}
+	return nil
+}
+
+// slopes is how tree answers to what it reads and to what is worked out in it,
+// about the true values.
+func (l *Lesson) slopes(tree expr.Node) (reads set, slopes []float64, worked []inner) {
 	sums := make([]float64, len(l.Quantities))
-	for _, p := range expr.Trace(r.Tree, l.Truth) {
+	for _, p := range expr.Trace(tree, l.Truth) {
 		switch n := p.Node.(type) {
 		case expr.Sym:
+			reads = reads.with(l.index[n.Name])
 			sums[l.index[n.Name]] += p.Slope
 		case expr.Num, expr.Ang, expr.Pi:
 		default:
 			if p.Site != 0 {
-				f.inner = append(f.inner, inner{dimension(p.Node), p.Value, math.Abs(p.Slope)})
+				worked = append(worked, inner{dimension(p.Node), p.Value, math.Abs(p.Slope)})
 			}
 		}
 	}
-	f.reads.each(func(i int) { f.slopes = append(f.slopes, math.Abs(sums[i])) })
-	return f
+	reads.each(func(i int) { slopes = append(slopes, math.Abs(sums[i])) })
+	return reads, slopes, worked
 }

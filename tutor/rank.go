@@ -13,7 +13,15 @@ import (
 // values by judgement, to be measured by trial.
 const (
 	rateSlip        = 0.62
+	rateCarried     = 0.10
+	rateRounding    = 0.08
+	rateTwo         = 0.08
 	rateUnexplained = 0.12
+
+	// rateCarriedAfter is the share of carried values among wrong entries that
+	// can rest on an earlier wrong one: most learners go on with what they have
+	// (judgement).
+	rateCarriedAfter = 0.6
 
 	habitFull  = 0.55 // keeps full precision on the way
 	habitFour  = 0.30 // keeps 4 digits
@@ -23,8 +31,16 @@ const (
 // exactly is how closely an expression without rounded numbers must match.
 const exactly = 1e-6
 
-// sureEnough is the probability from which a slip is named.
-const sureEnough = 0.8
+// sureEnough is the probability from which a slip is named, halfSure the one
+// from which an entry is sent back to an earlier one or to its rounding: that
+// accuses nobody.
+const (
+	sureEnough = 0.8
+	halfSure   = 0.5
+)
+
+// maxSuspects is how many explanations a reply lists.
+const maxSuspects = 5
 
 // reachOf is how far from an entry outcomes are looked for: as far as three
 // digits kept on the way may move a value in a well conditioned formula.
@@ -39,31 +55,83 @@ func reachOf(q *Quantity, r entry.Reading) float64 {
 	return reach
 }
 
-// rank weighs the outcomes against an entry and against "unexplained". It
-// returns the suspects, best first, and the probability that none is it.
-func (w *Work) rank(q *Quantity, r entry.Reading, t *table) ([]Suspect, float64) {
-	var suspects []Suspect
+// weighed is what an entry's value says of the ways it may have come about.
+// The shares of all, with the unexplained one, sum to 1.
+type weighed struct {
+	slips                      []Suspect // best first
+	unexplained                float64   // that none of the slips is it
+	carried, rounded           *outcome  // the likeliest of each, nil where none is
+	carriedShare, roundedShare float64
+}
+
+// group is the outcomes of one sort of mistake, and how often it is met.
+type group struct {
+	rate  float64
+	table *table
+}
+
+// weigh ranks every hypothesis about a wrong entry, and "nothing explains it".
+// Two slips together are looked at where one does not do.
+func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
+	s, i := w.now(q), w.Lesson.index[q.Name]
+	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, s.carried(i)}, {rateRounding, s.early(i, r)}}
+	if len(groups[1].table.outcomes) > 0 { // most learners go on with what they wrote
+		for g := range groups {
+			groups[g].rate *= (1 - rateCarriedAfter) / (1 - rateCarried)
+		}
+		groups[1].rate = rateCarriedAfter
+	}
+	c := w.share(q, r, groups)
+	if q.Dim != statics.DimAngle && c.unexplained-c.carriedShare-c.roundedShare > 1-sureEnough {
+		c = w.share(q, r, append(groups, group{rateTwo, s.twoSlips(i)}))
+	}
+	return c
+}
+
+// share works out the probabilities.
+func (w *Work) share(q *Quantity, r entry.Reading, groups []group) weighed {
+	var c weighed
 	sum := rateUnexplained * w.density(q, r)
-	none := sum
-	for _, o := range t.near(q, r.Value, reachOf(q, r)) {
-		p := rateSlip * o.weight / t.total * w.likelihood(q, o, r)
-		if p > 0 {
+	best := [2]float64{}
+	for _, g := range groups {
+		for _, o := range g.table.near(q, r.Value, reachOf(q, r)) {
+			p := g.rate * o.weight / g.table.total * w.likelihood(q, o, r)
+			if p <= 0 {
+				continue
+			}
 			sum += p
-			suspects = append(suspects, Suspect{IDs: o.ids, Probability: p, At: o.at})
+			switch {
+			case o.from != "":
+				c.carriedShare += p
+				c.carried, best[0] = likelier(c.carried, best[0], o, p)
+			case o.rounded != nil:
+				c.roundedShare += p
+				c.rounded, best[1] = likelier(c.rounded, best[1], o, p)
+			default:
+				c.slips = append(c.slips, Suspect{IDs: o.read(w, r), Probability: p, At: o.at})
+			}
 		}
 	}
-	for i := range suspects {
-		suspects[i].Probability /= sum
+	c.carriedShare /= sum
+	c.roundedShare /= sum
+	for i := range c.slips {
+		c.slips[i].Probability /= sum
 	}
-	slices.SortStableFunc(suspects, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
-	keep := 0
-	for keep < len(suspects) && keep < 5 && suspects[keep].Probability >= 0.005 {
+	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
+	keep, kept := 0, 0.0
+	for keep < len(c.slips) && keep < maxSuspects && c.slips[keep].Probability >= 0.005 {
+		kept += c.slips[keep].Probability
 		keep++
 	}
-	for _, s := range suspects[keep:] {
-		none += s.Probability * sum
+	c.slips, c.unexplained = c.slips[:keep], max(0, 1-kept)
+	return c
+}
+
+func likelier(a *outcome, pa float64, b *outcome, pb float64) (*outcome, float64) {
+	if a != nil && pa >= pb {
+		return a, pa
 	}
-	return suspects[:keep], none / sum
+	return b, pb
 }
 
 // likelihood is the probability of the entry's cell (the values that would be

@@ -33,6 +33,7 @@ type Reply struct {
 	Rounded     *Rounded      // early-rounding
 	Notes       []string      // keys of notes on a right answer: "unit-missing"
 	Feedback    string        // a sentence or two for the learner
+	Changed     []string      // quantities entered later whose standing entry is now judged otherwise
 }
 
 // Suspect is one explanation of a wrong value: one slip, several that give the
@@ -46,6 +47,8 @@ type Suspect struct {
 // Rounded names the intermediate that was rounded too soon.
 type Rounded struct {
 	What   string // "sin β"
-	Digits int    // kept
+	Digits int    // kept: significant digits, or decimals of an angle
 	Keep   int    // to keep instead
+
+	angle bool // What is an angle
 }

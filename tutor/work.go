@@ -39,8 +39,13 @@ func (w *Work) Enter(name, text string) Reply {
 	}
 	r := w.judge(q, text)
 	if r.Verdict != Unreadable {
+		_, again := w.latest[name]
 		w.latest[name] = len(w.Past)
 		w.Past = append(w.Past, Attempt{Reply: r})
+		if again {
+			r.Changed = w.rejudge(name)
+			w.Past[len(w.Past)-1].Changed = r.Changed
+		}
 	}
 	return r
 }
@@ -75,6 +80,7 @@ func (w *Work) Undo() string {
 				break
 			}
 		}
+		w.rejudge(name)
 		return name
 	}
 	return ""

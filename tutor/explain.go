@@ -1,0 +1,24 @@
+package tutor
+
+// explain looks for what is behind a wrong value.
+func (w *Work) explain(q *Quantity, r *Reply) {
+	c := w.weigh(q, r.Reading)
+	r.Slips, r.Unexplained = c.slips, c.unexplained
+	switch {
+	case c.carried != nil && c.carriedShare >= halfSure:
+		r.Verdict, r.From = Carried, c.carried.from
+		r.Slips, r.Unexplained = nil, 1-c.carriedShare
+		r.Feedback = w.sendTo(q, r.From)
+	case c.rounded != nil && c.roundedShare >= halfSure:
+		r.Verdict, r.Rounded = EarlyRounding, c.rounded.rounded
+		r.Slips, r.Unexplained = nil, 1-c.roundedShare
+		r.Feedback = w.keepDigits(q, c.rounded, r.Reading.Value)
+	case len(r.Slips) > 0 && r.Slips[0].Probability >= sureEnough:
+		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
+	case len(r.Slips) > 1 && r.Slips[0].Probability+r.Slips[1].Probability >= sureEnough && w.separable(r.Slips[0], r.Slips[1]):
+		r.Verdict, r.Feedback = SlipFound, w.askWhich(r.Slips[0], r.Slips[1])
+	default:
+		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
+	}
+	w.escalate(q, r)
+}

@@ -1,0 +1,72 @@
+package tutor
+
+import (
+	"math"
+	"slices"
+)
+
+// rejudge gives the entries that stand after one that has changed the verdict
+// they have now, and returns the quantities where it differs. An entry that
+// was carried from the changed one and is not right by itself stays carried:
+// the learner made no mistake there, only has to work it again.
+func (w *Work) rejudge(changed string) []string {
+	var names []string
+	for _, i := range w.after(changed) {
+		a := &w.Past[i]
+		q := w.Lesson.Quantity(a.Quantity)
+		old := a.Reply
+		now := Reply{Quantity: old.Quantity, Entry: old.Entry, Reading: old.Reading}
+		w.hide(i, func() { w.decide(q, &now) })
+		if old.Verdict == Carried && w.Found(old.From) && now.Verdict != Correct && now.Verdict != Carried {
+			now = old
+			now.Feedback = w.sendTo(q, old.From)
+		}
+		now.Changed = old.Changed
+		a.Reply = now
+		if now.Verdict != old.Verdict || now.Feedback != old.Feedback {
+			names = append(names, a.Quantity)
+		}
+	}
+	return names
+}
+
+// after lists the standing entries for other quantities made after the first
+// entry for one, oldest first.
+func (w *Work) after(name string) []int {
+	first := slices.IndexFunc(w.Past, func(a Attempt) bool { return a.Quantity == name })
+	var places []int
+	for other, i := range w.latest {
+		if other != name && i > first {
+			places = append(places, i)
+		}
+	}
+	slices.Sort(places)
+	return places
+}
+
+// firstEntry is the place of the first entry for a quantity that is not taken
+// back; beyond every place where there is none.
+func (w *Work) firstEntry(name string) int {
+	for i := range w.Past {
+		if !w.Past[i].Undone && w.Past[i].Quantity == name {
+			return i
+		}
+	}
+	return math.MaxInt
+}
+
+// hide runs do as if entry i were being made: it does not stand, nor does any
+// for a quantity first entered after it.
+func (w *Work) hide(i int, do func()) {
+	whole, past := w.latest, w.Past
+	w.latest = map[string]int{}
+	for name, k := range whole {
+		if w.firstEntry(name) < i && past[k].Quantity != past[i].Quantity {
+			w.latest[name] = k
+		}
+	}
+	w.Past = slices.Clone(past)
+	w.Past[i].Undone = true
+	do()
+	w.latest, w.Past = whole, past
+}
