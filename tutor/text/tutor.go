@@ -19,6 +19,9 @@ var tutoring = map[string]string{
 	"note.digit-more":   "Keep one digit more.",
 	"note.last-digit":   "The last digit is off by rounding on the way; keep more digits while you work.",
 
+	"code.broken":  "This link is not whole: it may have been cut short or mistyped. Copy it again, or choose a problem below.",
+	"code.version": "This link was made by another version of this page. Load the page again with a network, or choose a problem below.",
+
 	"hint.needs": "This still needs {symbol}, {what}. Find it first.",
 	"hint.ready": "Everything in it is known. What does it come to?",
 	"hint.value": "This is the value. Can you get to it from the formula?",

@@ -1,0 +1,42 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func TestCodeComesBack(t *testing.T) {
+	for _, k := range Kinds() {
+		for _, p := range append(k.BankProblems(), Generate(k, 3)) {
+			l, err := OpenCode(p.Code())
+			require.NoError(t, err, p.Code())
+			assert.Equal(t, p.Story, l.Problem.Story)
+			assert.Equal(t, p.Code(), l.Problem.Code())
+		}
+	}
+}
+
+func TestABrokenCodeIsRefused(t *testing.T) {
+	good := twoForces.BankProblems()[0].Code()
+	for _, bad := range []string{"", "x", good[:len(good)-1], good[:20], "2" + good[1:], "1!none!!" + checkOf("1!none!")} {
+		_, err := OpenCode(bad)
+		assert.Error(t, err, bad)
+	}
+}
+
+func FuzzOpenCode(f *testing.F) {
+	for _, p := range twoForces.BankProblems() {
+		f.Add(p.Code())
+	}
+	f.Add("1!two-forces!~zz!forces:;;;!0000")
+	f.Fuzz(func(t *testing.T, code string) {
+		for _, c := range []string{code, code + "!" + checkOf(code)} {
+			if l, err := OpenCode(c); err == nil {
+				_, again := OpenCode(l.Problem.Code())
+				require.NoError(t, again)
+			}
+		}
+	})
+}
