@@ -4,61 +4,128 @@ import (
 	"strings"
 
 	"closingside/site/html"
+	"closingside/tutor/text"
 )
+
+// here is the session of this engine: one engine serves one learner.
+var here session
 
 // Handle answers one request; see the package comment for both forms.
 func Handle(req []byte) []byte {
 	first, rest, _ := strings.Cut(string(req), "\n")
-	f := ReadForm(first)
+	return here.handle(ReadForm(first), rest).Render(nil)
+}
+
+func (s *session) handle(f Form, log string) html.Nodes {
 	switch f.Get("do") {
 	case "start":
-		here = desk{}
-		for line := range strings.SplitSeq(rest, "\n") {
-			here.record(ReadForm(line))
-		}
-		return here.main().Render(nil)
-	case "enter":
-		here.record(f)
-		return html.Nodes{here.list(), reading(""), say(f.Get("entry"))}.Render(nil)
+		return s.start(f, log)
 	case "read":
-		return reading(f.Get("entry")).Render(nil)
+		return s.read(f)
+	case "enter", "hint", "solution", "undo":
+		if d := s.desk(f); d != nil {
+			d.catchUp()
+			return d.answer(f)
+		}
+	case "again":
+		if d := s.desk(f); d != nil {
+			d.catchUp()
+			d.take(f)
+		}
+	default:
+		s.move(f)
 	}
-	return say("").Render(nil)
+	return html.Nodes{s.screen(), say(s.refused)}
 }
 
-// desk is what one learner has in front of them.
-type desk struct{ entries []string }
-
-var here desk
-
-func (d *desk) record(f Form) {
-	if f.Get("do") == "enter" {
-		d.entries = append(d.entries, f.Get("entry"))
+// start replays the log and shows where it ends, or the problem of the address.
+func (s *session) start(f Form, log string) html.Nodes {
+	*s = session{desks: map[string]*desk{}}
+	for line := range strings.SplitSeq(log, "\n") {
+		if line != "" {
+			s.replay(ReadForm(line))
+		}
 	}
-}
-
-func (d *desk) main() html.Node {
-	return html.El("main", html.ID("main"),
-		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text("Two tugs hold a barge off the quay")),
-		html.El("form", html.ID("form-R"), html.Class("quantity"), html.Data("live", ""),
-			html.Hidden("do", "enter"), html.Hidden("quantity", "R"),
-			html.El("label", html.A("for", "entry-R"), html.Text("Magnitude of the resultant R")),
-			html.El("input", html.ID("entry-R"), html.A("name", "entry"), html.A("autocomplete", "off")),
-			html.El("button", html.Text("Check"))),
-		reading(""), d.list())
-}
-
-func (d *desk) list() html.Node {
-	rows := make([]html.Part, 0, len(d.entries)+1)
-	rows = append(rows, html.ID("history-R"))
-	for _, e := range d.entries {
-		rows = append(rows, html.El("li", html.Data("verdict", "unexplained"), html.Text(e)))
+	if code := f.Get("hash"); code != "" && code != s.current {
+		s.open(code)
 	}
-	return html.El("ol", rows...)
+	return html.Nodes{s.screen()}
 }
 
-func reading(s string) html.Node {
-	return html.El("output", html.ID("reading-R"), html.A("for", "entry-R"), html.Text(s))
+// read shows how an entry is read so far, without judging it.
+func (s *session) read(f Form) html.Nodes {
+	d := s.desk(f)
+	if d == nil {
+		return nil
+	}
+	d.catchUp()
+	q := d.lesson.Quantity(f.Get("quantity"))
+	if q == nil || q.Given {
+		return nil
+	}
+	return html.Nodes{d.reading(q, f.Get("entry"))}
 }
 
-func say(s string) html.Node { return html.El("p", html.ID("say"), html.Text(s)) }
+// answer does what is asked on a desk and sends back the parts that changed.
+func (d *desk) answer(f Form) html.Nodes {
+	before := d.states()
+	reply, judged := d.take(f)
+	said := ""
+	var parts html.Nodes
+	changed := map[string]bool{f.Get("quantity"): true, d.open: true}
+	after := d.states()
+	for name, state := range after {
+		if before[name] != state {
+			changed[name] = true
+		}
+	}
+	for i := range d.lesson.Quantities {
+		if q := &d.lesson.Quantities[i]; !q.Given && changed[q.Name] {
+			parts = append(parts, d.card(q, judgedText(judged, reply, q.Name)))
+		}
+	}
+	switch f.Get("do") {
+	case "enter":
+		said = text.Say("verdict."+reply.Verdict.String()) + ". " + reply.Feedback
+	case "hint":
+		said = d.hintWords(f.Get("quantity"))
+	case "undo":
+		said = text.Say("page.undone")
+		if d.open == "" {
+			said = text.Say("page.nothing")
+		}
+	case "solution":
+		said = text.Say("page.solved")
+	}
+	parts = append(parts, d.figure(), d.next(), d.solution(), d.end(), say(said))
+	if judged {
+		parts = append(parts, outcome(d, reply))
+	}
+	return parts
+}
+
+// judgedText is the text to leave in a quantity's field: what was typed, where
+// it still has to be worked on.
+func judgedText(judged bool, reply replied, name string) string {
+	if judged && reply.Quantity == name && reply.Verdict != correct {
+		return reply.Entry
+	}
+	return ""
+}
+
+func say(s string) html.Node {
+	return html.El("p", html.ID("say"), html.Class("heard"), html.A("role", "status"), html.Text(s))
+}
+
+// outcome is what the log keeps of a verdict.
+func outcome(d *desk, r replied) html.Node {
+	ids := ""
+	for _, s := range r.Slips {
+		if ids != "" {
+			ids += " "
+		}
+		ids += strings.Join(s.IDs, "=")
+	}
+	line := Form{{"do", "outcome"}, {"v", "1"}, {"problem", d.code}, {"quantity", r.Quantity}, {"verdict", r.Verdict.String()}, {"slips", ids}}
+	return html.El("data", html.ID("log"), html.A("value", line.Line()))
+}

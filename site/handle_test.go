@@ -1,18 +1,126 @@
 package site
 
 import (
+	"net/url"
 	"strings"
 	"testing"
 
+	"closingside/tutor"
+	"closingside/tutor/text"
+
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 )
 
-func TestStartReplaysTheLog(t *testing.T) {
-	Handle([]byte("do=start&hash=&at=1"))
-	one := string(Handle([]byte("do=enter&quantity=R&entry=682.6+N&at=2")))
-	assert.Contains(t, one, `<li data-verdict="unexplained">682.6 N</li>`)
-	Handle([]byte("do=enter&quantity=R&entry=%3Cb%3E&at=3"))
-	live := Handle([]byte("do=start&hash=&at=4\ndo=enter&quantity=R&entry=682.6+N&at=2\ndo=enter&quantity=R&entry=%3Cb%3E&at=3"))
-	assert.Equal(t, 2, strings.Count(string(live), "<li"))
-	assert.Contains(t, string(live), "&lt;b&gt;")
+func TestMain(m *testing.M) {
+	text.Strict = true
+	m.Run()
+}
+
+// ask sends a request of names and values and returns the reply.
+func ask(pairs ...string) string {
+	q := url.Values{}
+	for i := 0; i+1 < len(pairs); i += 2 {
+		q.Set(pairs[i], pairs[i+1])
+	}
+	return string(Handle([]byte(q.Encode())))
+}
+
+func line(pairs ...string) string {
+	q := url.Values{}
+	for i := 0; i+1 < len(pairs); i += 2 {
+		q.Set(pairs[i], pairs[i+1])
+	}
+	return q.Encode()
+}
+
+// barge is the code of the first problem of the bank.
+func barge() string { return tutor.Kinds()[0].BankProblems()[0].Code() }
+
+func TestHomeListsTheBank(t *testing.T) {
+	home := ask("do", "start", "at", "1")
+	for _, p := range tutor.Kinds()[0].BankProblems() {
+		assert.Contains(t, home, p.Story)
+	}
+	assert.Contains(t, home, `id="main"`)
+}
+
+func TestAProblemIsWorked(t *testing.T) {
+	ask("do", "start", "at", "1")
+	desk := ask("do", "open", "problem", barge(), "at", "2")
+	assert.Contains(t, desk, "P = 340 N")
+	assert.Contains(t, desk, `id="entry-theta"`)
+	assert.Contains(t, desk, "<svg")
+
+	enter := func(q, e string) string {
+		return ask("do", "enter", "problem", barge(), "quantity", q, "entry", e, "at", "3")
+	}
+	wrong := enter("gamma", "93°")
+	assert.Contains(t, wrong, `data-verdict="slip"`)
+	assert.Contains(t, wrong, `value="93°"`, "what was typed stays in the field")
+	assert.Contains(t, wrong, "included-for-interior", "the log keeps the slip")
+	for _, e := range [][2]string{{"phi", "93"}, {"gamma", "87°"}, {"R", "682.6 N"}, {"alpha", "29.83"}} {
+		assert.Contains(t, enter(e[0], e[1]), `data-state="found"`, e)
+	}
+	end := enter("theta", "88.2°")
+	assert.Contains(t, end, text.Say("page.done"))
+	assert.Contains(t, end, text.Say("slip.included-for-interior.title"))
+}
+
+func TestHintsAndSolution(t *testing.T) {
+	ask("do", "start", "at", "1")
+	for level := range 4 {
+		got := ask("do", "hint", "problem", barge(), "quantity", "R", "at", "2")
+		assert.Equal(t, level+1, strings.Count(got, `class="hint"`))
+	}
+	assert.Contains(t, ask("do", "solution", "problem", barge(), "at", "3"), "<math")
+}
+
+func TestTheLogBringsTheWorkBack(t *testing.T) {
+	lines := []string{
+		line("do", "open", "problem", barge(), "at", "1"),
+		line("do", "enter", "problem", barge(), "quantity", "R", "entry", "682.6 N", "at", "2"),
+		line("do", "outcome", "verdict", "correct"),
+		line("do", "enter", "problem", barge(), "quantity", "R", "entry", "<b>", "at", "3"),
+		line("do", "hint", "problem", barge(), "quantity", "theta", "at", "4"),
+		line("do", "draw", "kind", "two-forces", "at", "5"),
+		line("do", "open", "problem", barge(), "at", "6"),
+	}
+	live := ""
+	ask("do", "start", "at", "0")
+	for _, l := range lines {
+		live = string(Handle([]byte(l)))
+	}
+	live = ask("do", "start-over", "at", "7") // any unknown request shows the screen as it stands
+	live = strings.SplitN(live, `<p id="say"`, 2)[0]
+	again := string(Handle([]byte(line("do", "start", "at", "8") + "\n" + strings.Join(lines, "\n"))))
+	require.NotEmpty(t, again)
+	assert.True(t, live == again, "the same screen, to the letter")
+	assert.Contains(t, again, "682.6 N")
+	assert.Contains(t, again, "&lt;b&gt;")
+}
+
+func TestAProblemOfOnesOwn(t *testing.T) {
+	ask("do", "start", "at", "1")
+	own := []string{"do", "own", "kind", "two-forces", "at", "2",
+		"forces.0.name", "A", "forces.0.magnitude", "120 lb", "forces.0.direction", "N 30 E",
+		"forces.1.name", "B", "forces.1.magnitude", "90 lb"}
+	ok := ask(append(own, "forces.1.direction", "30 deg below -x")...)
+	assert.Contains(t, ok, "A = 120 lb")
+	bad := ask(append(own, "forces.1.direction", "sideways")...)
+	assert.Contains(t, bad, `value="120 lb"`, "nothing typed is lost")
+	assert.Contains(t, bad, `role="alert"`)
+}
+
+func TestHostileRequests(t *testing.T) {
+	for _, r := range []string{"", "do=enter", "do=enter&problem=x&quantity=R", "do=open&hash=%3Cscript%3E", "do=hint&problem=" + url.QueryEscape(barge()) + "&quantity=F1", "do=read", "do=draw&kind=none", "do=undo&problem=" + url.QueryEscape(barge())} {
+		assert.NotPanics(t, func() { Handle([]byte(r)) }, r)
+	}
+}
+
+func FuzzHandle(f *testing.F) {
+	f.Add("do=start\ndo=open&problem=x")
+	f.Add(line("do", "enter", "problem", barge(), "quantity", "R", "entry", "682.6 N"))
+	f.Add(line("do", "own", "kind", "two-forces", "forces.0.name", "P"))
+	f.Fuzz(func(t *testing.T, req string) { Handle([]byte(req)) })
 }

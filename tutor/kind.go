@@ -1,13 +1,16 @@
 package tutor
 
+import "closingside/tutor/figure"
+
 // Kind declares a kind of problem: what its statement gives, and how that
 // becomes a lesson. One file declares one kind.
 type Kind struct {
 	Name   string
 	Groups []Group
 	Build  func(*Problem) (*Lesson, error)
-	Draw   func(*Draw) Source // a problem with new numbers, drawn in integers
-	Bank   []Source           // problems of the harbour, in teaching order
+	Scenes func(*Work) []figure.Scene // what the work looks like so far
+	Draw   func(*Draw) Source         // a problem with new numbers, drawn in integers
+	Bank   []Source                   // problems of the harbour, in teaching order
 }
 
 // Group declares a list of like things a statement gives, such as its forces.

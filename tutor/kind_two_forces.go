@@ -23,8 +23,9 @@ var twoForces = Kind{
 		{Key: "magnitude", Is: ForceField, Example: "340 N"},
 		{Key: "direction", Is: DirectionField, Example: "25 deg"},
 	}}},
-	Build: buildTwoForces,
-	Draw:  drawTwoForces,
+	Build:  buildTwoForces,
+	Scenes: scenesTwoForces,
+	Draw:   drawTwoForces,
 	Bank: []Source{
 		harbour("Two tugs hold a barge off the quay.", force("P", "340 N", "25 deg"), force("Q", "610 N", "118 deg")),
 		harbour("Two mooring lines pull on one bollard of the quay.", force("F1", "4.2 kN", "15 deg"), force("F2", "2.9 kN", "72 deg")),

@@ -14,8 +14,15 @@ type Work struct {
 
 	latest map[string]int // quantity → index in Past of its standing entry
 	names  entry.Names
+<<<<<<< HEAD
 	hints  map[string]int // quantity → levels of hint shown
 	shown  bool           // the worked solution was shown
+=======
+	unread map[string]Reply     // quantity → its last entry, where that could not be read
+	hints  map[string]int       // quantity → levels of hint shown
+	shown  bool                 // the worked solution was shown
+	tables map[string][]outcome // what slips predict as the work stands
+>>>>>>> ca7d4f4 (Put the worksheet, hints, worked solution and the problems on the page)
 }
 
 // Attempt is one entry and what was said of it.
@@ -26,7 +33,7 @@ type Attempt struct {
 
 // NewWork begins work on a lesson.
 func NewWork(l *Lesson, s Settings) *Work {
-	return &Work{Lesson: l, Settings: s, latest: map[string]int{}, names: l.names(), hints: map[string]int{}}
+	return &Work{unread: map[string]Reply{}, Lesson: l, Settings: s, latest: map[string]int{}, names: l.names(), hints: map[string]int{}}
 }
 
 // Enter reads, judges and records an entry for the quantity called name. An
@@ -38,6 +45,10 @@ func (w *Work) Enter(name, text string) Reply {
 		panic("tutor: no quantity to enter called " + name)
 	}
 	r := w.judge(q, text)
+	delete(w.unread, name)
+	if r.Verdict == Unreadable {
+		w.unread[name] = r
+	}
 	if r.Verdict != Unreadable {
 		_, again := w.latest[name]
 		w.latest[name] = len(w.Past)
@@ -59,6 +70,14 @@ func (w *Work) Read(name, text string) (entry.Reading, *entry.Error) {
 func (w *Work) Standing(name string) *Attempt {
 	if i, ok := w.latest[name]; ok {
 		return &w.Past[i]
+	}
+	return nil
+}
+
+// Unread is the last entry for a quantity where that could not be read, or nil.
+func (w *Work) Unread(name string) *Reply {
+	if r, ok := w.unread[name]; ok {
+		return &r
 	}
 	return nil
 }

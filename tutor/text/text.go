@@ -17,6 +17,7 @@ var areas = []map[string]string{
 	principles,
 	slips,
 	twoForces,
+	page,
 }
 
 // Strict makes Say panic on an unknown key, a hole left open, or a name

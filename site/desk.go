@@ -1,0 +1,322 @@
+package site
+
+import (
+	"strconv"
+	"strings"
+
+	"closingside/site/html"
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor"
+	"closingside/tutor/entry"
+	"closingside/tutor/text"
+)
+
+type replied = tutor.Reply
+
+const correct = tutor.Correct
+
+func itoa(n int) string { return strconv.Itoa(n) }
+
+// screen is the desk: the statement and its figure, what comes next, and a
+// card for every quantity.
+func (d *desk) screen() html.Node {
+	story := d.lesson.Problem.Story
+	if story == "" {
+		story = text.Say(d.lesson.Kind.Name + ".title")
+	}
+	var answers, steps []html.Part
+	for i := range d.lesson.Quantities {
+		q := &d.lesson.Quantities[i]
+		switch {
+		case q.Given:
+		case q.Answer:
+			answers = append(answers, d.card(q, ""))
+		default:
+			steps = append(steps, d.card(q, ""))
+		}
+	}
+	list := func(id, key string, cards []html.Part) html.Node {
+		parts := append([]html.Part{html.Class("cards"), html.A("aria-labelledby", id),
+			html.El("h2", html.ID(id), html.Class("label"), html.Text(text.Say(key)))}, cards...)
+		return html.El("section", parts...)
+	}
+	return html.El("main", html.ID("main"), html.Data("hash", d.code), html.Data("focus", "title"),
+		html.El("nav", act("home", "← "+text.Say("page.home.back"), "plain")),
+		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(story)),
+		d.statement(),
+		html.El("div", html.Class("board"), d.figure(),
+			html.El("div", html.Class("worksheet"), d.next(), list("steps", "page.steps", steps), list("answers", "page.answers", answers), d.end(), d.solution(), d.tools())))
+}
+
+func (d *desk) statement() html.Node {
+	parts := []html.Part{html.Class("statement")}
+	for _, it := range d.lesson.Problem.Items {
+		direction := it.Field("direction")
+		parts = append(parts, html.El("p", html.Text(text.Say("page.given",
+			"name", it.Field("name").Written, "magnitude", it.Field("magnitude").Written, "direction", direction.Heading.String()))))
+	}
+	parts = append(parts, html.El("p", html.Text(d.lesson.Say(d.lesson.Kind.Name+".asked"))))
+	return html.El("div", parts...)
+}
+
+// next names the one clear next step.
+func (d *desk) next() html.Node {
+	name := d.work.Next()
+	if name == "" {
+		return html.El("p", html.ID("next"), html.Class("next done"), html.Text(text.Say("page.done")))
+	}
+	q := d.lesson.Quantity(name)
+	symbol := expr.Plain(expr.S(name), d.lesson.Symbol)
+	return html.El("p", html.ID("next"), html.Class("next"),
+		html.Text(text.Say("page.next", "symbol", symbol, "what", d.lesson.Sentence(q, "what"))+" "),
+		html.El("a", html.Class("button"), html.Href("#entry-"+name), html.Text(text.Say("page.next.go", "symbol", symbol))))
+}
+
+// card is one quantity of the worksheet: its form, what was said, its hints.
+// It is open when it is the next step or the one in use.
+func (d *desk) card(q *tutor.Quantity, typed string) html.Node {
+	symbol := expr.Plain(expr.S(q.Name), d.lesson.Symbol)
+	state := d.state(q)
+	head := html.El("summary", html.El("math", markup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
+		html.El("span", html.Text(d.lesson.Sentence(q, "what"))),
+		html.If(state == "found", html.El("span", html.Class("value"), html.Text(d.foundText(q)))))
+	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head, d.form(q, symbol, typed), d.reading(q, typed)}
+	if past := d.history(q); len(past) > 0 {
+		parts = append(parts, html.El("ol", append([]html.Part{html.Class("history"), html.A("aria-label", text.Say("page.history"))}, past...)...))
+	}
+	for level := 1; level <= d.work.Hinted(q.Name); level++ {
+		parts = append(parts, d.hint(q, level))
+	}
+	if n := d.work.Hinted(q.Name); n < tutor.HintLevels && state != "found" {
+		label := text.Say("page.hint")
+		if n > 0 {
+			label = text.Say("page.hint.more")
+		}
+		parts = append(parts, html.El("form", html.Hidden("do", "hint"), html.Hidden("problem", d.code), html.Hidden("quantity", q.Name),
+			button(label, "plain", html.A("aria-label", label+": "+symbol))))
+	}
+	if d.open == q.Name || d.open == "" && d.work.Next() == q.Name || d.justNext(q) {
+		parts = append(parts, html.Flag("open"))
+	}
+	return html.El("details", parts...)
+}
+
+// justNext tells whether q became the next step by the entry just found.
+func (d *desk) justNext(q *tutor.Quantity) bool {
+	return d.work.Next() == q.Name && d.open != "" && d.work.Found(d.open)
+}
+
+func (d *desk) form(q *tutor.Quantity, symbol, typed string) html.Node {
+	id := "entry-" + q.Name
+	return html.El("form", html.Data("live", ""), html.Hidden("do", "enter"), html.Hidden("problem", d.code), html.Hidden("quantity", q.Name),
+		html.El("label", html.A("for", id), html.Text(symbol+" "+d.asked(q))),
+		html.El("div", html.Class("entry"),
+			html.El("input", html.ID(id), html.A("name", "entry"), html.A("value", typed), html.A("autocomplete", "off"), html.A("autocapitalize", "off"),
+				html.A("spellcheck", "false"), html.A("inputmode", "text"), html.A("enterkeyhint", "done"), html.A("aria-describedby", "reading-"+q.Name)),
+			button(text.Say("page.check"), "check")),
+		d.keys(q))
+}
+
+// asked says in which unit and how finely a value is asked.
+func (d *desk) asked(q *tutor.Quantity) string {
+	digits := d.work.Settings.Work
+	if q.Answer {
+		digits = d.work.Settings.Answer
+	}
+	if q.Dim == statics.DimAngle {
+		return text.Say("page.asked.angle", "places", itoa(digits.Angle))
+	}
+	return text.Say("page.asked.force", "unit", d.lesson.UnitOf(q).Symbol, "digits", itoa(digits.Magnitude))
+}
+
+// keys are the keys a phone's keyboard hides.
+func (d *desk) keys(q *tutor.Quantity) html.Node {
+	keys := []struct{ insert, label string }{
+		{"−", "−"}, {"°", "°"}, {"√(|)", "√"}, {"(", "("}, {")", ")"}, {"^", "^"},
+		{"sin(|)", "sin"}, {"cos(|)", "cos"}, {"tan(|)", "tan"},
+		{"sin⁻¹(|)", "sin⁻¹"}, {"cos⁻¹(|)", "cos⁻¹"}, {"tan⁻¹(|)", "tan⁻¹"}, {"π", "π"},
+	}
+	parts := []html.Part{html.Class("keys"), html.A("role", "group"), html.A("aria-label", text.Say("page.keys"))}
+	add := func(insert, label string) {
+		parts = append(parts, html.El("button", html.A("type", "button"), html.Data("insert", insert), html.Text(label)))
+	}
+	for _, k := range keys {
+		add(k.insert, k.label)
+	}
+	for i := range d.lesson.Quantities {
+		if o := &d.lesson.Quantities[i]; o.Given || d.work.Found(o.Name) && o != q {
+			s := expr.Plain(expr.S(o.Name), d.lesson.Symbol)
+			add(s, s)
+		}
+	}
+	return html.El("div", parts...)
+}
+
+// reading shows how an entry is read, in mathematical notation.
+func (d *desk) reading(q *tutor.Quantity, typed string) html.Node {
+	parts := []html.Part{html.ID("reading-" + q.Name), html.Class("reading"), html.A("for", "entry-"+q.Name)}
+	if strings.TrimSpace(typed) == "" {
+		return html.El("output", parts...)
+	}
+	r, bad := d.work.Read(q.Name, typed)
+	if bad != nil {
+		return html.El("output", append(parts, html.Text(bad.Message()))...)
+	}
+	parts = append(parts, html.Text(text.Say("page.reading")+" "))
+	switch r.Form {
+	case entry.Number, entry.Direction:
+		parts = append(parts, html.Text(typedNumber(r)))
+	case entry.Equation:
+		parts = append(parts, chain(d.lesson.Symbol, "", r.Tree, r.Right))
+	default:
+		parts = append(parts, chain(d.lesson.Symbol, "", r.Tree))
+	}
+	return html.El("output", parts...)
+}
+
+// typedNumber is a plain number as read, with its unit.
+func typedNumber(r entry.Reading) string {
+	if r.Form == entry.Direction {
+		return r.Heading.String()
+	}
+	u, _ := statics.UnitBySymbol(r.Unit)
+	return u.After(expr.FormatNumber(r.Value, 10))
+}
+
+// history is what was entered for q and what was said, newest first.
+func (d *desk) history(q *tutor.Quantity) []html.Part {
+	var items []html.Part
+	for i := len(d.work.Past) - 1; i >= 0; i-- {
+		a := &d.work.Past[i]
+		if a.Quantity != q.Name || a.Undone {
+			continue
+		}
+		items = append(items, html.El("li", html.Data("verdict", a.Verdict.String()),
+			html.El("b", html.Text(a.Entry)), html.Text(" "+text.Say("verdict."+a.Verdict.String())+". "+a.Feedback)))
+	}
+	if u := d.work.Unread(q.Name); u != nil {
+		items = append([]html.Part{html.El("li", html.Data("verdict", u.Verdict.String()),
+			html.El("b", html.Text(u.Entry)), html.Text(" "+text.Say("verdict.unreadable")+". "+u.Feedback))}, items...)
+	}
+	return items
+}
+
+func (d *desk) foundText(q *tutor.Quantity) string {
+	if a := d.work.Standing(q.Name); a != nil {
+		return a.Entry
+	}
+	return ""
+}
+
+func (d *desk) state(q *tutor.Quantity) string {
+	switch a := d.work.Standing(q.Name); {
+	case a == nil:
+		return "open"
+	case a.Verdict == correct:
+		return "found"
+	}
+	return "tried"
+}
+
+// states tells of every quantity what its card shows, so that what changed is
+// sent again.
+func (d *desk) states() map[string]string {
+	next := d.work.Next()
+	all := map[string]string{}
+	for i := range d.lesson.Quantities {
+		q := &d.lesson.Quantities[i]
+		if q.Given {
+			continue
+		}
+		s := d.state(q)
+		if a := d.work.Standing(q.Name); a != nil {
+			s += " " + a.Verdict.String()
+		}
+		if q.Name == next {
+			s += " next"
+		}
+		all[q.Name] = s
+	}
+	return all
+}
+
+func (d *desk) hint(q *tutor.Quantity, level int) html.Node {
+	h := d.work.HintAt(q.Name, level)
+	parts := []html.Part{html.Class("hint"),
+		html.El("p", html.El("span", html.Class("label"), html.Text(text.Say("page.hint.of", "n", itoa(level), "all", itoa(tutor.HintLevels))))),
+		html.El("p", html.Text(h.Sentence))}
+	if h.Formula != nil {
+		parts = append(parts, chain(d.lesson.Symbol, h.Formula.Value, expr.S(q.Name), h.Formula.Route.Tree, h.Formula.Numbers))
+	}
+	return html.El("div", parts...)
+}
+
+func (d *desk) hintWords(name string) string {
+	if n := d.work.Hinted(name); n > 0 {
+		return d.work.HintAt(name, n).Sentence
+	}
+	return ""
+}
+
+// solution is the worked solution, both ways, once it was asked for.
+func (d *desk) solution() html.Node {
+	if !d.solved {
+		return html.El("section", html.ID("solution"), act("solution", text.Say("page.solution"), "plain", html.Hidden("problem", d.code)))
+	}
+	parts := []html.Part{html.ID("solution"), html.Class("sheet"), html.El("h2", html.Text(text.Say("page.solved")))}
+	for _, way := range d.lesson.Solve(d.work.Settings) {
+		key := "method.triangle"
+		if way.Method == tutor.ByComponents {
+			key = "method.components"
+		}
+		steps := []html.Part{}
+		for _, s := range way.Steps {
+			steps = append(steps, html.El("li", html.El("p", html.Text(s.Why)),
+				chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
+		}
+		parts = append(parts, html.El("h3", html.Text(text.Say(key))), html.El("ol", steps...))
+	}
+	return html.El("section", parts...)
+}
+
+// end is what was met, once every answer is found.
+func (d *desk) end() html.Node {
+	parts := []html.Part{html.ID("end")}
+	if d.work.Done() {
+		parts = append(parts, html.Class("sheet"), html.El("h2", html.Text(text.Say("page.done"))))
+		if met := d.met(); met != "" {
+			parts = append(parts, html.El("p", html.Text(text.Say("page.met", "slips", met))))
+		}
+		parts = append(parts, act("draw", text.Say("page.another"), "primary", html.Hidden("kind", d.lesson.Kind.Name)))
+	}
+	return html.El("section", parts...)
+}
+
+// met lists the slips named on the way, each once.
+func (d *desk) met() string {
+	var titles []string
+	seen := map[string]bool{}
+	for _, a := range d.work.Past {
+		if a.Verdict != tutor.SlipFound {
+			continue
+		}
+		id, _, _ := strings.Cut(a.Slips[0].IDs[0], "+")
+		if !seen[id] {
+			seen[id] = true
+			titles = append(titles, text.Say("slip."+id+".title"))
+		}
+	}
+	return strings.Join(titles, "; ")
+}
+
+// tools are the quiet buttons at the foot of the desk.
+func (d *desk) tools() html.Node {
+	problem := html.Hidden("problem", d.code)
+	return html.El("div", html.Class("tools"),
+		act("undo", text.Say("page.undo"), "plain", problem),
+		act("draw", text.Say("page.another"), "plain", html.Hidden("kind", d.lesson.Kind.Name)),
+		html.El("details", html.El("summary", html.Text(text.Say("page.again"))),
+			html.El("p", html.Text(text.Say("page.again.sure"))),
+			act("again", text.Say("page.again.yes"), "grave", problem)))
+}

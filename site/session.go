@@ -1,0 +1,189 @@
+package site
+
+import (
+	"strconv"
+
+	"closingside/tutor"
+)
+
+// session is everything one learner has in front of them: the problems opened
+// so far, and which of them is on the screen. It is built from the log alone.
+type session struct {
+	desks   map[string]*desk // by code
+	order   []string         // codes, in the order they were opened
+	current string           // code of the desk on the screen; "" is the home screen
+	draft   Form             // what was typed for a problem of one's own
+	refused string           // why a link or a problem of one's own was not opened
+}
+
+// desk is the work on one problem. Its log lines are taken in when the desk is
+// first looked at, so a long log costs nothing at the start.
+type desk struct {
+	code   string
+	lesson *tutor.Lesson
+	work   *tutor.Work
+	past   []Form // lines not yet taken in
+	open   string // the quantity whose form is in use
+	solved bool   // the worked solution is on the screen
+}
+
+// open puts the problem of a code on the screen; false where there is none.
+func (s *session) open(code string) bool {
+	if s.desks[code] == nil {
+		lesson, err := tutor.OpenCode(code)
+		if err != nil {
+			s.refused = err.Error()
+			s.current = ""
+			return false
+		}
+		s.desks[code] = &desk{code: code, lesson: lesson, work: tutor.NewWork(lesson, tutor.DefaultSettings())}
+		s.order = append(s.order, code)
+	}
+	s.current, s.refused = code, ""
+	d := s.desks[code]
+	d.past = append(d.past, Form{{"do", "look"}})
+	return true
+}
+
+// desk is the desk of a request's problem, opened where need be.
+func (s *session) desk(f Form) *desk {
+	code := f.Get("problem")
+	if s.desks[code] == nil && !s.open(code) {
+		return nil
+	}
+	return s.desks[code]
+}
+
+// replay takes one line of the log.
+func (s *session) replay(f Form) {
+	switch f.Get("do") {
+	case "open", "home", "draw", "own":
+		s.move(f)
+	case "enter", "hint", "solution", "undo", "again":
+		if d := s.desk(f); d != nil {
+			d.past = append(d.past, f)
+		}
+	}
+}
+
+// move takes a request that changes what is on the screen.
+func (s *session) move(f Form) {
+	s.refused = ""
+	switch f.Get("do") {
+	case "home":
+		s.current = ""
+	case "open":
+		code := f.Get("hash")
+		if code == "" {
+			code = f.Get("problem")
+		}
+		if code == "" {
+			s.current = ""
+			return
+		}
+		s.open(code)
+	case "draw":
+		if k := tutor.KindByName(f.Get("kind")); k != nil {
+			s.open(tutor.Generate(k, seed(f)).Code())
+		}
+	case "own":
+		s.own(f)
+	}
+}
+
+// seed is the seed of a drawn problem: the one asked for, or the time of the
+// request, which the log keeps.
+func seed(f Form) uint64 {
+	text, ok := f.Lookup("seed")
+	if !ok {
+		text = f.Get("at")
+	}
+	n, _ := strconv.ParseUint(text, 10, 64) // anything else draws by seed 0
+	return n
+}
+
+// own opens a problem typed into the page's form.
+func (s *session) own(f Form) {
+	s.current, s.draft = "", f
+	k := tutor.KindByName(f.Get("kind"))
+	if k == nil {
+		return
+	}
+	p, err := tutor.ReadProblem(source(k, f))
+	if err == nil {
+		_, err = tutor.Open(p)
+	}
+	if err != nil {
+		s.refused = err.Error()
+		return
+	}
+	if s.open(p.Code()) {
+		s.draft = nil
+	}
+}
+
+// source is the problem a form describes; fields are called
+// "forces.0.magnitude".
+func source(k *tutor.Kind, f Form) tutor.Source {
+	src := tutor.Source{Kids: []tutor.Source{{Key: "kind", Text: k.Name}, {Key: "story", Text: f.Get("story")}}}
+	for _, g := range k.Groups {
+		list := tutor.Source{Key: g.Key}
+		for i := range g.Max {
+			item := tutor.Source{}
+			for _, field := range g.Fields {
+				if v, ok := f.Lookup(fieldName(g.Key, i, field.Key)); ok {
+					item.Kids = append(item.Kids, tutor.Source{Key: field.Key, Text: v})
+				}
+			}
+			if len(item.Kids) > 0 {
+				list.Kids = append(list.Kids, item)
+			}
+		}
+		src.Kids = append(src.Kids, list)
+	}
+	return src
+}
+
+func fieldName(group string, i int, key string) string {
+	return group + "." + strconv.Itoa(i) + "." + key
+}
+
+// catchUp takes in what the log says of this desk.
+func (d *desk) catchUp() {
+	past := d.past
+	d.past = nil
+	for _, f := range past {
+		d.take(f)
+	}
+}
+
+// take does what a request asks of the work and tells what was said, where
+// something was.
+func (d *desk) take(f Form) (reply tutor.Reply, ok bool) {
+	name := f.Get("quantity")
+	q := d.lesson.Quantity(name)
+	asked := q != nil && !q.Given
+	switch f.Get("do") {
+	case "look": // the desk is opened anew
+		d.open = ""
+	case "enter":
+		if asked {
+			d.open = name
+			return d.work.Enter(name, f.Get("entry")), true
+		}
+	case "hint":
+		if asked {
+			d.open = name
+			d.work.Hint(name)
+		}
+	case "solution":
+		d.work.ShowSolution()
+		d.solved = true
+	case "undo":
+		d.open = d.work.Undo()
+	case "again":
+		d.work = tutor.NewWork(d.lesson, d.work.Settings)
+		d.open, d.solved = "", false
+	}
+	return tutor.Reply{}, false
+}

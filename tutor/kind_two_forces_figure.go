@@ -1,0 +1,47 @@
+package tutor
+
+import (
+	"closingside/statics"
+	"closingside/tutor/figure"
+)
+
+// scenesTwoForces shows the forces as given and, once the learner has begun on
+// the triangle, the forces head to tail with what was found so far. What is
+// not found shows its symbol alone.
+func scenesTwoForces(w *Work) []figure.Scene {
+	forces := w.Lesson.Problem.Group("forces")
+	var f [2]figure.Force
+	for i := range f {
+		name := []string{"F1", "F2"}[i]
+		q := w.Lesson.Quantity(name)
+		heading := forces[i].Field("direction").Heading
+		f[i] = figure.Force{
+			Vec:   statics.Polar(q.True, heading.Angle()),
+			Label: w.label(name).Is(forces[i].Field("magnitude").Written),
+			Name:  name,
+			Turn:  heading.Angle().Normalized(),
+			Angle: figure.Plain(heading.Angle().Normalized().Abs().String()),
+		}
+	}
+	scenes := []figure.Scene{figure.Given(f[0], f[1])}
+	if w.method() == ByTriangle {
+		p := figure.Pair{First: f[0], Second: f[1], Resultant: w.label("R"),
+			AtTail: w.label("beta"), AtJoint: w.label("gamma"), AtHead: w.label("alpha")}
+		if w.Found("theta") {
+			p.Direction = w.label("theta")
+		}
+		scenes = append(scenes, figure.HeadToTail(p))
+	}
+	return scenes
+}
+
+// label is a quantity's symbol in a figure, with the learner's own value once
+// it is found.
+func (w *Work) label(name string) figure.Label {
+	q := w.Lesson.Quantity(name)
+	l := figure.Symbol(q.Symbol.Letter, q.Symbol.Sub)
+	if a := w.Standing(name); !q.Given && a != nil && a.Verdict == Correct {
+		l = l.Is(w.Lesson.Show(q, a.Reading.Value, w.Settings.asked(q)))
+	}
+	return l
+}
