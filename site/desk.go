@@ -25,28 +25,40 @@ func (d *desk) screen() html.Node {
 	if story == "" {
 		story = text.Say(d.lesson.Kind.Name + ".title")
 	}
-	var answers, steps []html.Part
-	for i := range d.lesson.Quantities {
-		q := &d.lesson.Quantities[i]
-		switch {
-		case q.Given:
-		case q.Answer:
-			answers = append(answers, d.card(q, ""))
-		default:
-			steps = append(steps, d.card(q, ""))
-		}
-	}
-	list := func(id, key string, cards []html.Part) html.Node {
-		parts := append([]html.Part{html.Class("cards"), html.A("aria-labelledby", id),
-			html.El("h2", html.ID(id), html.Class("label"), html.Text(text.Say(key)))}, cards...)
-		return html.El("section", parts...)
-	}
 	return html.El("main", html.ID("main"), html.Data("hash", d.code), html.Data("focus", "title"),
 		html.El("nav", act("home", "← "+text.Say("page.home.back"), "plain")),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(story)),
 		d.statement(),
 		html.El("div", html.Class("board"), d.figure(),
-			html.El("div", html.Class("worksheet"), d.next(), list("steps", "page.steps", steps), list("answers", "page.answers", answers), d.end(), d.solution(), d.tools())))
+			html.El("div", html.Class("worksheet"), d.next(),
+				d.cards("triangle", "method.triangle", func(q *tutor.Quantity) bool { return !q.Answer && q.Routes[0].Method != tutor.ByComponents }),
+				d.cards("components", "method.components", func(q *tutor.Quantity) bool { return !q.Answer && q.Routes[0].Method == tutor.ByComponents }),
+				d.cards("answers", "page.answers", func(q *tutor.Quantity) bool { return q.Answer }),
+				d.end(), d.solution(), d.tools(), d.keys())))
+}
+
+// cards is a list of the quantities that belong in it.
+func (d *desk) cards(id, key string, belongs func(*tutor.Quantity) bool) html.Node {
+	parts := []html.Part{html.Class("cards"), html.A("aria-labelledby", id),
+		html.El("h2", html.ID(id), html.Class("label"), html.Text(text.Say(key)))}
+	for i := range d.lesson.Quantities {
+		if q := &d.lesson.Quantities[i]; !q.Given && belongs(q) {
+			parts = append(parts, d.card(q))
+		}
+	}
+	return html.El("section", parts...)
+}
+
+// typed is what stays in a quantity's field: the last entry, where it still has
+// to be worked on.
+func (d *desk) typed(q *tutor.Quantity) string {
+	if r := d.work.Unread(q.Name); r != nil {
+		return r.Entry
+	}
+	if a := d.work.Standing(q.Name); a != nil && a.Verdict != correct {
+		return a.Entry
+	}
+	return ""
 }
 
 func (d *desk) statement() html.Node {
@@ -75,7 +87,8 @@ func (d *desk) next() html.Node {
 
 // card is one quantity of the worksheet: its form, what was said, its hints.
 // It is open when it is the next step or the one in use.
-func (d *desk) card(q *tutor.Quantity, typed string) html.Node {
+func (d *desk) card(q *tutor.Quantity) html.Node {
+	typed := d.typed(q)
 	symbol := expr.Plain(expr.S(q.Name), d.lesson.Symbol)
 	state := d.state(q)
 	head := html.El("summary", html.El("math", markup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
@@ -114,8 +127,7 @@ func (d *desk) form(q *tutor.Quantity, symbol, typed string) html.Node {
 		html.El("div", html.Class("entry"),
 			html.El("input", html.ID(id), html.A("name", "entry"), html.A("value", typed), html.A("autocomplete", "off"), html.A("autocapitalize", "off"),
 				html.A("spellcheck", "false"), html.A("inputmode", "text"), html.A("enterkeyhint", "done"), html.A("aria-describedby", "reading-"+q.Name)),
-			button(text.Say("page.check"), "check")),
-		d.keys(q))
+			button(text.Say("page.check"), "check")))
 }
 
 // asked says in which unit and how finely a value is asked.
@@ -130,14 +142,15 @@ func (d *desk) asked(q *tutor.Quantity) string {
 	return text.Say("page.asked.force", "unit", d.lesson.UnitOf(q).Symbol, "digits", itoa(digits.Magnitude))
 }
 
-// keys are the keys a phone's keyboard hides.
-func (d *desk) keys(q *tutor.Quantity) html.Node {
+// keys are the keys a phone's keyboard hides. They type into the field last in
+// use, and show while one is in use.
+func (d *desk) keys() html.Node {
 	keys := []struct{ insert, label string }{
 		{"−", "−"}, {"°", "°"}, {"√(|)", "√"}, {"(", "("}, {")", ")"}, {"^", "^"},
 		{"sin(|)", "sin"}, {"cos(|)", "cos"}, {"tan(|)", "tan"},
 		{"sin⁻¹(|)", "sin⁻¹"}, {"cos⁻¹(|)", "cos⁻¹"}, {"tan⁻¹(|)", "tan⁻¹"}, {"π", "π"},
 	}
-	parts := []html.Part{html.Class("keys"), html.A("role", "group"), html.A("aria-label", text.Say("page.keys"))}
+	parts := []html.Part{html.ID("keys"), html.Class("keys"), html.A("role", "group"), html.A("aria-label", text.Say("page.keys"))}
 	add := func(insert, label string) {
 		parts = append(parts, html.El("button", html.A("type", "button"), html.Data("insert", insert), html.Text(label)))
 	}
@@ -145,7 +158,7 @@ func (d *desk) keys(q *tutor.Quantity) html.Node {
 		add(k.insert, k.label)
 	}
 	for i := range d.lesson.Quantities {
-		if o := &d.lesson.Quantities[i]; o.Given || d.work.Found(o.Name) && o != q {
+		if o := &d.lesson.Quantities[i]; o.Given || d.work.Found(o.Name) {
 			s := expr.Plain(expr.S(o.Name), d.lesson.Symbol)
 			add(s, s)
 		}

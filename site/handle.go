@@ -81,7 +81,7 @@ func (d *desk) answer(f Form) html.Nodes {
 	}
 	for i := range d.lesson.Quantities {
 		if q := &d.lesson.Quantities[i]; !q.Given && changed[q.Name] {
-			parts = append(parts, d.card(q, judgedText(judged, reply, q.Name)))
+			parts = append(parts, d.card(q))
 		}
 	}
 	switch f.Get("do") {
@@ -97,20 +97,11 @@ func (d *desk) answer(f Form) html.Nodes {
 	case "solution":
 		said = text.Say("page.solved")
 	}
-	parts = append(parts, d.figure(), d.next(), d.solution(), d.end(), say(said))
+	parts = append(parts, d.figure(), d.next(), d.solution(), d.end(), d.keys(), say(said))
 	if judged {
 		parts = append(parts, outcome(d, reply))
 	}
 	return parts
-}
-
-// judgedText is the text to leave in a quantity's field: what was typed, where
-// it still has to be worked on.
-func judgedText(judged bool, reply replied, name string) string {
-	if judged && reply.Quantity == name && reply.Verdict != correct {
-		return reply.Entry
-	}
-	return ""
 }
 
 func say(s string) html.Node {

@@ -12,6 +12,7 @@ import (
 	"time"
 
 	"closingside/site/publish"
+	"closingside/tutor"
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/log"
@@ -215,11 +216,20 @@ func get[T any](p *visitor, action chromedp.Action[T]) T {
 	return got
 }
 
-// open goes to the page, at a fragment.
-func (p *visitor) open(hash string) {
+// open goes to a page of the host, at the problem of the barge.
+func (p *visitor) open(page string) {
 	p.t.Helper()
-	p.do(chromedp.Navigate(p.host.url() + hash))
+	p.do(chromedp.Navigate(p.host.url() + page + "#" + barge))
 }
+
+// home goes to the list of problems.
+func (p *visitor) home() {
+	p.t.Helper()
+	p.do(chromedp.Navigate(p.host.url()))
+}
+
+// barge is the code of the problem that the journeys work on.
+var barge = tutor.Kinds()[0].BankProblems()[0].Code()
 
 func (p *visitor) reload() {
 	p.t.Helper()
@@ -295,7 +305,7 @@ func (p *visitor) submit(quantity, entry string) {
 	p.t.Helper()
 	selector, err := json.Marshal(field(quantity))
 	require.NoError(p.t, err)
-	p.eval(fmt.Sprintf(`(() => { const f = document.querySelector(%s); f.focus(); f.select(); })()`, selector), nil)
+	p.eval(fmt.Sprintf(`(() => { const f = document.querySelector(%s); f.closest("details").open = true; f.focus(); f.select(); })()`, selector), nil)
 	p.do(chromedp.KeyEvent(entry), chromedp.KeyEvent("\r"))
 }
 

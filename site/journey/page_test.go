@@ -2,6 +2,7 @@ package journey
 
 import (
 	"net/http"
+	"net/url"
 	"os"
 	"path/filepath"
 	"strings"
@@ -32,8 +33,8 @@ func TestFirstVisit(t *testing.T) {
 	assert.False(t, wide, "nothing scrolls sideways at 390 px")
 }
 
-// What is in the HTML is there before the engine, and an entry made then is
-// not lost: the log has it and the engine checks it when it arrives.
+// What is in the HTML is there before the engine, and a problem chosen then is
+// not lost: the log has it and the engine opens it when it arrives.
 func TestContentBeforeTheEngine(t *testing.T) {
 	h := newSite(t)
 	h.stop()
@@ -48,15 +49,15 @@ func TestContentBeforeTheEngine(t *testing.T) {
 	}
 	h.start()
 	p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
-	p.open("")
+	p.home()
 	p.await("the page loads", `document.querySelector("#engine-loading")?.checkVisibility()`)
 	assert.NotEmpty(t, p.text("main h1"))
-	p.submit("R", "682.6 N")
+	p.eval(`document.querySelector(".choices button").click()`, nil)
 	p.await("the request is stored", `log.last > 0`)
-	assert.Zero(t, p.count("[data-verdict]"))
+	assert.Zero(t, p.count("#next"))
 	close(arrive)
 	p.ready()
-	p.await("the entry is checked", verdicts+" === 1")
+	p.await("the problem is open", `document.querySelector("#next")`)
 }
 
 func TestReloadBringsTheWorkBack(t *testing.T) {
@@ -158,8 +159,9 @@ func TestPoisonedLog(t *testing.T) {
 	for _, e := range []string{"1 N", "2 N", "3 N"} {
 		p.enter("R", e)
 	}
-	p.eval(`log.append("do=enter&quantity=R&entry=scuttle&at=1")`, nil)
-	p.eval(`log.append("do=enter&quantity=R&entry=4+N&at=2")`, nil)
+	of := "do=enter&problem=" + url.QueryEscape(barge) + "&quantity=R"
+	p.eval(`log.append("`+of+`&entry=scuttle&at=1")`, nil)
+	p.eval(`log.append("`+of+`&entry=4+N&at=2")`, nil)
 	p.reload()
 	assert.Equal(t, 4, p.count("[data-verdict]"))
 	assert.True(t, p.shown("#notice-set-aside"))
@@ -213,16 +215,16 @@ func TestEngineWillNotStart(t *testing.T) {
 			p.allow("CompileError")
 			p.allow("WebAssembly")
 			p.allow("Failed to fetch")
-			p.open("")
+			p.home()
 			p.await("the page says so", `document.querySelector("#engine-failed")?.checkVisibility()`)
-			p.submit("R", "682.6 N")
-			p.await("what is entered is kept", `log.last > 0`)
+			p.eval(`document.querySelector(".choices button").click()`, nil)
+			p.await("what was asked is kept", `log.last > 0`)
 			h.stop()
 			h.change = nil
 			h.start()
 			p.do(chromedp.Click(chromedp.CSS(`#engine-failed [data-page=reload]`)))
 			p.ready()
-			p.await("the entry is checked", verdicts+" === 1")
+			p.await("the problem is open", `document.querySelector("#next")`)
 		})
 	}
 }

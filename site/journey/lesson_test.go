@@ -1,0 +1,53 @@
+package journey
+
+import (
+	"testing"
+
+	"closingside/tutor/text"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// A whole problem: a slip is seen and corrected, every value of the triangle
+// is found, and the end says what was met.
+func TestAWholeProblem(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.shot("desk")
+	p.enter("gamma", "93°")
+	assert.Equal(t, 1, p.count(`#card-gamma [data-verdict=slip]`))
+	p.await("the verdict is announced", `document.querySelector("#say").textContent.length > 0`)
+	p.shot("slip")
+	for _, step := range [][2]string{{"phi", "93"}, {"gamma", "87°"}, {"R", "682.6 N"}, {"alpha", "29.83"}, {"theta", "88.2°"}} {
+		p.enter(step[0], step[1])
+		assert.Equal(t, 1, p.count("#card-"+step[0]+"[data-state=found]"), step)
+	}
+	assert.Contains(t, p.text("#end"), text.Say("page.done"))
+	assert.Contains(t, p.text("#end"), text.Say("slip.included-for-interior.title"))
+	p.shot("done")
+	p.eval(`document.querySelector("#end button").click()`, nil)
+	p.await("another problem is open", `location.hash.length > 1 && document.querySelectorAll("[data-state=found]").length === 0`)
+}
+
+func TestHintLadderAndWorkedSolution(t *testing.T) {
+	p := visit(t, newSite(t))
+	for level := 1; level <= 4; level++ {
+		p.eval(`(() => { const c = document.querySelector("#card-R"); c.open = true; c.querySelector("form:has([value=hint]) button").click(); })()`, nil)
+		p.await("the next hint shows", `document.querySelectorAll("#card-R .hint").length === `+string(rune('0'+level)))
+	}
+	p.shot("hints")
+	p.eval(`document.querySelector("#solution button").click()`, nil)
+	p.await("the worked solution shows", `document.querySelectorAll("#solution math").length >= 13`)
+	var logged bool
+	p.eval(`log.records().then((all) => all.some((r) => r.line.includes("do=solution")))`, &logged)
+	assert.True(t, logged)
+	p.eval(`document.querySelector("#solution").scrollIntoView()`, nil)
+	p.shot("solution")
+}
+
+func TestLiveReadingDoesNotJudge(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.eval(`(() => { const c = document.querySelector("#card-R"); c.open = true; const f = c.querySelector("[name=entry]"); f.focus(); f.value = "sqrt(340^2+610^2)"; f.dispatchEvent(new Event("input", {bubbles: true})); })()`, nil)
+	p.await("the reading shows", `document.querySelector("#reading-R math")`)
+	assert.Zero(t, p.count("[data-verdict]"))
+	assert.NotContains(t, p.text("#reading-R"), "698")
+}
