@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"closingside/site/html"
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor"
 	"closingside/tutor/entry"
@@ -123,23 +122,11 @@ func (d *desk) justNext(q *tutor.Quantity) bool {
 func (d *desk) form(q *tutor.Quantity, symbol, typed string) html.Node {
 	id := "entry-" + q.Name
 	return html.El("form", html.Data("live", ""), html.Hidden("do", "enter"), html.Hidden("problem", d.code), html.Hidden("quantity", q.Name),
-		html.El("label", html.A("for", id), html.Text(symbol+" "+d.asked(q))),
+		html.El("label", html.A("for", id), html.Text(symbol+" "+d.work.Asked(q))),
 		html.El("div", html.Class("entry"),
 			html.El("input", html.ID(id), html.A("name", "entry"), html.A("value", typed), html.A("autocomplete", "off"), html.A("autocapitalize", "off"),
 				html.A("spellcheck", "false"), html.A("inputmode", "text"), html.A("enterkeyhint", "done"), html.A("aria-describedby", "reading-"+q.Name)),
 			button(text.Say("page.check"), "check")))
-}
-
-// asked says in which unit and how finely a value is asked.
-func (d *desk) asked(q *tutor.Quantity) string {
-	digits := d.work.Settings.Work
-	if q.Answer {
-		digits = d.work.Settings.Answer
-	}
-	if q.Dim == statics.DimAngle {
-		return text.Say("page.asked.angle", "places", itoa(digits.Angle))
-	}
-	return text.Say("page.asked.force", "unit", d.lesson.UnitOf(q).Symbol, "digits", itoa(digits.Magnitude))
 }
 
 // keys are the keys a phone's keyboard hides. They type into the field last in
@@ -179,22 +166,13 @@ func (d *desk) reading(q *tutor.Quantity, typed string) html.Node {
 	parts = append(parts, html.Text(text.Say("page.reading")+" "))
 	switch r.Form {
 	case entry.Number, entry.Direction:
-		parts = append(parts, html.Text(typedNumber(r)))
+		parts = append(parts, html.Text(r.Shown(d.lesson.UnitOf(q))))
 	case entry.Equation:
 		parts = append(parts, chain(d.lesson.Symbol, "", r.Tree, r.Right))
 	default:
 		parts = append(parts, chain(d.lesson.Symbol, "", r.Tree))
 	}
 	return html.El("output", parts...)
-}
-
-// typedNumber is a plain number as read, with its unit.
-func typedNumber(r entry.Reading) string {
-	if r.Form == entry.Direction {
-		return r.Heading.String()
-	}
-	u, _ := statics.UnitBySymbol(r.Unit)
-	return u.After(expr.FormatNumber(r.Value, 10))
 }
 
 // history is what was entered for q and what was said, newest first.

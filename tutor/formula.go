@@ -29,6 +29,12 @@ func (l *Lesson) written(tree expr.Node, env expr.Env, d Digits) expr.Node {
 	})
 }
 
+// Text is a formula of the lesson as plain text.
+func (l *Lesson) Text(n expr.Node) string { return expr.Plain(n, l.Symbol) }
+
+// SymbolText is the plain text of q's symbol.
+func (l *Lesson) SymbolText(q *Quantity) string { return l.plain(q.Name) }
+
 // plain is the plain text of a quantity's symbol.
 func (l *Lesson) plain(name string) string { return expr.Plain(expr.S(name), l.Symbol) }
 

@@ -1,6 +1,9 @@
 package tutor
 
-import "closingside/statics"
+import (
+	"closingside/statics"
+	"closingside/tutor/text"
+)
 
 // Help says when a kind of help may be asked for.
 type Help uint8
@@ -55,4 +58,13 @@ func (d Digits) halfUnit(dim statics.Dimension, v float64) float64 {
 		return 0.5 * pow10(-d.Angle)
 	}
 	return 0.5 * pow10(leading(v)-d.Magnitude+1)
+}
+
+// Asked says in which unit, and how finely, q is asked.
+func (w *Work) Asked(q *Quantity) string {
+	d := w.Settings.asked(q)
+	if q.Dim == statics.DimAngle {
+		return text.Say("asked.angle", "places", itoa(d.Angle))
+	}
+	return text.Say("asked.magnitude", "unit", w.Lesson.UnitOf(q).Symbol, "digits", itoa(d.Magnitude))
 }

@@ -14,15 +14,9 @@ type Work struct {
 
 	latest map[string]int // quantity → index in Past of its standing entry
 	names  entry.Names
-<<<<<<< HEAD
-	hints  map[string]int // quantity → levels of hint shown
-	shown  bool           // the worked solution was shown
-=======
-	unread map[string]Reply     // quantity → its last entry, where that could not be read
-	hints  map[string]int       // quantity → levels of hint shown
-	shown  bool                 // the worked solution was shown
-	tables map[string][]outcome // what slips predict as the work stands
->>>>>>> ca7d4f4 (Put the worksheet, hints, worked solution and the problems on the page)
+	hints  map[string]int   // quantity → levels of hint shown
+	shown  bool             // the worked solution was shown
+	unread map[string]Reply // quantity → its last entry, where that could not be read
 }
 
 // Attempt is one entry and what was said of it.

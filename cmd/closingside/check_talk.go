@@ -121,7 +121,7 @@ func (d *desk) showReply(page *screen, r tutor.Reply) {
 func reasons(l *tutor.Lesson, r tutor.Reply) []string {
 	var all []string
 	if q := l.Quantity(r.From); q != nil {
-		all = append(all, "from "+symbol(l, q))
+		all = append(all, "from "+l.SymbolText(q))
 	}
 	if r.Rounded != nil {
 		all = append(all, r.Rounded.What+" kept to "+digits(r.Rounded.Digits)+"; keep "+digits(r.Rounded.Keep))

@@ -9,7 +9,6 @@ import (
 	"syscall"
 	"unicode/utf8"
 
-	"closingside/statics/expr"
 	"closingside/tutor"
 	"closingside/tutor/text"
 )
@@ -68,7 +67,7 @@ type value struct {
 func solved(l *tutor.Lesson) solution {
 	all := solution{Quantities: []value{}}
 	for _, q := range asked(l) {
-		row := value{Name: q.Name, Symbol: symbol(l, q), Unit: l.UnitOf(q).Symbol}
+		row := value{Name: q.Name, Symbol: l.SymbolText(q), Unit: l.UnitOf(q).Symbol}
 		if v := q.True; !math.IsNaN(v) && !math.IsInf(v, 0) {
 			if v == 0 {
 				v = 0 // no minus before a zero
@@ -90,8 +89,6 @@ func asked(l *tutor.Lesson) []*tutor.Quantity {
 	}
 	return all
 }
-
-func symbol(l *tutor.Lesson, q *tutor.Quantity) string { return expr.Plain(expr.S(q.Name), l.Symbol) }
 
 // showStatement writes the story and the givens as the file has them.
 func showStatement(page *screen, l *tutor.Lesson) {
@@ -128,7 +125,7 @@ func showValues(page *screen, l *tutor.Lesson) {
 	all := asked(l)
 	var symbols, values []string
 	for _, q := range all {
-		symbols = append(symbols, symbol(l, q))
+		symbols = append(symbols, l.SymbolText(q))
 		values = append(values, l.Show(q, q.True, shownDigits))
 	}
 	values = atPoint(values)
@@ -170,8 +167,8 @@ func showSolutions(page *screen, l *tutor.Lesson) {
 // showStep writes symbol = formula = numbers = value on one line where it
 // fits, otherwise each part on its own.
 func showStep(page *screen, l *tutor.Lesson, f tutor.Formula) {
-	lead := "    " + symbol(l, f.Quantity) + " = "
-	parts := []string{expr.Plain(f.Route.Tree, l.Symbol), expr.Plain(f.Numbers, l.Symbol), f.Value}
+	lead := "    " + l.SymbolText(f.Quantity) + " = "
+	parts := []string{l.Text(f.Route.Tree), l.Text(f.Numbers), f.Value}
 	line := lead + strings.Join(parts, " = ")
 	if utf8.RuneCountInString(line) <= page.width {
 		page.line(line)

@@ -64,6 +64,7 @@ func TestReloadBringsTheWorkBack(t *testing.T) {
 	p := visit(t, newSite(t))
 	p.enter("R", "682.6 N")
 	p.enter("R", "6.83e2 N")
+	p.eval(`document.activeElement.blur()`, nil) // the strip of keys shows while a field is in use
 	before := p.text("main")
 	p.eval(`document.querySelector("[name=entry]").value = "half ty"`, nil)
 	p.reload()
@@ -242,6 +243,9 @@ func TestTwoTabs(t *testing.T) {
 	a.submit("R", "4 N")
 	a.await("all four", verdicts+" === 4")
 	b.await("all four", verdicts+" === 4")
+	for _, tab := range []*visitor{a, b} {
+		tab.eval(`document.activeElement.blur()`, nil)
+	}
 	assert.Equal(t, a.text("main"), b.text("main"))
 	a.reload()
 	assert.Equal(t, a.text("main"), b.text("main"))

@@ -19,6 +19,9 @@ var tutoring = map[string]string{
 	"note.digit-more":   "Keep one digit more.",
 	"note.last-digit":   "The last digit is off by rounding on the way; keep more digits while you work.",
 
+	"asked.angle":     "in degrees, to {places} after the point",
+	"asked.magnitude": "in {unit}, to {digits} digits",
+
 	"code.broken":  "This link is not whole: it may have been cut short or mistyped. Copy it again, or choose a problem below.",
 	"code.version": "This link was made by another version of this page. Load the page again with a network, or choose a problem below.",
 

@@ -1,0 +1,16 @@
+package entry
+
+import (
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// Shown is a plain number or a direction as it was read: "682.6 N", "30° below
+// −x". A number is shown in unit, which must be the one it was read for
+// (Scope.Unit). Other forms are shown by their trees.
+func (r Reading) Shown(unit statics.Unit) string {
+	if r.Form == Direction {
+		return r.Heading.String()
+	}
+	return unit.After(expr.FormatNumber(r.Value, 10))
+}
