@@ -35,7 +35,7 @@ type Cost struct {
 	Overlaps  int     // labels that touch another label, a stroke or the frame
 	Leaders   int     // labels tied to their part by a leader
 	Crossings int     // strokes crossed by leaders
-	Stage     int     // how many times the geometry was drawn smaller to make room
+	Stage     int     // how many attempts failed before: from 2 on, the geometry is drawn smaller
 	Total     float64 // sum of the chosen places' costs
 }
 

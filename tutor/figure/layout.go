@@ -19,12 +19,15 @@ const (
 	inkRoom  = 8
 )
 
-// stages are the attempts of a layout: how much the geometry shrinks, and
-// whether every label may have a leader.
+// stages are the attempts of a layout: how much the geometry shrinks, whether
+// every label may have a leader, and how much the letters shrink, which comes
+// last and is needed for large letters in little room only.
 var stages = [...]struct {
 	shrink  float64
 	leaders bool
-}{{1, false}, {1, true}, {0.82, true}, {0.66, true}, {0.5, true}, {0.36, true}}
+	letters float64
+}{{1, false, 1}, {1, true, 1}, {0.82, true, 1}, {0.66, true, 1}, {0.5, true, 1}, {0.36, true, 1},
+	{0.66, true, 0.85}, {0.66, true, 0.7}, {0.5, true, 0.6}}
 
 // Layout draws a scene into the room given. It panics on a size that holds
 // nothing.
@@ -37,6 +40,8 @@ func Layout(s Scene, size Size) Drawing {
 	}
 	var d Drawing
 	for i, st := range stages {
+		size := size
+		size.Text *= st.letters
 		b := fit(&s, size, st.shrink)
 		frame := Box{Max: Point{size.Width, size.Height}}
 		p := placer{frame: frame, middle: b.ink.centre(), strokes: b.strokes, arcs: b.mids()}

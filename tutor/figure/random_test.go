@@ -70,8 +70,14 @@ func randomForces(r *rand.Rand, n int) []Force {
 	return all
 }
 
+// randomSize is the room on a phone or a desk, one in eight with letters half
+// as large again.
 func randomSize(r *rand.Rand) Size {
-	return Size{Width: float64(320 + 10*r.IntN(30)), Height: float64(260 + 10*r.IntN(16))}
+	s := Size{Width: float64(320 + 10*r.IntN(30)), Height: float64(260 + 10*r.IntN(16))}
+	if r.IntN(8) == 0 {
+		s.Text = 1.5 * DefaultText
+	}
+	return s
 }
 
 // randomScenes are the figures of one random problem.
