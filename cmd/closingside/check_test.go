@@ -105,10 +105,11 @@ func TestALaterEntryReplacesAndAResetForgets(t *testing.T) {
 func TestBadLinesEndTheRunAfterTheAnswersBefore(t *testing.T) {
 	good := ask("gamma", "87")
 	rows := []struct{ name, line, says string }{
-		{"unknown quantity", ask("Rz", "1 N"), "is R or Rx or Ry meant? (names: phi, gamma, R,"},
+		{"unknown quantity", ask("Rz", "1 N"), "is Rx or Ry meant? (names: phi, gamma, R,"},
 		{"lower case", ask("r", "1 N"), "is R meant?"},
 		{"Greek in words", ask("gama", "1"), "is gamma meant?"},
-		{"nothing near", ask("tension", "1 N"), "(names: phi, gamma, R,"},
+		{"one letter", ask("q", "1 N"), "called “q” (names"},
+		{"nothing near", ask("tension", "1 N"), "called “tension” (names: phi, gamma, R,"},
 		{"no name", ask("", "1 N"), "(names: phi,"},
 		{"a given", ask("P", "340 N"), "“P” is given, not asked; name one of phi"},
 		{"a given by its canonical name", ask("F1", "340 N"), "is given, not asked"},

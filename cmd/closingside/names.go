@@ -64,7 +64,7 @@ func (x index) find(name string) (string, error) {
 }
 
 // nearest lists at most three names that differ from name by case, or by few
-// letters: one, or two in a long name.
+// letters: none in a name of one letter, one, or two in a long name.
 func nearest(name string, names []string) []string {
 	if utf8.RuneCountInString(name) > 20 {
 		return nil
@@ -72,7 +72,7 @@ func nearest(name string, names []string) []string {
 	off := func(n string) int { return distance(strings.ToLower(name), strings.ToLower(n)) }
 	var near []string
 	for _, n := range names {
-		if off(n) <= 1+utf8.RuneCountInString(n)/5 {
+		if letters := utf8.RuneCountInString(n); off(n) <= min(letters-1, 1+letters/5) {
 			near = append(near, n)
 		}
 	}

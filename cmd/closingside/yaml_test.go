@@ -125,7 +125,7 @@ func FuzzReadSource(f *testing.F) {
 			if p, err = tutor.ReadProblem(src); err == nil {
 				l, reason := tutor.Open(p)
 				if reason == nil {
-					assert.Len(t, solved(l).Quantities, 12)
+					assert.NotEmpty(t, solved(l).Quantities)
 				} else {
 					assert.NotEmpty(t, reason.Error())
 				}
