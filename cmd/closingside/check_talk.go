@@ -87,10 +87,10 @@ const (
 func (d *desk) showReply(page *screen, r tutor.Reply) {
 	var symbols []string
 	for _, q := range asked(d.lesson) {
-		symbols = append(symbols, symbol(d.lesson, q))
+		symbols = append(symbols, d.lesson.SymbolText(q))
 	}
 	at := 2 + widest(symbols) + 2
-	lead := "  " + pad(symbol(d.lesson, d.lesson.Quantity(r.Quantity)), at-4) + "  "
+	lead := "  " + pad(d.lesson.SymbolText(d.lesson.Quantity(r.Quantity)), at-4) + "  "
 	shown := []rune(printable(r.Entry))
 	if room := page.width - at; len(shown) > room {
 		shown = append(shown[:room-1], '…')
