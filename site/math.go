@@ -20,32 +20,43 @@ func markup(m expr.Markup) html.Node {
 	return html.El(m.Tag, parts...)
 }
 
-// chain is a row of equal expressions: symbol = formula = value. Nil trees are
-// left out; value may be "".
+// chain is a formula written out, one equality a line: symbol = formula, then
+// = numbers, then = value. Trees that repeat the one before are left out; value
+// may be "".
 func chain(names expr.Naming, value string, trees ...expr.Node) html.Node {
-	parts := []html.Part{html.A("display", "block")}
+	lines := []html.Part{html.Class("formula")}
+	var row []html.Part
 	spoken := ""
-	equals := func() {
-		if spoken != "" {
-			parts = append(parts, html.El("mo", html.Text("=")))
-			spoken += ", equals, "
-		}
+	add := func(n html.Node, words string) {
+		row = append(row, n)
+		spoken += words
 	}
+	end := func() {
+		if len(row) > 0 {
+			lines = append(lines, html.El("math", append([]html.Part{html.A("display", "block"), html.A("aria-label", spoken)}, row...)...))
+		}
+		row, spoken = nil, ""
+	}
+	equals := html.El("mo", html.Text("="))
 	var last expr.Node
-	for _, t := range trees {
+	for i, t := range trees {
 		if t == nil || t == last {
 			continue
 		}
+		if i > 1 {
+			end()
+		}
+		if i > 0 {
+			add(equals, "equals ")
+		}
+		add(markup(expr.Math(t, names)), expr.Speech(t, names)+" ")
 		last = t
-		equals()
-		parts = append(parts, markup(expr.Math(t, names)))
-		spoken += expr.Speech(t, names)
 	}
 	if value != "" {
-		equals()
-		parts = append(parts, html.El("mtext", html.Text(value)))
-		spoken += value
+		end()
+		add(equals, "equals ")
+		add(html.El("mtext", html.Text(value)), value)
 	}
-	parts = append(parts, html.A("aria-label", spoken))
-	return html.El("math", parts...)
+	end()
+	return html.El("div", lines...)
 }
