@@ -51,8 +51,7 @@ func (w *Work) Band(q *Quantity) Band {
 	if q.Signed { // a component near zero is judged against the force it belongs to
 		half = max(half, w.Settings.asked(q).halfUnit(q.Dim, w.largest()))
 	}
-	cap := max(limit.of(q), floor.of(q))
-	wide := 0.0
+	cap, wide := max(w.limit(q), half), 0.0
 	for j := range q.Routes {
 		if m := q.Routes[j].Method; w.Settings.Method != AnyMethod && m != AnyMethod && m != w.Settings.Method {
 			continue
@@ -79,6 +78,17 @@ func (w *Work) bandFor(q *Quantity, r entry.Reading) Band {
 		b.Half = max(b.Half, w.Settings.asked(q).halfUnit(statics.DimRatio, q.True*ratio)/ratio)
 	}
 	return b
+}
+
+// limit is the most that the band of q may be, however rounding adds up. A
+// component may come out near zero as the difference of two large ones, so its
+// limit is never less than what rounding those alone can do.
+func (w *Work) limit(q *Quantity) float64 {
+	if q.Signed {
+		most := w.largest()
+		return max(limit.of(q), floorWork.rel*most, 3*w.Settings.asked(q).halfUnit(q.Dim, most))
+	}
+	return limit.of(q)
 }
 
 // largest is the largest given magnitude.
@@ -133,51 +143,75 @@ func (w *Work) sway(q *Quantity, j int, env expr.Env, known offset) float64 {
 	f := &w.Lesson.ready().routes[i][j]
 	on := set(0).with(i)
 	if f.crest == nil {
-		return w.sum(f.reads, f.slopes, f.inner, on, known)
+		return w.sum(f.reads, f.slopes, f.inner, on, known).half()
 	}
 	x := expr.Eval(f.crest.sine, env)
-	off := w.sum(f.crest.reads, f.crest.slopes, f.crest.inner, on, known) + w.Settings.Work.halfUnit(statics.DimRatio, x)
+	off := w.sum(f.crest.reads, f.crest.slopes, f.crest.inner, on, known)
+	off.add(1, w.Settings.Work.halfUnit(statics.DimRatio, x))
 	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
-	return max(angle(x+off)-angle(x), angle(x)-angle(x-off))
+	return max(angle(x+off.half())-angle(x), angle(x)-angle(x-off.half()))
 }
 
+// width gathers rounding errors, each anywhere within its half-width: their
+// sum in the same sense, and their variance when they fall as they may.
+type width struct{ sum, variance float64 }
+
+// sigmas is how many standard deviations a sum of rounding errors may reach
+// where it consists of many: beyond 5, fewer than one in a million.
+const sigmas = 5
+
+func (a *width) add(slope, half float64) {
+	e := slope * half
+	a.sum += e
+	a.variance += e * e / 3
+}
+
+// half is the half-width that correct rounding keeps to.
+func (a width) half() float64 { return min(a.sum, sigmas*math.Sqrt(a.variance)) }
+
 // sum adds what the inputs and the values worked out may each be off.
-func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known offset) float64 {
-	half := 0.0
+func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known offset) width {
+	var all width
 	for _, p := range worked {
-		half += p.slope * w.Settings.Work.halfUnit(p.dim, p.value)
+		all.add(p.slope, w.Settings.Work.halfUnit(p.dim, p.value))
 	}
 	k := 0
 	reads.each(func(i int) {
-		half += slopes[k] * w.inHead(i, on, known)
+		in := w.inHead(i, on, known)
+		all.sum += slopes[k] * in.sum
+		all.variance += slopes[k] * slopes[k] * in.variance
 		k++
 	})
-	return half
+	return all
 }
 
 // inHead is how far an input may rightly be off: as known where it was
 // entered, otherwise by the widest of the ways a worked solution takes.
-func (w *Work) inHead(i int, on set, known offset) float64 {
+func (w *Work) inHead(i int, on set, known offset) width {
 	in := &w.Lesson.Quantities[i]
 	switch off, ok := known(in); {
 	case in.Given:
-		return 0
+		return width{}
 	case ok:
-		return off
+		return width{off, off * off}
 	case on.has(i):
-		return math.NaN()
+		return width{math.NaN(), math.NaN()}
 	}
-	widest := 0.0
+	var widest width
 	for j := range in.Routes {
 		f := &w.Lesson.ready().routes[i][j]
 		if !f.taken {
 			continue
 		}
-		if half := w.sum(f.reads, f.slopes, f.inner, on.with(i), known); half > widest {
-			widest = half
+		if one := w.sum(f.reads, f.slopes, f.inner, on.with(i), known); one.half() > widest.half() {
+			widest = one
 		}
 	}
-	return min(widest, limit.of(in)) + w.Settings.Work.halfUnit(in.Dim, in.True)
+	if most := w.limit(in); widest.half() > most {
+		widest = width{most, most * most / (sigmas * sigmas)}
+	}
+	widest.add(1, w.Settings.Work.halfUnit(in.Dim, in.True))
+	return widest
 }
 
 // dimension tells an angle-valued node (an inverse key) from a plain number.

@@ -96,7 +96,7 @@ func (w *Work) follows(q *Quantity, v, half float64) bool {
 		}
 		sway := half + w.sway(q, j, w.own, w.asTyped)
 		if !w.byInverseSine(q, j) {
-			sway = min(sway, max(half, limit.of(q)))
+			sway = min(sway, max(half, w.limit(q)))
 		}
 		if q.apart(v, expr.Eval(route.Tree, w.own)) <= sway {
 			return true

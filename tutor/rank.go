@@ -74,7 +74,7 @@ type group struct {
 // Two slips together are looked at where one does not do.
 func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 	s, i := w.now(q), w.Lesson.index[q.Name]
-	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, s.carried(i)}, {rateRounding, s.early(i, r)}}
+	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, made(&s.follows, func() *table { return s.carried(i) })}, {rateRounding, s.near(i, r)}}
 	if len(groups[1].table.outcomes) > 0 { // most learners go on with what they wrote
 		for g := range groups {
 			groups[g].rate *= (1 - rateCarriedAfter) / (1 - rateCarried)
@@ -83,9 +83,17 @@ func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 	}
 	c := w.share(q, r, groups)
 	if q.Dim != statics.DimAngle && c.unexplained-c.carriedShare-c.roundedShare > 1-sureEnough {
-		c = w.share(q, r, append(groups, group{rateTwo, s.twoSlips(i)}))
+		c = w.share(q, r, append(groups, group{rateTwo, made(&s.two, func() *table { return s.twoSlips(i) })}))
 	}
 	return c
+}
+
+// made is the table at t, made when first asked for.
+func made(t **table, make func() *table) *table {
+	if *t == nil {
+		*t = make()
+	}
+	return *t
 }
 
 // share works out the probabilities.

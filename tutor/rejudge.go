@@ -67,6 +67,7 @@ func (w *Work) hide(i int, do func()) {
 	}
 	w.Past = slices.Clone(past)
 	w.Past[i].Undone = true
+	w.states = nil
 	do()
-	w.latest, w.Past = whole, past
+	w.latest, w.Past, w.states = whole, past, nil
 }

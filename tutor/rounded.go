@@ -23,10 +23,9 @@ const (
 	farAngle = 25.0
 )
 
-// early lists what q comes to when one value on the way, steps done in the
-// head included, is rounded or cut too soon. It is empty for an entry far from
-// the truth.
-func (s *state) early(q int, r entry.Reading) *table {
+// near is the table of early rounding for an entry near the truth; an empty
+// one for others.
+func (s *state) near(q int, r entry.Reading) *table {
 	quantity := &s.w.Lesson.Quantities[q]
 	far := farRel * math.Abs(quantity.True)
 	if quantity.Dim == statics.DimAngle {
@@ -35,6 +34,13 @@ func (s *state) early(q int, r entry.Reading) *table {
 	if quantity.gap(r.Value, quantity.True) > far {
 		return &table{total: 1}
 	}
+	return made(&s.rounding, func() *table { return s.early(q) })
+}
+
+// early lists what q comes to when one value on the way, steps done in the
+// head included, is rounded or cut too soon, and leaves the band.
+func (s *state) early(q int) *table {
+	quantity := &s.w.Lesson.Quantities[q]
 	out := s.roundedIn(q)
 	values := make([]float64, len(s.own))
 	for in := range s.own {

@@ -14,9 +14,10 @@ type Work struct {
 
 	latest map[string]int // quantity → index in Past of its standing entry
 	names  entry.Names
-	hints  map[string]int   // quantity → levels of hint shown
-	shown  bool             // the worked solution was shown
-	unread map[string]Reply // quantity → its last entry, where that could not be read
+	hints  map[string]int    // quantity → levels of hint shown
+	shown  bool              // the worked solution was shown
+	unread map[string]Reply  // quantity → its last entry, where that could not be read
+	states map[string]*state // by quantity, as the work stands
 }
 
 // Attempt is one entry and what was said of it.
@@ -47,6 +48,7 @@ func (w *Work) Enter(name, text string) Reply {
 		_, again := w.latest[name]
 		w.latest[name] = len(w.Past)
 		w.Past = append(w.Past, Attempt{Reply: r})
+		w.states = nil
 		if again {
 			r.Changed = w.rejudge(name)
 			w.Past[len(w.Past)-1].Changed = r.Changed
@@ -85,6 +87,7 @@ func (w *Work) Undo() string {
 			continue
 		}
 		w.Past[i].Undone = true
+		w.states = nil
 		name := w.Past[i].Quantity
 		delete(w.latest, name)
 		for j := i - 1; j >= 0; j-- {

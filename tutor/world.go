@@ -15,11 +15,17 @@ type state struct {
 	wrong    set // those whose entry is not right
 	direct   [][]outcome
 	tables   []*table
+	rounding *table // early rounding, of the quantity the state is for
+	two      *table // two slips together
+	follows  *table // carried
 }
 
 // now is the state of the work for judging an entry for q. Entries that rest
 // on q itself count as not made: q can't follow from them.
 func (w *Work) now(q *Quantity) *state {
+	if s := w.states[q.Name]; s != nil {
+		return s
+	}
 	n := len(w.Lesson.Quantities)
 	s := &state{w: w, own: make([]float64, n), truth: make([]float64, n), direct: make([][]outcome, n), tables: make([]*table, n)}
 	for i := range w.Lesson.Quantities {
@@ -34,6 +40,10 @@ func (w *Work) now(q *Quantity) *state {
 			s.wrong = s.wrong.with(i)
 		}
 	}
+	if w.states == nil {
+		w.states = map[string]*state{}
+	}
+	w.states[q.Name] = s
 	return s
 }
 

@@ -1,0 +1,360 @@
+package tutor
+
+import (
+	"flag"
+	"math"
+	"math/rand/v2"
+	"strconv"
+	"testing"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// full is the number of random problems of the band's property tests; the
+// default keeps the package's tests quick.
+var full = flag.Int("problems", 2000, "random problems of the band tests")
+
+func problems() int {
+	if testing.Short() {
+		return min(*full, 300)
+	}
+	return *full
+}
+
+// randomLesson is a problem with any magnitudes and directions that is well
+// conditioned: no angle of the figure below 12° or above 168°.
+func randomLesson(t *testing.T, rng *rand.Rand) *Lesson {
+	for {
+		l, ok := randomPair(t, 100+rng.IntN(900), 100+rng.IntN(900), rng.IntN(360)-180, rng.IntN(360)-180)
+		if ok {
+			return l
+		}
+	}
+}
+
+func randomPair(t *testing.T, m1, m2, d1, d2 int) (*Lesson, bool) {
+	p, err := ReadProblem(harbour("", force("P", itoa(m1)+" N", itoa(d1)+" deg"), force("Q", itoa(m2)+" N", itoa(d2)+" deg")))
+	require.NoError(t, err)
+	l, err := Open(p)
+	if err != nil {
+		return nil, false
+	}
+	for _, q := range l.Quantities {
+		if !q.Given && !q.Turns && q.Dim == statics.DimAngle && (q.True < 12 || q.True > 168) {
+			return nil, false
+		}
+	}
+	return l, true
+}
+
+// walker is a learner who rounds every value written on the way correctly.
+type walker struct {
+	t   *testing.T
+	rng *rand.Rand
+	w   *Work
+}
+
+// work works route r of q and rounds what is worked out on the way; values
+// that are not entered are found in the head by a way of the worked solution.
+func (k *walker) work(q *Quantity, r *Route, enter bool) float64 {
+	values := map[string]float64{}
+	for _, name := range expr.Symbols(r.Tree) {
+		in := k.w.Lesson.Quantity(name)
+		switch {
+		case in.Given:
+			values[name] = in.True
+		case k.w.Found(name):
+			values[name], _ = k.w.typed(name)
+		default:
+			values[name] = k.find(in, enter)
+		}
+	}
+	return expr.EvalEach(r.Tree, func(name string) float64 { return values[name] }, func(n expr.Node, site int, v float64) float64 {
+		if site == 0 {
+			return v
+		}
+		return k.w.Settings.Work.roundTo(dimension(n), v)
+	})
+}
+
+// find finds a value on the way by a route of the worked solution's sort, and
+// enters it where the learner writes every step into the page.
+func (k *walker) find(in *Quantity, enter bool) float64 {
+	var taken []int
+	for j, f := range k.w.Lesson.ready().routes[k.w.Lesson.index[in.Name]] {
+		if f.taken && in.Routes[j].ID != "sine-law-twin" && in.Routes[j].Principle != "angle-from-direction" {
+			taken = append(taken, j)
+		}
+	}
+	r := &in.Routes[taken[k.rng.IntN(len(taken))]]
+	v := k.work(in, r, enter)
+	if enter {
+		k.enter(in, r, v)
+		v, _ = k.w.typed(in.Name)
+		return v
+	}
+	return k.w.Settings.Work.roundTo(in.Dim, v)
+}
+
+// enter writes v at the digits asked, where it has a value at all.
+func (k *walker) enter(q *Quantity, r *Route, v float64) Verdict {
+	if math.IsNaN(v) {
+		return Correct
+	}
+	text := k.w.Settings.asked(q).written(q.Dim, v)
+	return k.w.Enter(q.Name, text).Verdict
+}
+
+// A learner who takes any route, and rounds every value written on the way
+// correctly, is never refused: at 3 and at 4 digits, every step entered or
+// done in the head. Where the limit of the band cuts off what rounding can
+// produce (a sine near 1 above all), refusal is not the learner's fault but
+// the route's: those are counted apart.
+func TestCorrectRoundingIsNeverRefused(t *testing.T) {
+	const seed = 20261125
+	for _, digits := range []int{3, 4} {
+		for _, enter := range []bool{true, false} {
+			t.Run(itoa(digits)+" digits, steps entered "+strconv.FormatBool(enter), func(t *testing.T) {
+				rng := rand.New(rand.NewPCG(seed, uint64(digits)))
+				entries, limited := 0, 0
+				for range problems() / 4 {
+					l := randomLesson(t, rng)
+					s := DefaultSettings()
+					s.Work = Digits{digits, digits - 2}
+					s.Answer = Digits{digits, digits - 2}
+					for i := range l.Quantities {
+						q := &l.Quantities[i]
+						if q.Given {
+							continue
+						}
+						for j := range q.Routes {
+							k := &walker{t: t, rng: rng, w: NewWork(l, s)}
+							v := k.work(q, &q.Routes[j], enter)
+							entries++
+							if k.enter(q, &q.Routes[j], v) == Correct {
+								continue
+							}
+							if rounded := s.asked(q).roundTo(q.Dim, v); q.apart(rounded, q.True) > k.w.limit(q) {
+								limited++
+								continue
+							}
+							t.Fatalf("seed %d: %s by %s = %v refused, true %v, band ±%v; %v", seed, q.Name, q.Routes[j].ID, v, q.True,
+								k.w.Band(q).Half, described(l, k.w))
+						}
+					}
+				}
+				t.Logf("%d entries, %d beyond the band's limit", entries, limited)
+				assert.Less(t, limited, entries/20)
+			})
+		}
+	}
+}
+
+func described(l *Lesson, w *Work) string {
+	s := ""
+	for _, q := range l.Quantities {
+		if q.Given {
+			s += q.Name + "=" + strconv.FormatFloat(q.True, 'g', -1, 64) + " "
+		}
+	}
+	for _, a := range w.Past {
+		s += a.Quantity + ":" + a.Entry + "(" + a.Verdict.String() + ") "
+	}
+	return s
+}
+
+// loose works q by route j with every written value off by a random share of
+// half a unit, as sway counts it.
+func loose(w *Work, rng *rand.Rand, i, j int, on set) float64 {
+	q := &w.Lesson.Quantities[i]
+	values := make(map[string]float64)
+	for _, name := range expr.Symbols(q.Routes[j].Tree) {
+		k := w.Lesson.index[name]
+		in := &w.Lesson.Quantities[k]
+		if in.Given {
+			values[name] = in.True
+			continue
+		}
+		if on.has(k) {
+			return math.NaN()
+		}
+		var taken []int
+		for r, f := range w.Lesson.ready().routes[k] {
+			if f.taken {
+				taken = append(taken, r)
+			}
+		}
+		v := loose(w, rng, k, taken[rng.IntN(len(taken))], on.with(k))
+		values[name] = v + jitter(rng)*w.Settings.Work.halfUnit(in.Dim, in.True)
+	}
+	return expr.EvalEach(q.Routes[j].Tree, func(name string) float64 { return values[name] }, func(n expr.Node, site int, v float64) float64 {
+		if site == 0 {
+			return v
+		}
+		return v + jitter(rng)*w.Settings.Work.halfUnit(dimension(n), v)
+	})
+}
+
+func jitter(rng *rand.Rand) float64 { return 2*rng.Float64() - 1 }
+
+// The band is at most twice as wide as the extremes of random roundings (or
+// its floor), never beyond its limits, and nothing outside it is accepted.
+func TestTheBandIsNoWiderThanRoundingNeeds(t *testing.T) {
+	const seed, roundings = 77, 10_000
+	rng := rand.New(rand.NewPCG(seed, 1))
+	widest := 0.0
+	for range max(3, problems()/400) {
+		l := randomLesson(t, rng)
+		w := NewWork(l, DefaultSettings())
+		for i := range l.Quantities {
+			q := &l.Quantities[i]
+			if q.Given {
+				continue
+			}
+			extreme := 0.0
+			for j := range q.Routes {
+				for range roundings / len(q.Routes) {
+					if v := loose(w, rng, i, j, set(0).with(i)); v == v {
+						extreme = max(extreme, q.apart(v, q.True))
+					}
+				}
+			}
+			asked := w.Settings.asked(q).halfUnit(q.Dim, q.True)
+			floor := floorWork
+			if q.Answer {
+				floor = floorAnswer
+			}
+			least := max(floor.of(q), asked)
+			if q.Signed {
+				least = max(least, w.Settings.asked(q).halfUnit(q.Dim, w.largest()))
+			}
+			half := w.Band(q).Half
+			if half > least*(1+1e-9) {
+				widest = max(widest, half/(extreme+asked))
+				assert.LessOrEqual(t, half, 2*(extreme+asked), "seed %d: %s, %s", seed, q.Name, described(l, w))
+			}
+			assert.LessOrEqual(t, half, max(w.limit(q), least)*(1+1e-9), q.Name)
+		}
+	}
+	t.Logf("band at most %.2f times the extremes", widest)
+}
+
+func TestNothingOutsideTheBandIsAccepted(t *testing.T) {
+	const seed = 5
+	rng := rand.New(rand.NewPCG(seed, 1))
+	for range problems() / 10 {
+		l := randomLesson(t, rng)
+		w := NewWork(l, DefaultSettings())
+		for i := range l.Quantities {
+			q := &l.Quantities[i]
+			if q.Given {
+				continue
+			}
+			half := w.Band(q).Half
+			for _, out := range []float64{-1.01, 1.01, 1.5, -4} {
+				v := q.True + out*half
+				got := w.judge(q, strconv.FormatFloat(v, 'f', 8, 64)).Verdict
+				assert.NotEqual(t, Correct, got, "seed %d: %s = %v, true %v ± %v", seed, q.Name, v, q.True, half)
+			}
+			for _, in := range []float64{-0.99, 0.5, 0} {
+				v := q.True + in*half
+				got := w.judge(q, strconv.FormatFloat(v, 'f', 8, 64)).Verdict
+				assert.Equal(t, Correct, got, "seed %d: %s = %v, true %v ± %v", seed, q.Name, v, q.True, half)
+			}
+		}
+	}
+}
+
+// An angle written another way gets the same verdict. Right or wrong never
+// depends on the writing; which mistake is seen may, where the other writing is
+// finer or coarser, as seconds and radians must be.
+func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
+	const seed = 6
+	rng := rand.New(rand.NewPCG(seed, 1))
+	compared, differ := 0, 0
+	for range problems() / 10 {
+		l := randomLesson(t, rng)
+		w := NewWork(l, DefaultSettings())
+		for _, name := range []string{"theta", "gamma", "beta"} {
+			q := l.Quantity(name)
+			for _, v := range []float64{q.True, q.True + 0.15, q.True + 7, 180 - q.True, -q.True} {
+				v = math.Round(v*3600) / 3600
+				want := w.judge(q, strconv.FormatFloat(v, 'f', 4, 64)).Verdict
+				ways := []string{strconv.FormatFloat(v*math.Pi/180, 'f', 6, 64) + " rad", minutes(v)}
+				if q.Turns {
+					ways = append(ways, strconv.FormatFloat(v+360, 'f', 4, 64), strconv.FormatFloat(v-360, 'f', 4, 64))
+				}
+				for k, text := range ways {
+					got := w.judge(q, text)
+					compared++
+					if (want == Correct) != (got.Verdict == Correct) || k > 1 && want != got.Verdict {
+						t.Fatalf("seed %d: %s = %v written %s: %s for %s; %+v", seed, name, v, text, got.Verdict, want, got.Fault)
+					}
+					if want != got.Verdict {
+						differ++
+					}
+				}
+			}
+		}
+	}
+	t.Logf("%d compared, %d differ", compared, differ)
+	assert.LessOrEqual(t, differ, compared/50)
+}
+
+// minutes writes an angle of whole seconds in degrees, minutes and seconds.
+func minutes(deg float64) string {
+	s := int(math.Round(math.Abs(deg) * 3600))
+	text := itoa(s/3600) + "°" + itoa(s/60%60) + "′" + itoa(s%60) + "″"
+	if deg < 0 {
+		return "-" + text
+	}
+	return text
+}
+
+// Swapping the forces, or turning both by the same angle, changes neither the
+// verdict on a true value nor on what a slip in the triangle gives.
+func TestSymmetryOfVerdicts(t *testing.T) {
+	const seed = 8
+	rng := rand.New(rand.NewPCG(seed, 1))
+	compared, differ := 0, 0
+	for range problems() / 20 {
+		m1, m2, d1, d2, turn := 100+rng.IntN(900), 100+rng.IntN(900), rng.IntN(360)-180, rng.IntN(360)-180, rng.IntN(300)+20
+		l, ok := randomPair(t, m1, m2, d1, d2)
+		if !ok {
+			continue
+		}
+		swapped, ok1 := randomPair(t, m2, m1, d2, d1)
+		turned, ok2 := randomPair(t, m1, m2, d1+turn, d2+turn)
+		require.True(t, ok1 && ok2)
+		for _, name := range []string{"R", "gamma", "phi"} {
+			q := l.Quantity(name)
+			entries := []float64{q.True}
+			for _, v := range l.ready().variants[l.index[name]] {
+				x := expr.Eval(v.tree, l.Truth)
+				if inTriangle := v.reads&^l.reads(expr.Add(expr.Add(f1, f2), expr.Add(symPhi, symGamma))) == 0; inTriangle && x == x {
+					entries = append(entries, x)
+				}
+			}
+			for k, v := range entries {
+				text := strconv.FormatFloat(v, 'f', 10, 64)
+				want := NewWork(l, DefaultSettings()).judge(q, text).Verdict
+				for _, other := range []*Lesson{swapped, turned} {
+					got := NewWork(other, DefaultSettings()).judge(other.Quantity(name), text).Verdict
+					compared++
+					if k == 0 {
+						require.Equal(t, want, got)
+					} else if (got == Correct) != (want == Correct) || got != want && name == "R" {
+						differ++
+						t.Logf("%s = %s: %v, %v; %s", name, text, want, got, described(l, NewWork(l, DefaultSettings())))
+					}
+				}
+			}
+		}
+	}
+	t.Logf("%d compared, %d differ", compared, differ)
+	assert.LessOrEqual(t, differ, compared/1000)
+}
