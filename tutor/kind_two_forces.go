@@ -162,13 +162,18 @@ func (s *plane) quantities(names [2]expr.Symbol, v [2]r2.Vec) []Quantity {
 	gamma := angle("gamma", "γ", between(r2.Scale(-1, v[0]), v[1]))
 	gamma.Supplement, gamma.Routes = "phi", s.interior()
 
+	sum := expr.Add(theta1, theta2)
+	phi.Mistakes = []Mistake{{"directions-added", sum}}
+	gamma.Mistakes = []Mistake{{"directions-added", expr.Sub(expr.Deg(180), sum)}}
+
 	zero, straight := expr.Deg(0), expr.Deg(180)
 	phi.Between, gamma.Between = [2]expr.Node{zero, straight}, [2]expr.Node{zero, straight}
 
 	res := Quantity{Name: "R", Symbol: expr.Symbol{Letter: "R", Spoken: "R"}, Dim: statics.DimForce, Answer: true,
 		True: r2.Norm(r), Routes: resultantRoutes(), Mistakes: []Mistake{
 			{"magnitudes-added", expr.Add(f1, f2)},
-			{"magnitudes-subtracted", expr.Abs(expr.Sub(f1, f2))}}}
+			{"magnitudes-subtracted", expr.Abs(expr.Sub(f1, f2))},
+			{"other-diagonal", expr.Sqrt(expr.Sub(expr.Add(expr.Sq(f1), expr.Sq(f2)), expr.Mul(expr.N(2), f1, f2, expr.Cos(symPhi))))}}}
 
 	res.Between = [2]expr.Node{expr.Abs(expr.Sub(f1, f2)), expr.Add(f1, f2)}
 
