@@ -93,7 +93,7 @@ func TestPageIsStrictAndComplete(t *testing.T) {
 	assert.NotContains(t, index, "{{")
 	assert.NotRegexp(t, `<[^>]* (on[a-z]+|style)=`, index)
 	assert.NotRegexp(t, `<script(?:[^>]*)>[^<]`, index)
-	assert.Contains(t, index, `<main id="main">`)
+	assert.Contains(t, index, `<main id="main"`)
 	assert.Contains(t, index, "local codes and a licensed engineer")
 }
 
