@@ -1,5 +1,7 @@
 package tutor
 
+import "strings"
+
 // explain looks for what is behind a wrong value.
 func (w *Work) explain(q *Quantity, r *Reply) {
 	c := w.weigh(q, r.Reading)
@@ -13,12 +15,23 @@ func (w *Work) explain(q *Quantity, r *Reply) {
 		r.Verdict, r.Rounded = EarlyRounding, c.rounded.rounded
 		r.Slips, r.Unexplained = nil, 1-c.roundedShare
 		r.Feedback = w.keepDigits(q, c.rounded, r.Reading.Value)
-	case len(r.Slips) > 0 && r.Slips[0].Probability >= sureEnough:
+	case len(r.Slips) > 0 && r.Slips[0].sure():
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
-	case len(r.Slips) > 1 && r.Slips[0].Probability+r.Slips[1].Probability >= sureEnough && w.separable(r.Slips[0], r.Slips[1]):
+	case len(r.Slips) > 1 && !r.Slips[0].double() && !r.Slips[1].double() && r.Slips[0].Probability+r.Slips[1].Probability >= sureEnough && w.separable(r.Slips[0], r.Slips[1]):
 		r.Verdict, r.Feedback = SlipFound, w.askWhich(r.Slips[0], r.Slips[1])
 	default:
 		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
 	}
 	w.escalate(q, r)
+}
+
+// double tells whether s is two slips together.
+func (s Suspect) double() bool { return strings.Contains(s.IDs[0], "+") }
+
+// sure tells whether s is likely enough to be named.
+func (s Suspect) sure() bool {
+	if s.double() {
+		return s.Probability >= sureOfTwo
+	}
+	return s.Probability >= sureEnough
 }

@@ -37,6 +37,10 @@ const exactly = 1e-6
 const (
 	sureEnough = 0.8
 	halfSure   = 0.5
+
+	// sureOfTwo is the probability from which two slips together are named:
+	// there are so many pairs that noise often meets one.
+	sureOfTwo = 0.9
 )
 
 // maxSuspects is how many explanations a reply lists.
@@ -148,12 +152,19 @@ func (w *Work) likelihood(q *Quantity, o *outcome, r entry.Reading) float64 {
 	if len(r.Halves) == 0 {
 		return w.inCell(q, o, r.Value, exactly*max(1, math.Abs(q.True)))
 	}
-	p := 0.0
+	p, weight, sum := 0.0, 1.0, 0.0
 	for _, half := range r.Halves {
-		p += w.inCell(q, o, r.Value, half)
+		p += weight * w.inCell(q, o, r.Value, half)
+		sum += weight
+		weight *= placeholder
 	}
-	return p / float64(len(r.Halves))
+	return p / sum
 }
+
+// placeholder is how much less likely it is that one more final zero of a
+// whole number only holds its place (judgement: learners are told to write the
+// digits asked).
+const placeholder = 0.2
 
 // inCell is the probability that o is typed as v ± half.
 func (w *Work) inCell(q *Quantity, o *outcome, v, half float64) float64 {
@@ -178,11 +189,13 @@ func cellHalf(q *Quantity, r entry.Reading) float64 {
 	if len(r.Halves) == 0 {
 		return exactly * max(1, math.Abs(q.True))
 	}
-	sum := 0.0
+	mean, weight, sum := 0.0, 1.0, 0.0
 	for _, h := range r.Halves {
-		sum += h
+		mean += weight * h
+		sum += weight
+		weight *= placeholder
 	}
-	return sum / float64(len(r.Halves))
+	return mean / sum
 }
 
 // density is the probability of the entry's cell when nothing explains it:

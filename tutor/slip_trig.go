@@ -22,7 +22,7 @@ var trigSlips = []Slip{
 		return nil
 	}},
 	{ID: "ratio-inverted", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {
-		if l, r, ok := bin(n, expr.OpDiv); ok {
+		if l, r, ok := bin(n, expr.OpDiv); ok && !isNumber(r) { // a half is no ratio of quantities
 			return one(expr.Div(r, l))
 		}
 		return nil
@@ -70,6 +70,8 @@ var otherKey = map[expr.Func]expr.Func{
 	expr.FnSin: expr.FnCos, expr.FnCos: expr.FnSin,
 	expr.FnAsin: expr.FnAcos, expr.FnAcos: expr.FnAsin,
 }
+
+func isNumber(n expr.Node) bool { _, ok := n.(expr.Num); return ok }
 
 func isArctangent(n expr.Node) bool { _, ok := fn(n, expr.FnAtan); return ok }
 
