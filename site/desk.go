@@ -24,7 +24,7 @@ func (d *desk) screen() html.Node {
 	if story == "" {
 		story = text.Say(d.lesson.Kind.Name + ".title")
 	}
-	return html.El("main", html.ID("main"), html.Data("hash", d.code), html.Data("focus", "title"),
+	return html.El("main", html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", d.code), html.Data("focus", "title"),
 		html.El("nav", act("home", "← "+text.Say("page.home.back"), "plain")),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(story)),
 		d.statement(),
@@ -80,8 +80,12 @@ func (d *desk) next() html.Node {
 	q := d.lesson.Quantity(name)
 	symbol := expr.Plain(expr.S(name), d.lesson.Symbol)
 	return html.El("p", html.ID("next"), html.Class("next"),
-		html.Text(text.Say("page.next", "symbol", symbol, "what", d.lesson.Sentence(q, "what"))+" "),
+		html.Text(d.nextWords(q)+" "),
 		html.El("a", html.Class("button"), html.Href("#entry-"+name), html.Text(text.Say("page.next.go", "symbol", symbol))))
+}
+
+func (d *desk) nextWords(q *tutor.Quantity) string {
+	return text.Say("page.next", "symbol", expr.Plain(expr.S(q.Name), d.lesson.Symbol), "what", d.lesson.Sentence(q, "what"))
 }
 
 // card is one quantity of the worksheet: its form, what was said, its hints.
@@ -93,7 +97,13 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 	head := html.El("summary", html.El("math", markup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
 		html.El("span", html.Text(d.lesson.Sentence(q, "what"))),
 		html.If(state == "found", html.El("span", html.Class("value"), html.Text(d.foundText(q)))))
-	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head, d.form(q, symbol, typed), d.reading(q, typed)}
+	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head}
+	if form := []html.Part{d.form(q, symbol, typed), d.reading(q, typed)}; state == "found" {
+		again := append([]html.Part{html.Class("again"), html.El("summary", html.Text(text.Say("page.enter.again")))}, form...)
+		parts = append(parts, html.El("details", again...))
+	} else {
+		parts = append(parts, form...)
+	}
 	if past := d.history(q); len(past) > 0 {
 		parts = append(parts, html.El("ol", append([]html.Part{html.Class("history"), html.A("aria-label", text.Say("page.history"))}, past...)...))
 	}
@@ -106,17 +116,18 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 			label = text.Say("page.hint.more")
 		}
 		parts = append(parts, html.El("form", html.Hidden("do", "hint"), html.Hidden("problem", d.code), html.Hidden("quantity", q.Name),
-			button(label, "plain", html.A("aria-label", label+": "+symbol))))
+			button(label, "plain", html.ID("hint-"+q.Name), html.A("aria-label", label+": "+symbol))))
 	}
-	if d.open == q.Name || d.open == "" && d.work.Next() == q.Name || d.justNext(q) {
+	if d.unfolded(q.Name) {
 		parts = append(parts, html.Flag("open"))
 	}
 	return html.El("details", parts...)
 }
 
-// justNext tells whether q became the next step by the entry just found.
-func (d *desk) justNext(q *tutor.Quantity) bool {
-	return d.work.Next() == q.Name && d.open != "" && d.work.Found(d.open)
+// unfolded tells whether a card is open: the one in use, and the next step
+// where none is in use or the one in use is found.
+func (d *desk) unfolded(name string) bool {
+	return d.open == name || d.work.Next() == name && (d.open == "" || d.work.Found(d.open))
 }
 
 func (d *desk) form(q *tutor.Quantity, symbol, typed string) html.Node {
@@ -155,13 +166,13 @@ func (d *desk) keys() html.Node {
 
 // reading shows how an entry is read, in mathematical notation.
 func (d *desk) reading(q *tutor.Quantity, typed string) html.Node {
-	parts := []html.Part{html.ID("reading-" + q.Name), html.Class("reading"), html.A("for", "entry-"+q.Name)}
+	parts := []html.Part{html.ID("reading-" + q.Name), html.Class("reading")}
 	if strings.TrimSpace(typed) == "" {
-		return html.El("output", parts...)
+		return html.El("div", parts...)
 	}
 	r, bad := d.work.Read(q.Name, typed)
 	if bad != nil {
-		return html.El("output", append(parts, html.Text(bad.Message()))...)
+		return html.El("div", append(parts, html.Text(bad.Message()))...)
 	}
 	parts = append(parts, html.Text(text.Say("page.reading")+" "))
 	switch r.Form {
@@ -172,7 +183,7 @@ func (d *desk) reading(q *tutor.Quantity, typed string) html.Node {
 	default:
 		parts = append(parts, chain(d.lesson.Symbol, "", r.Tree))
 	}
-	return html.El("output", parts...)
+	return html.El("div", parts...)
 }
 
 // history is what was entered for q and what was said, newest first.
@@ -227,6 +238,9 @@ func (d *desk) states() map[string]string {
 		if q.Name == next {
 			s += " next"
 		}
+		if d.unfolded(q.Name) {
+			s += " unfolded"
+		}
 		all[q.Name] = s
 	}
 	return all
@@ -255,7 +269,7 @@ func (d *desk) solution() html.Node {
 	if !d.solved {
 		return html.El("section", html.ID("solution"), act("solution", text.Say("page.solution"), "plain", html.Hidden("problem", d.code)))
 	}
-	parts := []html.Part{html.ID("solution"), html.Class("sheet"), html.El("h2", html.Text(text.Say("page.solved")))}
+	parts := []html.Part{html.ID("solution"), html.Class("sheet"), html.El("h2", html.ID("solved"), html.A("tabindex", "-1"), html.Text(text.Say("page.solved")))}
 	for _, way := range d.lesson.Solve(d.work.Settings) {
 		key := "method.triangle"
 		if way.Method == tutor.ByComponents {
@@ -275,7 +289,7 @@ func (d *desk) solution() html.Node {
 func (d *desk) end() html.Node {
 	parts := []html.Part{html.ID("end")}
 	if d.work.Done() {
-		parts = append(parts, html.Class("sheet"), html.El("h2", html.Text(text.Say("page.done"))))
+		parts = append(parts, html.Class("sheet"), html.El("h2", html.ID("done"), html.A("tabindex", "-1"), html.Text(text.Say("page.done"))))
 		if met := d.met(); met != "" {
 			parts = append(parts, html.El("p", html.Text(text.Say("page.met", "slips", met))))
 		}

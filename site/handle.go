@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"closingside/site/html"
+	"closingside/tutor"
 	"closingside/tutor/text"
 )
 
@@ -35,7 +36,7 @@ func (s *session) handle(f Form, log string) html.Nodes {
 	default:
 		s.move(f)
 	}
-	return html.Nodes{s.screen(), say(s.refused)}
+	return html.Nodes{s.screen(), say(s.refused, "")}
 }
 
 // start replays the log and shows where it ends, or the problem of the address.
@@ -70,7 +71,7 @@ func (s *session) read(f Form) html.Nodes {
 func (d *desk) answer(f Form) html.Nodes {
 	before := d.states()
 	reply, judged := d.take(f)
-	said := ""
+	said, focus := "", ""
 	var parts html.Nodes
 	changed := map[string]bool{f.Get("quantity"): true, d.open: true}
 	after := d.states()
@@ -87,25 +88,41 @@ func (d *desk) answer(f Form) html.Nodes {
 	switch f.Get("do") {
 	case "enter":
 		said = text.Say("verdict."+reply.Verdict.String()) + ". " + reply.Feedback
+		if judged && d.work.Found(reply.Quantity) {
+			focus = "done"
+			if next := d.lesson.Quantity(d.work.Next()); next != nil {
+				focus = "entry-" + next.Name
+				said += " " + d.nextWords(next)
+			}
+		}
 	case "hint":
 		said = d.hintWords(f.Get("quantity"))
+		if d.work.Hinted(f.Get("quantity")) == tutor.HintLevels { // its button is gone
+			focus = "entry-" + f.Get("quantity")
+		}
 	case "undo":
 		said = text.Say("page.undone")
 		if d.open == "" {
 			said = text.Say("page.nothing")
 		}
 	case "solution":
-		said = text.Say("page.solved")
+		said, focus = text.Say("page.solved"), "solved"
 	}
-	parts = append(parts, d.figure(), d.next(), d.solution(), d.end(), d.keys(), say(said))
+	parts = append(parts, d.figure(), d.next(), d.solution(), d.end(), d.keys(), say(said, focus))
 	if judged {
 		parts = append(parts, outcome(d, reply))
 	}
 	return parts
 }
 
-func say(s string) html.Node {
-	return html.El("p", html.ID("say"), html.Class("heard"), html.A("role", "status"), html.Text(s))
+// say is what is announced, and the id of what is in use from now on; "" where
+// that stays as it is.
+func say(s, focus string) html.Node {
+	parts := []html.Part{html.ID("say"), html.Class("heard"), html.A("role", "status"), html.Text(s)}
+	if focus != "" {
+		parts = append(parts, html.Data("focus", focus))
+	}
+	return html.El("p", parts...)
 }
 
 // outcome is what the log keeps of a verdict.

@@ -33,9 +33,9 @@ func act(do, label, class string, fields ...html.Node) html.Node {
 
 // home is the list of problems.
 func (s *session) home() html.Node {
-	parts := []html.Part{html.ID("main"), html.Data("hash", ""),
+	parts := []html.Part{html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", ""),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(text.Say("page.home.title")))}
-	if s.refused != "" {
+	if s.refused != "" && s.draft == nil {
 		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(s.refused)))
 	}
 	if n := len(s.order); n > 0 {
@@ -101,6 +101,9 @@ func (s *session) ownForm(k *tutor.Kind) html.Node {
 			}
 			fields = append(fields, html.El("fieldset", set...))
 		}
+	}
+	if mine && s.refused != "" {
+		fields = append(fields, html.El("p", html.ID("refused"), html.Class("notice"), html.A("role", "alert"), html.A("tabindex", "-1"), html.Data("focus", "refused"), html.Text(s.refused)))
 	}
 	fields = append(fields, button(text.Say("page.home.own.go"), "primary"))
 	parts := []html.Part{html.El("summary", html.Text(text.Say("page.home.own"))), html.El("form", fields...)}

@@ -305,7 +305,7 @@ func (p *visitor) submit(quantity, entry string) {
 	p.t.Helper()
 	selector, err := json.Marshal(field(quantity))
 	require.NoError(p.t, err)
-	p.eval(fmt.Sprintf(`(() => { const f = document.querySelector(%s); f.closest("details").open = true; f.focus(); f.select(); })()`, selector), nil)
+	p.eval(fmt.Sprintf(`(() => { const f = document.querySelector(%s); for (let fold; (fold = f.closest("details:not([open])")); fold.open = true); f.focus(); f.select(); })()`, selector), nil)
 	p.do(chromedp.KeyEvent(entry), chromedp.KeyEvent("\r"))
 }
 

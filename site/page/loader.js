@@ -93,11 +93,28 @@ function apply(reply, { fresh = false } = {}) {
   const lost = !active?.isConnected && active?.id;
   const target = byId(focus || lost || "");
   if (target && (focus || lost)) {
-    target.focus();
+    use(target);
     if (!focus && from != null && target.setSelectionRange) target.setSelectionRange(from, to);
   }
+  reach();
   return outcomes;
 }
+
+// use puts an element in use: opened, focused, and in view with the part of the page it belongs to.
+function use(target) {
+  for (let fold; (fold = target.closest("details:not([open])")); fold.open = true);
+  target.focus({ preventScroll: true });
+  for (const part of [target.closest(".quantity, .sheet"), target]) part?.scrollIntoView({ block: "nearest" });
+}
+
+// reach lets the keyboard scroll a formula that is wider than its room.
+function reach() {
+  for (const formula of document.querySelectorAll("math[display=block]")) {
+    if (formula.scrollWidth > formula.clientWidth) formula.tabIndex = 0; else formula.removeAttribute("tabindex");
+  }
+}
+addEventListener("resize", reach);
+document.addEventListener("toggle", reach, true);
 
 // fieldValues is what has been typed and not yet sent, by the id of its field.
 function fieldValues() {
@@ -205,9 +222,12 @@ addEventListener("hashchange", () => {
 let field = null; // the field last in use
 document.addEventListener("focusin", ({ target }) => { if (target.matches("input[type=text], input:not([type]), textarea")) field = target; });
 document.addEventListener("mousedown", (event) => { if (event.target.closest("[data-insert]")) event.preventDefault(); });
-document.addEventListener("click", ({ target }) => {
+document.addEventListener("click", (event) => {
+  const { target } = event;
   const key = target.closest("[data-insert]");
   if (key) type(key);
+  const there = byId(target.closest("a")?.hash.slice(1) || "");
+  if (there) { event.preventDefault(); use(there); } // the address stays that of the problem
   const act = target.closest("[data-page]")?.dataset.page;
   if (act) acts[act]?.();
 });

@@ -1,0 +1,115 @@
+package journey
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// axe is the source of axe-core, which make tools installs; "" where it is not.
+func axe(t *testing.T) string {
+	t.Helper()
+	source, err := os.ReadFile("../../testdata/npm/node_modules/axe-core/axe.min.js")
+	if os.IsNotExist(err) {
+		t.Log("axe-core is not installed (make tools): the screens are walked without it")
+		return ""
+	}
+	require.NoError(t, err)
+	return string(source)
+}
+
+// screen makes the tab a screen of this size, by day or night.
+func (p *visitor) screen(width, height int64, scheme string) {
+	p.t.Helper()
+	p.do(call(emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{Width: width, Height: height, DeviceScaleFactor: 1, Mobile: width < 600}),
+		call(emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: scheme}}}))
+}
+
+// view takes a screenshot of what is in the window when SHOTS names a folder.
+func (p *visitor) view(name string) {
+	p.t.Helper()
+	if dir := os.Getenv("SHOTS"); dir != "" {
+		png := get(p, chromedp.CaptureScreenshot())
+		require.NoError(p.t, os.MkdirAll(dir, 0o755))
+		require.NoError(p.t, os.WriteFile(filepath.Join(dir, name+".png"), png, 0o644))
+	}
+}
+
+// TestAudit walks through every screen and state on a phone and on a desk's
+// screen, by day and by night: axe-core finds nothing to complain of, and
+// nothing scrolls sideways.
+func TestAudit(t *testing.T) {
+	source := axe(t)
+	h := newSite(t)
+	for _, size := range [][2]int64{{390, 844}, {1280, 800}, {320, 640}} {
+		for _, scheme := range []string{"light", "dark"} {
+			t.Run(fmt.Sprintf("%d×%d %s", size[0], size[1], scheme), func(t *testing.T) {
+				p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
+				p.screen(size[0], size[1], scheme)
+				p.home()
+				p.ready()
+				if source != "" {
+					p.eval(source+";0", nil)
+				}
+				p.walk(func(state string) {
+					p.view(fmt.Sprintf("%d-%s-%s", size[0], scheme, state))
+					var wide bool
+					p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+					assert.False(t, wide, "%s scrolls sideways", state)
+					if source == "" {
+						return
+					}
+					var found []string
+					p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
+					assert.Empty(t, found, "%s:\n%s", state, strings.Join(found, "\n"))
+				})
+			})
+		}
+	}
+}
+
+// walk shows every state of the page in turn.
+func (p *visitor) walk(look func(state string)) {
+	p.t.Helper()
+	look("home")
+	p.eval(`document.querySelector("main details").open = true`, nil)
+	p.do(chromedp.Click(chromedp.CSS(`main details form button`)))
+	p.await("the form says what is missing", `document.querySelector("main [role=alert]")`)
+	look("own-error")
+	p.do(chromedp.Click(chromedp.CSS(`.choices button`)))
+	p.await("the desk shows", `document.querySelector("#next")`)
+	look("desk")
+	p.do(chromedp.Click(chromedp.CSS(`#next a`)))
+	look("field")
+	p.enter("gamma", "93°")
+	look("slip")
+	p.submit("gamma", "93 +")
+	p.await("an entry that cannot be read", `document.querySelector("[data-verdict=unreadable]")`)
+	look("unreadable")
+	p.enter("phi", "93")
+	look("found")
+	for level := 1; level <= 4; level++ {
+		p.eval(`document.querySelector("#card-R form:has([value=hint]) button").click()`, nil)
+		p.await("the next hint shows", fmt.Sprintf(`document.querySelectorAll("#card-R .hint").length === %d`, level))
+		if level == 2 {
+			look("hint")
+		}
+	}
+	look("hints")
+	p.submit("gamma", "87°")
+	p.await("γ is found", `document.querySelector("#card-gamma[data-state=found]")`)
+	for _, step := range [][2]string{{"R", "682.6 N"}, {"alpha", "29.83"}, {"theta", "88.2°"}} {
+		p.enter(step[0], step[1])
+	}
+	look("done")
+	p.eval(`document.querySelector("#solution button").click()`, nil)
+	p.await("the worked solution shows", `document.querySelectorAll("#solution math").length >= 13`)
+	look("solution")
+}
