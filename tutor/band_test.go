@@ -16,7 +16,7 @@ import (
 
 // full is the number of random problems of the band's property tests; the
 // default keeps the package's tests quick.
-var full = flag.Int("problems", 2000, "random problems of the band tests")
+var full = flag.Int("problems", 1000, "random problems of the band tests")
 
 func problems() int {
 	if testing.Short() {
@@ -56,6 +56,8 @@ type walker struct {
 	t   *testing.T
 	rng *rand.Rand
 	w   *Work
+
+	beyond bool // rounding has carried a value on the way beyond its band's limit
 }
 
 // work works route r of q and rounds what is worked out on the way; values
@@ -92,6 +94,7 @@ func (k *walker) find(in *Quantity, enter bool) float64 {
 	}
 	r := &in.Routes[taken[k.rng.IntN(len(taken))]]
 	v := k.work(in, r, enter)
+	k.beyond = k.beyond || in.apart(k.w.Settings.Work.roundTo(in.Dim, v), in.True) > k.w.limit(in)
 	if enter {
 		k.enter(in, r, v)
 		v, _ = k.w.typed(in.Name)
@@ -138,7 +141,7 @@ func TestCorrectRoundingIsNeverRefused(t *testing.T) {
 							if k.enter(q, &q.Routes[j], v) == Correct {
 								continue
 							}
-							if rounded := s.asked(q).roundTo(q.Dim, v); q.apart(rounded, q.True) > k.w.limit(q) {
+							if rounded := s.asked(q).roundTo(q.Dim, v); k.beyond || q.apart(rounded, q.True) > k.w.limit(q) {
 								limited++
 								continue
 							}
@@ -207,7 +210,7 @@ func TestTheBandIsNoWiderThanRoundingNeeds(t *testing.T) {
 	const seed, roundings = 77, 10_000
 	rng := rand.New(rand.NewPCG(seed, 1))
 	widest := 0.0
-	for range max(3, problems()/400) {
+	for range max(3, problems()/250) {
 		l := randomLesson(t, rng)
 		w := NewWork(l, DefaultSettings())
 		for i := range l.Quantities {
@@ -246,7 +249,7 @@ func TestTheBandIsNoWiderThanRoundingNeeds(t *testing.T) {
 func TestNothingOutsideTheBandIsAccepted(t *testing.T) {
 	const seed = 5
 	rng := rand.New(rand.NewPCG(seed, 1))
-	for range problems() / 10 {
+	for range problems() / 40 {
 		l := randomLesson(t, rng)
 		w := NewWork(l, DefaultSettings())
 		for i := range l.Quantities {
@@ -276,7 +279,7 @@ func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
 	const seed = 6
 	rng := rand.New(rand.NewPCG(seed, 1))
 	compared, differ := 0, 0
-	for range problems() / 10 {
+	for range problems() / 40 {
 		l := randomLesson(t, rng)
 		w := NewWork(l, DefaultSettings())
 		for _, name := range []string{"theta", "gamma", "beta"} {
@@ -321,7 +324,7 @@ func TestSymmetryOfVerdicts(t *testing.T) {
 	const seed = 8
 	rng := rand.New(rand.NewPCG(seed, 1))
 	compared, differ := 0, 0
-	for range problems() / 20 {
+	for range problems() / 100 {
 		m1, m2, d1, d2, turn := 100+rng.IntN(900), 100+rng.IntN(900), rng.IntN(360)-180, rng.IntN(360)-180, rng.IntN(300)+20
 		l, ok := randomPair(t, m1, m2, d1, d2)
 		if !ok {

@@ -30,8 +30,9 @@ type outcome struct {
 
 // form is a formula that a slip leads to.
 type form struct {
-	id   string
-	tree expr.Node
+	id    string
+	tree  expr.Node
+	route int
 }
 
 // spread is the standard deviation of the value for students who keep 4 or 3
@@ -143,7 +144,7 @@ func predict(q *Quantity, v *variant, values []float64, env expr.Env) (outcome, 
 		return outcome{}, false
 	}
 	return outcome{value: value, ids: []string{v.id}, at: q.Name, weight: v.prior, exact: v.whole,
-		plan: &plan{at: -1, tree: v.tree}, start: values, forms: []form{{v.id, v.tree}}}, true
+		plan: &plan{at: -1, tree: v.tree}, start: values, forms: []form{{v.id, v.tree, v.route}}}, true
 }
 
 // blur is how rounding every intermediate at 4 and at 3 digits moves the value

@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"closingside/statics/expr"
 )
@@ -129,8 +130,8 @@ func (s *state) afterHead(out []outcome, q, in int, values []float64) []outcome 
 
 // split takes the first of two ids joined apart from the other.
 func split(pair, first string) (second string, ok bool) {
-	if rest, found := cutPrefix(pair, first+"+"); found {
+	if rest, found := strings.CutPrefix(pair, first+"+"); found {
 		return rest, true
 	}
-	return cutSuffix(pair, "+"+first)
+	return strings.CutSuffix(pair, "+"+first)
 }

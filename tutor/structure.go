@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -9,19 +10,25 @@ import (
 	"closingside/tutor/entry"
 )
 
-func cutPrefix(s, p string) (string, bool) { return strings.CutPrefix(s, p) }
-func cutSuffix(s, p string) (string, bool) { return strings.CutSuffix(s, p) }
-
 // read is the ids of o as an entry tells them: where an expression has the
-// very form that some of the slips lead to, those alone.
+// very form that some of the slips lead to, those alone. One form may come of
+// different slips in different routes (the sign in one is the angle in the
+// other); the route that a lesson puts first is the one most learners take.
 func (o *outcome) read(w *Work, r entry.Reading) []string {
 	if r.Form != entry.Expression || len(o.forms) < 2 {
 		return o.ids
 	}
 	written := w.shape(r.Tree, o.start)
 	var ids []string
+	route := math.MaxInt
 	for _, f := range o.forms {
-		if !slices.Contains(ids, f.id) && w.shape(f.tree, o.start) == written {
+		if f.route > route || w.shape(f.tree, o.start) != written {
+			continue
+		}
+		if f.route < route {
+			ids, route = nil, f.route
+		}
+		if !slices.Contains(ids, f.id) {
 			ids = append(ids, f.id)
 		}
 	}

@@ -12,10 +12,11 @@ type variant struct {
 	tree  expr.Node
 	reads set
 	whole bool // made of whole-degree givens by sums alone
+	route int  // of the quantity's; one past the last for a mistake of the kind
 }
 
 func (l *Lesson) variant(id string, prior float64, tree expr.Node) variant {
-	return variant{id, prior, tree, l.reads(tree), sumsAlone(tree, l)}
+	return variant{id: id, prior: prior, tree: tree, reads: l.reads(tree), whole: sumsAlone(tree, l)}
 }
 
 // variants lists every tree that one slip makes of q's routes, each once for
@@ -27,23 +28,25 @@ func (l *Lesson) variants(q *Quantity) []variant {
 	}
 	var out []variant
 	seen := map[key]bool{}
-	add := func(id string, prior float64, tree expr.Node) {
+	add := func(route int, id string, prior float64, tree expr.Node) {
 		if k := (key{id, tree}); !seen[k] {
 			seen[k] = true
-			out = append(out, l.variant(id, prior, tree))
+			v := l.variant(id, prior, tree)
+			v.route = route
+			out = append(out, v)
 		}
 	}
-	for _, r := range q.Routes {
+	for j, r := range q.Routes {
 		for _, tree := range bases(r.Tree) {
 			for _, s := range catalogue {
 				for _, t := range l.apply(s, q, tree) {
-					add(s.ID, s.Prior, t)
+					add(j, s.ID, s.Prior, t)
 				}
 			}
 		}
 	}
 	for _, m := range q.Mistakes {
-		add(m.Slip, slipByID(m.Slip).Prior, m.Tree)
+		add(len(q.Routes), m.Slip, slipByID(m.Slip).Prior, m.Tree)
 	}
 	return out
 }

@@ -1,0 +1,96 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// An expression is read for its form: slips that agree in value are told apart
+// by which angle and which sign stand in it.
+func TestAnExpressionTellsWhichSlipItHolds(t *testing.T) {
+	rows := []struct {
+		entry string
+		ids   []string
+	}{
+		{"713.7 N", []string{"cosine-sign", "included-for-interior", "opposite-sense"}},
+		{"sqrt(340^2+610^2-2*340*610*cos(93))", []string{"included-for-interior"}},
+		{"sqrt(340^2+610^2+2*340*610*cos(87))", []string{"cosine-sign"}},
+		{"sqrt(610^2+340^2+cos(87)*2*610*340)", []string{"cosine-sign"}},
+	}
+	for _, r := range rows {
+		t.Run(r.entry, func(t *testing.T) {
+			got := NewWork(barge(t), DefaultSettings()).Enter("R", r.entry)
+			require.Equal(t, SlipFound, got.Verdict, "%+v", got)
+			for _, id := range r.ids {
+				assert.Contains(t, got.Slips[0].IDs, id)
+			}
+			if len(r.ids) == 1 {
+				for _, id := range got.Slips[0].IDs {
+					assert.Equal(t, r.ids[0], id)
+				}
+			}
+		})
+	}
+}
+
+// Numbers rounded on the way belong in an expression as well as in an entry.
+func TestExpressionsWithRoundedNumbersAreHeldToTheBand(t *testing.T) {
+	rows := []struct {
+		quantity, entry string
+		right           bool
+	}{
+		{"alpha", "asin(340*sin(87)/682.6)", true},
+		{"beta", "180-87-29.83", true},
+		{"R", "sqrt(21.77^2+682.3^2)", true},
+		{"R", "sqrt(463900+2100)", true},
+		{"R", "sqrt(340^2+610^2-2*340*610*cos(87))", true},
+		{"R", "sqrt(340^2+601^2-2*340*601*cos(87))", false}, // a digit exchanged in a given
+		{"R", "sqrt(340^2+610^2-2*340*610*0.05)", true},     // 684.2, within 0.5 %
+	}
+	for _, r := range rows {
+		t.Run(r.entry, func(t *testing.T) {
+			got := NewWork(barge(t), DefaultSettings()).Enter(r.quantity, r.entry)
+			assert.Equal(t, r.right, got.Verdict == Correct, "%+v", got)
+		})
+	}
+}
+
+func TestTheSameWrongValueAgainBringsMoreHelp(t *testing.T) {
+	w := NewWork(barge(t), DefaultSettings())
+	said := map[string]bool{}
+	for range 4 {
+		r := w.Enter("R", "698.4 N")
+		require.Equal(t, SlipFound, r.Verdict)
+		said[r.Feedback] = true
+		assert.NotContains(t, r.Feedback, "682")
+		assert.NotContains(t, r.Feedback, "683 N")
+	}
+	assert.Len(t, said, 4, "four different answers")
+	assert.NotContains(t, w.Enter("R", "950.0 N").Feedback, w.Lesson.Say("feedback.again"))
+}
+
+func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
+	// 950 N is the sum of the forces; with the sine in place of the cosine it
+	// comes to 949.7 N, and 950 N at three digits.
+	r := NewWork(barge(t), DefaultSettings()).Enter("R", "950 N")
+	require.Equal(t, SlipFound, r.Verdict, "%+v", r)
+	require.Less(t, r.Slips[0].Probability, sureEnough)
+	assert.Contains(t, r.Feedback, "forces added as numbers")
+	assert.Contains(t, r.Feedback, "sine and cosine exchanged")
+}
+
+func TestSharesSumToOne(t *testing.T) {
+	for _, entry := range []string{"713.7 N", "698.4 N", "950 N", "511.11 N", "700 N", "1000"} {
+		r := NewWork(barge(t), DefaultSettings()).Enter("R", entry)
+		if r.Verdict == EarlyRounding || r.Verdict == Carried {
+			continue
+		}
+		sum := r.Unexplained
+		for _, s := range r.Slips {
+			sum += s.Probability
+		}
+		assert.InDelta(t, 1, sum, 1e-9, entry)
+	}
+}
