@@ -94,7 +94,7 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 	typed := d.typed(q)
 	symbol := expr.Plain(expr.S(q.Name), d.lesson.Symbol)
 	state := d.state(q)
-	head := html.El("summary", html.El("math", markup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
+	head := html.El("summary", html.El("math", html.FromMarkup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
 		html.El("span", html.Text(d.lesson.Sentence(q, "what"))),
 		html.If(state == "found", html.El("span", html.Class("value"), html.Text(d.foundText(q)))))
 	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head}

@@ -5,21 +5,6 @@ import (
 	"closingside/statics/expr"
 )
 
-// markup is a tree of MathML as the page's builder holds it.
-func markup(m expr.Markup) html.Node {
-	parts := make([]html.Part, 0, len(m.Attr)+len(m.Kids)+1)
-	for _, a := range m.Attr {
-		parts = append(parts, html.A(a.Name, a.Value))
-	}
-	if m.Text != "" {
-		parts = append(parts, html.Text(m.Text))
-	}
-	for _, k := range m.Kids {
-		parts = append(parts, markup(k))
-	}
-	return html.El(m.Tag, parts...)
-}
-
 // chain is a formula written out, one equality a line: symbol = formula, then
 // = numbers, then = value. Trees that repeat the one before are left out; value
 // may be "".
@@ -49,7 +34,7 @@ func chain(names expr.Naming, value string, trees ...expr.Node) html.Node {
 		if i > 0 {
 			add(equals, "equals ")
 		}
-		add(markup(expr.Math(t, names)), expr.Speech(t, names)+" ")
+		add(html.FromMarkup(expr.Math(t, names)), expr.Speech(t, names)+" ")
 		last = t
 	}
 	if value != "" {

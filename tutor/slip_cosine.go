@@ -1,0 +1,98 @@
+package tutor
+
+import "closingside/statics/expr"
+
+// Mistakes in the cosine law and with squares (common practice).
+var cosineSlips = []Slip{
+	{ID: "cosine-sign", Prior: 3, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpSub); ok && isCross(r) {
+			return one(expr.Add(l, r))
+		}
+		if l, r, ok := bin(n, expr.OpAdd); ok && isCross(r) {
+			return one(expr.Sub(l, r))
+		}
+		return nil
+	}},
+	{ID: "two-missing", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpMul); ok && l == expr.N(2) {
+			return one(r)
+		}
+		return nil
+	}},
+	{ID: "root-missing", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if x, ok := fn(n, expr.FnSqrt); ok {
+			return one(x)
+		}
+		return nil
+	}},
+	{ID: "squares-missing", Prior: 0.5, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpAdd); ok {
+			a, okA := isSquare(l)
+			b, okB := isSquare(r)
+			if okA && okB {
+				return one(expr.Add(a, b))
+			}
+		}
+		return nil
+	}},
+	{ID: "one-square-missing", Prior: 0.7, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if x, ok := isSquare(n); ok {
+			return one(x)
+		}
+		return nil
+	}},
+	{ID: "cross-term-missing", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {
+		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
+			if l, r, ok := bin(n, op); ok && isCross(r) {
+				return one(l)
+			}
+		}
+		return nil
+	}},
+	{ID: "sum-squared", Prior: 0.7, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpAdd); ok {
+			a, okA := isSquare(l)
+			b, okB := isSquare(r)
+			if okA && okB {
+				return one(expr.Sq(expr.Add(a, b)))
+			}
+		}
+		return nil
+	}},
+	{ID: "root-split", Prior: 0.5, Rule: func(_ *context, n expr.Node) []expr.Node {
+		x, ok := fn(n, expr.FnSqrt)
+		if !ok {
+			return nil
+		}
+		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
+			l, r, ok := bin(x, op)
+			a, b, sum := bin(l, expr.OpAdd)
+			if ok && sum && isCross(r) {
+				return one(expr.Bin{Op: op, L: expr.Add(rootOf(a), rootOf(b)), R: expr.Sqrt(r)})
+			}
+		}
+		return nil
+	}},
+	{ID: "magnitudes-added", Scope: InKind, Prior: 2},
+	{ID: "magnitudes-subtracted", Scope: InKind, Prior: 1},
+	{ID: "precedence", Prior: 0.7, Rule: func(_ *context, n expr.Node) []expr.Node {
+		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
+			l, r, ok := bin(n, op)
+			if !ok || !isCross(r) {
+				continue
+			}
+			if front, key, _ := bin(r, expr.OpMul); isForward(key) {
+				return one(expr.Mul(expr.Bin{Op: op, L: l, R: front}, key))
+			}
+		}
+		return nil
+	}},
+}
+
+// rootOf is √x, with √(a²) written a.
+func rootOf(x expr.Node) expr.Node {
+	if a, ok := isSquare(x); ok {
+		return a
+	}
+	return expr.Sqrt(x)
+}
