@@ -1,48 +1,41 @@
-"use strict";
 // Starts the engine, hands it what the learner does, and puts its replies in place.
 // Every request is in the log (log.js) before the engine sees it. Nothing here looks inside one.
 
-const shell = document.currentScript.dataset; // data-engine: the address of the engine
 const byId = (id) => document.getElementById(id);
 const show = (id, on = true) => { const notice = byId(id); if (notice) notice.hidden = !on; };
 const stamp = (fields) => `${new URLSearchParams(fields)}&at=${Date.now()}`;
 const fragment = () => { try { return decodeURIComponent(location.hash.slice(1)); } catch { return location.hash.slice(1); } };
 
-// ---- the engine: compiled once, started as often as need be ----
+// ---- the engine: compiled once (early.js), started as often as need be ----
 
-let compiled; // promise of the WebAssembly.Module
 let call = null; // request -> reply, or null when the engine broke down
 
-async function compile() {
-  const answer = await fetch(shell.engine);
-  if (!answer.ok) throw new Error(`engine: status ${answer.status}`);
-  const type = answer.headers.get("Content-Type") || "";
-  if (type.startsWith("application/wasm") && WebAssembly.compileStreaming) {
-    return WebAssembly.compileStreaming(answer);
-  }
-  return WebAssembly.compile(await answer.arrayBuffer()); // hosts that send another type
-}
-
+// boot starts a fresh engine: a function from request to reply.
 async function boot() {
-  call = null;
   const go = new Go();
   let gone = false;
   go.exit = () => { gone = true; };
+  const instance = await WebAssembly.instantiate(await engineModule, go.importObject);
   delete globalThis.closingside;
-  const instance = await WebAssembly.instantiate(await compiled, go.importObject);
   go.run(instance).catch(() => { gone = true; });
   const engine = globalThis.closingside;
   if (typeof engine !== "function") throw new Error("engine: did not start");
-  call = (request) => {
+  return (request) => {
     let reply = "";
     try { if (!gone) reply = engine(request); } catch { gone = true; }
     return typeof reply === "string" && reply !== "" ? reply : null;
   };
 }
 
+let spare = boot(); // started before there is anything to ask it
+spare.catch(() => {});
+
 // attempt starts a fresh engine on the first n records; its reply is null when they bring it down.
 async function attempt(records, n) {
-  await boot();
+  call = null;
+  const next = spare || boot();
+  spare = null;
+  call = await next;
   return call([stamp({ do: "start", hash: fragment() }), ...records.slice(0, n).map((r) => r.line)].join("\n"));
 }
 
@@ -80,7 +73,7 @@ function apply(reply, { fresh = false } = {}) {
   for (const element of [...incoming.content.children]) {
     if (element.id === "say") say(element.textContent);
     else if (element.id === "log") outcomes.push(element.getAttribute("value"));
-    else byId(element.id)?.replaceWith(element);
+    else if (!fresh || !byId(element.id)?.isEqualNode(element)) byId(element.id)?.replaceWith(element);
   }
   if (hash !== undefined && hash !== fragment()) {
     history[fresh ? "replaceState" : "pushState"](null, "", hash ? `#${encodeURI(hash)}` : location.pathname + location.search);
@@ -291,14 +284,15 @@ async function keep() {
 
 // ---- start ----
 
+const opening = log.open();
 take(async () => {
+  await parsed;
   state("loading");
-  compiled = compile();
-  compiled.catch(() => {}); // looked at by boot
-  await log.open();
+  await opening;
   await bringBack();
   for (const [id, value] of Object.entries(halfTyped())) {
     const input = byId(id);
     if (input && input.value === input.defaultValue) input.value = value;
   }
-}).then(keep).catch((problem) => { console.warn(problem); show("offline-failed"); });
+}).then(() => new Promise(globalThis.requestIdleCallback ? (done) => requestIdleCallback(done, { timeout: 2000 }) : (done) => setTimeout(done, 500)))
+  .then(keep).catch((problem) => { console.warn(problem); show("offline-failed"); });

@@ -1,4 +1,3 @@
-"use strict";
 // The log: every request and outcome, in order, in IndexedDB. The log is the state; the engine is
 // given it on start. Where the browser keeps nothing (private mode, a full disk) the log lives in
 // memory, the page says so, and each append tries again to store what is not yet stored.
@@ -26,6 +25,7 @@ const log = {
       this.db.onversionchange = () => this.db.close();
     } catch {
       this.db = null;
+      await parsed;
       show("notice-no-store");
     }
     opened();
@@ -45,13 +45,12 @@ const log = {
     const batch = [...this.unsaved];
     try {
       await this.transaction("readwrite", (store) => {
-        const news = store.getAllKeys(IDBKeyRange.lowerBound(this.last, true));
-        news.onsuccess = () => {
-          if (news.result.length) this.stale = true;
-          for (const record of batch) {
-            store.add(record).onsuccess = ({ target }) => { this.last = target.result; };
-          }
-        };
+        for (const record of batch) {
+          store.add(record).onsuccess = ({ target }) => { // keys are consecutive: a gap is another tab's
+            if (target.result > this.last + 1) this.stale = true;
+            this.last = target.result;
+          };
+        }
       });
       this.unsaved = this.unsaved.filter((r) => !batch.includes(r));
       show("notice-full", false);

@@ -1,11 +1,12 @@
 // Package page holds the files of the page that are the same for everyone:
-// the shell, its style, its three scripts. site/publish fills in names and
+// the shell, its style, its scripts. site/publish fills in names and
 // sentences. Native only: nothing of it is in the engine.
 package page
 
 import "embed"
 
-// Files holds index.html, page.css, figure.css, loader.js, log.js and sw.js.
+// Files holds index.html, page.css, figure.css, early.js, log.js, loader.js and
+// sw.js.
 //
-//go:embed index.html page.css figure.css loader.js log.js sw.js
+//go:embed index.html page.css figure.css early.js log.js loader.js sw.js
 var Files embed.FS

@@ -38,14 +38,16 @@ func Build(engine Built) (*Folder, error) {
 		f.kept = append(f.kept, names[name])
 	}
 	add("engine.wasm", engine.Wasm)
-	add("wasm_exec.js", engine.Exec)
-	for _, name := range []string{"page.css", "figure.css", "loader.js", "log.js"} {
-		content, err := fs.ReadFile(page.Files, name)
-		if err != nil {
-			return nil, err
-		}
-		add(name, content)
+	script, err := join("early.js", engine.Exec, "log.js", "loader.js")
+	if err != nil {
+		return nil, err
 	}
+	add("page.js", script)
+	style, err := join("page.css", "figure.css")
+	if err != nil {
+		return nil, err
+	}
+	add("page.css", style)
 	add("icon.svg", IconSVG())
 	for _, icon := range icons {
 		content, err := IconPNG(icon.size, icon.maskable)
@@ -56,6 +58,24 @@ func Build(engine Built) (*Folder, error) {
 	}
 	add("closingside.webmanifest", manifest(names))
 	return f, f.addShell(names)
+}
+
+// join puts files of the page, and content given as bytes, into one file: one
+// request each costs a slow phone more than anything in them.
+func join(parts ...any) ([]byte, error) {
+	var b bytes.Buffer
+	for _, p := range parts {
+		if name, ok := p.(string); ok {
+			content, err := fs.ReadFile(page.Files, name)
+			if err != nil {
+				return nil, err
+			}
+			p = content
+		}
+		b.Write(p.([]byte))
+		b.WriteByte('\n')
+	}
+	return b.Bytes(), nil
 }
 
 // addShell adds the page and its service worker. The version is the hash of
