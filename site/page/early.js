@@ -2,14 +2,17 @@
 // Fetches and compiles the engine while the page is still being read: on a phone the longest wait.
 // Published as one script: this file, Go's wasm_exec.js, log.js, loader.js.
 
-const engineModule = (async ({ engine }) => {
-  const answer = await fetch(engine);
-  if (!answer.ok) throw new Error(`engine: status ${answer.status}`);
-  const type = answer.headers.get("Content-Type") || "";
-  if (type.startsWith("application/wasm") && WebAssembly.compileStreaming) {
-    return WebAssembly.compileStreaming(answer);
-  }
-  return WebAssembly.compile(await answer.arrayBuffer()); // hosts that send another type
+const engineModule = (({ engine }) => {
+  const load = async (cache) => {
+    const answer = await fetch(engine, { cache });
+    if (!answer.ok) throw new Error(`engine: status ${answer.status}`);
+    const type = answer.headers.get("Content-Type") || "";
+    if (type.startsWith("application/wasm") && WebAssembly.compileStreaming) {
+      return WebAssembly.compileStreaming(answer);
+    }
+    return WebAssembly.compile(await answer.arrayBuffer()); // hosts that send another type
+  };
+  return load("default").catch(() => load("reload")); // once more, past what a cache may hold
 })(document.currentScript.dataset);
 engineModule.catch(() => {}); // looked at when the engine is to start
 

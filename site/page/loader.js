@@ -268,6 +268,7 @@ function halfTyped() {
 let waiting = null; // the next version, loaded and waiting
 async function keep() {
   const worker = navigator.serviceWorker;
+  if (document.body.dataset.engine !== "ready") return; // nothing worth keeping
   if (!worker || !location.protocol.startsWith("http")) return;
   const guided = Boolean(worker.controller);
   worker.addEventListener("controllerchange", () => { if (guided) location.reload(); });

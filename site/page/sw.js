@@ -4,7 +4,9 @@
 // and takes over as a whole: when every tab of the old one is closed, or when the learner asks.
 
 const VERSION = "{{version}}";
-const FILES = ["{{files}}"];
+const FILES = [ // name, and hash of its content: nothing else is kept under that name
+  {{files}},
+];
 const MINE = `closingside:${new URL("./", location.href).pathname}:`;
 const HOME = new URL("./", location.href).href;
 
@@ -16,7 +18,7 @@ self.addEventListener("install", (event) => {
       throw new Error("the page is of another version"); // tried again on the next visit
     }
     await cache.put(HOME, new Response(home.body, { headers: home.headers })); // not marked as redirected
-    await cache.addAll(FILES);
+    await cache.addAll(FILES.map(([name, integrity]) => new Request(name, { integrity })));
   })());
 });
 

@@ -3,6 +3,7 @@ package publish
 import (
 	"bytes"
 	"crypto/sha256"
+	"encoding/base64"
 	"encoding/hex"
 	"encoding/json"
 	"fmt"
@@ -91,7 +92,12 @@ func (f *Folder) addShell(names map[string]string) error {
 	}
 	slices.Sort(f.kept)
 	first := string(site.Handle([]byte("do=start&hash=&at=0")))
-	list := strings.Join(f.kept, `", "`)
+	var rows []string
+	for _, name := range f.kept {
+		sum := sha256.Sum256(f.Files[name])
+		rows = append(rows, fmt.Sprintf(`["%s", "sha256-%s"]`, name, base64.StdEncoding.EncodeToString(sum[:])))
+	}
+	list := strings.Join(rows, ",\n  ")
 	f.Version = hash([]byte(index), []byte(worker), []byte(first), []byte(list))[:12]
 	rest := strings.NewReplacer("{{version}}", f.Version, "{{files}}", list, "{{main}}", first, "{{mark}}", Mark())
 	for name, content := range map[string]string{"index.html": index, "sw.js": worker} {
