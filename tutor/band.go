@@ -157,8 +157,8 @@ func (w *Work) sway(q *Quantity, j int, env expr.Env, known offset) float64 {
 type width struct{ sum, variance float64 }
 
 // sigmas is how many standard deviations a sum of rounding errors may reach
-// where it consists of many: beyond 5, fewer than one in a million.
-const sigmas = 5
+// where it consists of many: beyond 4.5, fewer than one in a hundred thousand.
+const sigmas = 4.5
 
 func (a *width) add(slope, half float64) {
 	e := slope * half

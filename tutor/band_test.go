@@ -210,7 +210,7 @@ func TestTheBandIsNoWiderThanRoundingNeeds(t *testing.T) {
 	const seed, roundings = 77, 10_000
 	rng := rand.New(rand.NewPCG(seed, 1))
 	widest := 0.0
-	for range max(3, problems()/250) {
+	for range max(3, problems()/330) {
 		l := randomLesson(t, rng)
 		w := NewWork(l, DefaultSettings())
 		for i := range l.Quantities {
@@ -220,7 +220,7 @@ func TestTheBandIsNoWiderThanRoundingNeeds(t *testing.T) {
 			}
 			extreme := 0.0
 			for j := range q.Routes {
-				for range roundings / len(q.Routes) {
+				for range roundings {
 					if v := loose(w, rng, i, j, set(0).with(i)); v == v {
 						extreme = max(extreme, q.apart(v, q.True))
 					}
