@@ -92,13 +92,17 @@ func (d *desk) nextWords(q *tutor.Quantity) string {
 // It is open when it is the next step or the one in use.
 func (d *desk) card(q *tutor.Quantity) html.Node {
 	typed := d.typed(q)
+	read := typed
+	if d.work.Unread(q.Name) != nil { // the history says why
+		read = ""
+	}
 	symbol := expr.Plain(expr.S(q.Name), d.lesson.Symbol)
 	state := d.state(q)
 	head := html.El("summary", html.El("math", html.FromMarkup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
 		html.El("span", html.Text(d.lesson.Sentence(q, "what"))),
 		html.If(state == "found", html.El("span", html.Class("value"), html.Text(d.foundText(q)))))
 	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head}
-	if form := []html.Part{d.form(q, symbol, typed), d.reading(q, typed)}; state == "found" {
+	if form := []html.Part{d.form(q, symbol, typed), d.reading(q, read)}; state == "found" {
 		again := append([]html.Part{html.Class("again"), html.El("summary", html.Text(text.Say("page.enter.again")))}, form...)
 		parts = append(parts, html.El("details", again...))
 	} else {
@@ -251,6 +255,9 @@ func (d *desk) hint(q *tutor.Quantity, level int) html.Node {
 	parts := []html.Part{html.Class("hint"),
 		html.El("p", html.El("span", html.Class("label"), html.Text(text.Say("page.hint.of", "n", itoa(level), "all", itoa(tutor.HintLevels))))),
 		html.El("p", html.Text(h.Sentence))}
+	if level == tutor.HintLevels { // it is in use instead of its button, which is gone
+		parts = append(parts, html.ID("hint-"+q.Name), html.A("tabindex", "-1"))
+	}
 	if h.Formula != nil {
 		parts = append(parts, chain(d.lesson.Symbol, h.Formula.Value, expr.S(q.Name), h.Formula.Route.Tree, h.Formula.Numbers))
 	}

@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"closingside/site/html"
-	"closingside/tutor"
 	"closingside/tutor/text"
 )
 
@@ -97,9 +96,6 @@ func (d *desk) answer(f Form) html.Nodes {
 		}
 	case "hint":
 		said = d.hintWords(f.Get("quantity"))
-		if d.work.Hinted(f.Get("quantity")) == tutor.HintLevels { // its button is gone
-			focus = "entry-" + f.Get("quantity")
-		}
 	case "undo":
 		said = text.Say("page.undone")
 		if d.open == "" {

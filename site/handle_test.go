@@ -123,3 +123,25 @@ func FuzzHandle(f *testing.F) {
 	f.Add(line("do", "own", "kind", "two-forces", "forces.0.name", "P"))
 	f.Fuzz(func(t *testing.T, req string) { Handle([]byte(req)) })
 }
+
+func TestOwnProblemNamesTheField(t *testing.T) {
+	rows := map[string]struct {
+		q, wrong, why string
+	}{
+		"empty":     {"", "forces.1.magnitude", text.Say("page.home.own.empty")},
+		"no number": {"six", "forces.1.magnitude", `id="refused"`},
+		"no force":  {"6 m", "forces.1.magnitude", `id="refused"`},
+	}
+	for name, row := range rows {
+		t.Run(name, func(t *testing.T) {
+			ask("do", "start", "at", "0")
+			got := ask("do", "own", "kind", "two-forces", "forces.0.name", "P", "forces.0.magnitude", "3 N", "forces.0.direction", "25 deg",
+				"forces.1.name", "Q", "forces.1.magnitude", row.q, "forces.1.direction", "70 deg", "at", "1")
+			require.Equal(t, 1, strings.Count(got, `aria-invalid="true"`))
+			_, input, _ := strings.Cut(got, `name="`+row.wrong+`"`)
+			input, rest, _ := strings.Cut(input, ">")
+			assert.Contains(t, input, `aria-invalid="true"`)
+			assert.Contains(t, rest, row.why)
+		})
+	}
+}

@@ -81,6 +81,11 @@ func (s *session) choices(problems []*tutor.Problem) html.Node {
 	return html.El("ul", items...)
 }
 
+// why tells beside the form why a problem of one's own was not opened.
+func (s *session) why() html.Node {
+	return html.El("p", html.ID("refused"), html.Class("notice"), html.A("role", "alert"), html.A("tabindex", "-1"), html.Data("focus", "refused"), html.Text(s.refused))
+}
+
 // ownForm takes a problem of the learner's own.
 func (s *session) ownForm(k *tutor.Kind) html.Node {
 	mine := s.draft.Get("kind") == k.Name
@@ -95,15 +100,20 @@ func (s *session) ownForm(k *tutor.Kind) html.Node {
 					value = s.draft.Get(name)
 				}
 				id := k.Name + "." + name
-				set = append(set, html.El("label", html.A("for", id), html.Text(text.Say("page.field."+spec.Key))),
-					html.El("input", html.ID(id), html.A("name", name), html.A("value", value), html.A("placeholder", spec.Example),
-						html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false")))
+				input := []html.Part{html.ID(id), html.A("name", name), html.A("value", value), html.A("placeholder", spec.Example),
+					html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false")}
+				why := html.Nodes(nil)
+				if mine && s.refused != "" && s.wrong == name {
+					input = append(input, html.A("aria-invalid", "true"), html.A("aria-describedby", "refused"), html.Data("focus", id))
+					why = html.Nodes{s.why()}
+				}
+				set = append(set, html.El("label", html.A("for", id), html.Text(text.Say("page.field."+spec.Key))), html.El("input", input...), why)
 			}
 			fields = append(fields, html.El("fieldset", set...))
 		}
 	}
-	if mine && s.refused != "" {
-		fields = append(fields, html.El("p", html.ID("refused"), html.Class("notice"), html.A("role", "alert"), html.A("tabindex", "-1"), html.Data("focus", "refused"), html.Text(s.refused)))
+	if mine && s.refused != "" && s.wrong == "" {
+		fields = append(fields, s.why())
 	}
 	fields = append(fields, button(text.Say("page.home.own.go"), "primary"))
 	parts := []html.Part{html.El("summary", html.Text(text.Say("page.home.own"))), html.El("form", fields...)}

@@ -1,9 +1,12 @@
 package site
 
 import (
+	"errors"
 	"strconv"
+	"strings"
 
 	"closingside/tutor"
+	"closingside/tutor/text"
 )
 
 // session is everything one learner has in front of them: the problems opened
@@ -14,6 +17,7 @@ type session struct {
 	current string           // code of the desk on the screen; "" is the home screen
 	draft   Form             // what was typed for a problem of one's own
 	refused string           // why a link or a problem of one's own was not opened
+	wrong   string           // the field of the draft it is about; "" for the whole
 }
 
 // desk is the work on one problem. Its log lines are taken in when the desk is
@@ -104,17 +108,24 @@ func seed(f Form) uint64 {
 
 // own opens a problem typed into the page's form.
 func (s *session) own(f Form) {
-	s.current, s.draft = "", f
+	s.current, s.draft, s.wrong = "", f, ""
 	k := tutor.KindByName(f.Get("kind"))
 	if k == nil {
 		return
 	}
-	p, err := tutor.ReadProblem(source(k, f))
+	src, names := source(k, f)
+	p, err := tutor.ReadProblem(src)
 	if err == nil {
 		_, err = tutor.Open(p)
 	}
 	if err != nil {
 		s.refused = err.Error()
+		if fault := (*tutor.SourceError)(nil); errors.As(err, &fault) && fault.Line > 0 {
+			s.wrong, s.refused = names[fault.Line-1], fault.Message
+			if strings.TrimSpace(f.Get(s.wrong)) == "" {
+				s.refused = text.Say("page.home.own.empty")
+			}
+		}
 		return
 	}
 	if s.open(p.Code()) {
@@ -123,16 +134,18 @@ func (s *session) own(f Form) {
 }
 
 // source is the problem a form describes; fields are called
-// "forces.0.magnitude".
-func source(k *tutor.Kind, f Form) tutor.Source {
-	src := tutor.Source{Kids: []tutor.Source{{Key: "kind", Text: k.Name}, {Key: "story", Text: f.Get("story")}}}
+// "forces.0.magnitude", and the line of a value is its place among the names.
+func source(k *tutor.Kind, f Form) (src tutor.Source, names []string) {
+	src = tutor.Source{Kids: []tutor.Source{{Key: "kind", Text: k.Name}, {Key: "story", Text: f.Get("story")}}}
 	for _, g := range k.Groups {
 		list := tutor.Source{Key: g.Key}
 		for i := range g.Max {
 			item := tutor.Source{}
 			for _, field := range g.Fields {
-				if v, ok := f.Lookup(fieldName(g.Key, i, field.Key)); ok {
-					item.Kids = append(item.Kids, tutor.Source{Key: field.Key, Text: v})
+				name := fieldName(g.Key, i, field.Key)
+				if v, ok := f.Lookup(name); ok {
+					names = append(names, name)
+					item.Kids = append(item.Kids, tutor.Source{Key: field.Key, Text: v, Line: len(names)})
 				}
 			}
 			if len(item.Kids) > 0 {
@@ -141,7 +154,7 @@ func source(k *tutor.Kind, f Form) tutor.Source {
 		}
 		src.Kids = append(src.Kids, list)
 	}
-	return src
+	return src, names
 }
 
 func fieldName(group string, i int, key string) string {

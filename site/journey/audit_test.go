@@ -48,30 +48,31 @@ func (p *visitor) view(name string) {
 func TestAudit(t *testing.T) {
 	source := axe(t)
 	h := newSite(t)
-	for _, size := range [][2]int64{{390, 844}, {1280, 800}, {320, 640}} {
-		for _, scheme := range []string{"light", "dark"} {
-			t.Run(fmt.Sprintf("%d×%d %s", size[0], size[1], scheme), func(t *testing.T) {
-				p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
-				p.screen(size[0], size[1], scheme)
-				p.home()
-				p.ready()
-				if source != "" {
-					p.eval(source+";0", nil)
+	for _, size := range []struct {
+		width, height int64
+		scheme        string
+	}{{390, 844, "light"}, {390, 844, "dark"}, {1280, 800, "dark"}, {320, 640, "light"}} {
+		t.Run(fmt.Sprintf("%d×%d %s", size.width, size.height, size.scheme), func(t *testing.T) {
+			p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
+			p.screen(size.width, size.height, size.scheme)
+			p.home()
+			p.ready()
+			if source != "" {
+				p.eval(source+";0", nil)
+			}
+			p.walk(func(state string) {
+				p.view(fmt.Sprintf("%d-%s-%s", size.width, size.scheme, state))
+				var wide bool
+				p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+				assert.False(t, wide, "%s scrolls sideways", state)
+				if source == "" {
+					return
 				}
-				p.walk(func(state string) {
-					p.view(fmt.Sprintf("%d-%s-%s", size[0], scheme, state))
-					var wide bool
-					p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
-					assert.False(t, wide, "%s scrolls sideways", state)
-					if source == "" {
-						return
-					}
-					var found []string
-					p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
-					assert.Empty(t, found, "%s:\n%s", state, strings.Join(found, "\n"))
-				})
+				var found []string
+				p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
+				assert.Empty(t, found, "%s:\n%s", state, strings.Join(found, "\n"))
 			})
-		}
+		})
 	}
 }
 
@@ -82,6 +83,7 @@ func (p *visitor) walk(look func(state string)) {
 	p.eval(`document.querySelector("main details").open = true`, nil)
 	p.do(chromedp.Click(chromedp.CSS(`main details form button`)))
 	p.await("the form says what is missing", `document.querySelector("main [role=alert]")`)
+	p.await("the field in question is in use", `document.activeElement.matches("[aria-invalid]")`)
 	look("own-error")
 	p.do(chromedp.Click(chromedp.CSS(`.choices button`)))
 	p.await("the desk shows", `document.querySelector("#next")`)
@@ -96,12 +98,13 @@ func (p *visitor) walk(look func(state string)) {
 	p.enter("phi", "93")
 	look("found")
 	for level := 1; level <= 4; level++ {
-		p.eval(`document.querySelector("#card-R form:has([value=hint]) button").click()`, nil)
+		p.eval(`(() => { const b = document.querySelector("#card-R form:has([value=hint]) button"); b.focus(); b.click(); })()`, nil)
 		p.await("the next hint shows", fmt.Sprintf(`document.querySelectorAll("#card-R .hint").length === %d`, level))
 		if level == 2 {
 			look("hint")
 		}
 	}
+	p.await("the last hint is in use", `document.activeElement.id === "hint-R"`)
 	look("hints")
 	p.submit("gamma", "87°")
 	p.await("γ is found", `document.querySelector("#card-gamma[data-state=found]")`)
@@ -112,4 +115,15 @@ func (p *visitor) walk(look func(state string)) {
 	p.eval(`document.querySelector("#solution button").click()`, nil)
 	p.await("the worked solution shows", `document.querySelectorAll("#solution math").length >= 13`)
 	look("solution")
+}
+
+// TestFormulasAreWhole: on a phone no formula of the worked solution is cut.
+func TestFormulasAreWhole(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.eval(`document.querySelector("#solution button").click()`, nil)
+	p.await("the worked solution shows", `document.querySelectorAll("#solution math").length >= 13`)
+	var cut []string
+	p.eval(`[...document.querySelectorAll("#solution math")].filter((m) => m.scrollWidth > m.clientWidth).map((m) => m.textContent)`, &cut)
+	assert.Empty(t, cut)
+	p.view("formulas")
 }

@@ -2,16 +2,17 @@ package text
 
 // page is what the engine's screens say.
 var page = map[string]string{
-	"page.home.title":   "Practise",
-	"page.home.choose":  "Choose a problem of the harbour",
-	"page.home.draw":    "A new problem",
-	"page.home.own":     "Your own problem",
-	"page.home.own.how": "Type the forces of a problem you were set: each with a name, a magnitude with its unit, and a direction such as 25 deg, 30 deg below -x, or N 30 E.",
-	"page.home.own.go":  "Work on it",
-	"page.home.back":    "All problems",
-	"page.home.going":   "Go on where you left off",
-	"page.state.done":   "answers found",
-	"page.state.begun":  "begun",
+	"page.home.title":     "Practise",
+	"page.home.choose":    "Choose a problem of the harbour",
+	"page.home.draw":      "A new problem",
+	"page.home.own":       "Your own problem",
+	"page.home.own.how":   "Type the forces of a problem you were set: each with a name, a magnitude with its unit, and a direction such as 25 deg, 30 deg below -x, or N 30 E.",
+	"page.home.own.empty": "This is still needed.",
+	"page.home.own.go":    "Work on it",
+	"page.home.back":      "All problems",
+	"page.home.going":     "Go on where you left off",
+	"page.state.done":     "answers found",
+	"page.state.begun":    "begun",
 
 	"page.field.name":      "Name",
 	"page.field.magnitude": "Magnitude",
