@@ -44,6 +44,9 @@ func TestKeyboardOnly(t *testing.T) {
 	p.tabTo("the next step", `e.closest("#next a")`)
 	p.do(chromedp.KeyEvent("\r"))
 	p.await("its field is in use", `document.activeElement.id === "entry-phi"`)
+	var address string
+	p.eval(`fragment()`, &address)
+	assert.Equal(t, barge, address, "the address is the problem's, so that a reload finds it")
 	p.tabTo("a hint", `e.id === "hint-phi"`)
 	p.do(chromedp.KeyEvent("\r"))
 	p.await("the hint shows and is said, and the keyboard is where it was",
