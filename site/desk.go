@@ -140,7 +140,7 @@ func (d *desk) form(q *tutor.Quantity, symbol, typed string) html.Node {
 		html.El("label", html.A("for", id), html.Text(symbol+" "+d.work.Asked(q))),
 		html.El("div", html.Class("entry"),
 			html.El("input", html.ID(id), html.A("name", "entry"), html.A("value", typed), html.A("autocomplete", "off"), html.A("autocapitalize", "off"),
-				html.A("spellcheck", "false"), html.A("inputmode", "text"), html.A("enterkeyhint", "done"), html.A("aria-describedby", "reading-"+q.Name)),
+				html.A("spellcheck", "false"), html.A("enterkeyhint", "done"), html.A("aria-describedby", "reading-"+q.Name)),
 			button(text.Say("page.check"), "check")))
 }
 
@@ -274,7 +274,7 @@ func (d *desk) hintWords(name string) string {
 // solution is the worked solution, both ways, once it was asked for.
 func (d *desk) solution() html.Node {
 	if !d.solved {
-		return html.El("section", html.ID("solution"), act("solution", text.Say("page.solution"), "plain", html.Hidden("problem", d.code)))
+		return html.El("div", html.ID("solution"), act("solution", text.Say("page.solution"), "plain", html.Hidden("problem", d.code)))
 	}
 	parts := []html.Part{html.ID("solution"), html.Class("sheet"), html.El("h2", html.ID("solved"), html.A("tabindex", "-1"), html.Text(text.Say("page.solved")))}
 	for _, way := range d.lesson.Solve(d.work.Settings) {
@@ -294,14 +294,14 @@ func (d *desk) solution() html.Node {
 
 // end is what was met, once every answer is found.
 func (d *desk) end() html.Node {
-	parts := []html.Part{html.ID("end")}
-	if d.work.Done() {
-		parts = append(parts, html.Class("sheet"), html.El("h2", html.ID("done"), html.A("tabindex", "-1"), html.Text(text.Say("page.done"))))
-		if met := d.met(); met != "" {
-			parts = append(parts, html.El("p", html.Text(text.Say("page.met", "slips", met))))
-		}
-		parts = append(parts, act("draw", text.Say("page.another"), "primary", html.Hidden("kind", d.lesson.Kind.Name)))
+	if !d.work.Done() {
+		return html.El("div", html.ID("end"))
 	}
+	parts := []html.Part{html.ID("end"), html.Class("sheet"), html.El("h2", html.ID("done"), html.A("tabindex", "-1"), html.Text(text.Say("page.done")))}
+	if met := d.met(); met != "" {
+		parts = append(parts, html.El("p", html.Text(text.Say("page.met", "slips", met))))
+	}
+	parts = append(parts, act("draw", text.Say("page.another"), "primary", html.Hidden("kind", d.lesson.Kind.Name)))
 	return html.El("section", parts...)
 }
 

@@ -1,0 +1,101 @@
+package journey
+
+import (
+	"os"
+	"os/exec"
+	"path/filepath"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// behind matches what the checker does not know yet: a source expression of
+// Content Security Policy Level 3 (§2.3.1), and a global attribute of MathML
+// Core (§2.1.4).
+const behind = ".*'wasm-unsafe-eval'.*|.*Attribute .tabindex. not allowed on element .math.*"
+
+// The Nu HTML checker is content with the page as published and with every
+// state the engine brings it to.
+func TestNuChecker(t *testing.T) {
+	jar, err := filepath.Abs("../../testdata/npm/node_modules/vnu-jar/build/dist/vnu.jar")
+	require.NoError(t, err)
+	require.FileExists(t, jar, "make tools installs it")
+	h := newSite(t)
+	p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
+	p.home()
+	p.ready()
+	dir := t.TempDir()
+	published, err := h.ReadFile("index.html")
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(filepath.Join(dir, "published.html"), published, 0o644))
+	p.walk(func(state string) {
+		var page string
+		p.eval(`"<!doctype html>" + document.documentElement.outerHTML`, &page)
+		require.NoError(t, os.WriteFile(filepath.Join(dir, state+".html"), []byte(page), 0o644))
+	})
+	out, err := exec.Command("java", "-Xss4m", "-jar", jar, "--Werror", "--skip-non-html", "--filterpattern", behind, dir).CombinedOutput()
+	assert.NoError(t, err, "%s", out[:min(len(out), 3000)])
+
+	broken := filepath.Join(dir, "broken.html")
+	require.NoError(t, os.WriteFile(broken, []byte("<!doctype html><p><div></p>"), 0o644))
+	assert.Error(t, exec.Command("java", "-Xss4m", "-jar", jar, broken).Run(), "the checker does check")
+}
+
+// Targets are at least 44 px high and wide, and with text twice as large
+// nothing scrolls sideways.
+func TestRoomForThumbs(t *testing.T) {
+	p := newVisitor(t, newSite(t), browser, chromedp.WithNewBrowserContext())
+	p.home()
+	p.ready()
+	p.walk(func(state string) {
+		var small []string
+		p.eval(`[...document.querySelectorAll("button, summary, input:not([type=hidden]), select, a[href]")].map((e) => [e, e.getBoundingClientRect()]).filter(
+			([e, b]) => e.checkVisibility() && !e.classList.contains("skip") && b.width > 0 && (b.height < 43.5 || b.width < 43.5)
+		).map(([e, b]) => e.outerHTML.slice(0, 120) + " " + b.width + "×" + b.height)`, &small)
+		assert.Empty(t, small, state)
+		p.eval(`document.documentElement.style.fontSize = "200%"`, nil)
+		var wide []string
+		p.eval(`document.documentElement.scrollWidth <= innerWidth ? [] : [...document.querySelectorAll("body *")].filter(
+			(e) => e.checkVisibility() && e.getBoundingClientRect().right > innerWidth + 1).map((e) => e.outerHTML.slice(0, 120))`, &wide)
+		assert.Empty(t, wide, "%s with text at 200 %%", state)
+		p.eval(`document.documentElement.style.fontSize = ""`, nil)
+	})
+}
+
+// What the shell says in trouble passes axe-core too, in high contrast as well.
+func TestNoticesAudit(t *testing.T) {
+	source := axe(t)
+	require.NotEmpty(t, source, "make tools installs axe-core")
+	looks := map[string][]*emulation.MediaFeature{
+		"light":              {{Name: "prefers-color-scheme", Value: "light"}},
+		"dark":               {{Name: "prefers-color-scheme", Value: "dark"}},
+		"high contrast":      {{Name: "prefers-contrast", Value: "more"}},
+		"dark high contrast": {{Name: "prefers-contrast", Value: "more"}, {Name: "prefers-color-scheme", Value: "dark"}},
+	}
+	p := visit(t, newSite(t))
+	p.enter("gamma", "93°")
+	p.eval(source+";0", nil)
+	p.eval(`(() => {
+		document.querySelectorAll("details").forEach((d) => { d.open = true; });
+		document.querySelectorAll("#notices [hidden], .titleblock [hidden]").forEach((n) => { n.hidden = false; });
+		document.querySelector(".titleblock").style.contentVisibility = "visible";
+	})()`, nil)
+	for look, features := range looks {
+		t.Run(look, func(t *testing.T) {
+			features = append(features, &emulation.MediaFeature{Name: "prefers-reduced-motion", Value: "reduce"})
+			p.do(call(emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: features}))
+			var found struct {
+				Passes     int
+				Violations []string
+			}
+			p.eval(`axe.run().then((r) => ({passes: r.passes.length, violations: r.violations.map(
+				(v) => v.id + ": " + v.nodes.map((n) => n.html.slice(0, 160) + " " + n.failureSummary).join("; "))}))`, &found)
+			assert.Empty(t, found.Violations)
+			assert.Greater(t, found.Passes, 10, "the audit looked")
+			p.shot("notices-" + look)
+		})
+	}
+}
