@@ -2,7 +2,7 @@ package text
 
 // tutoring is what the tutor says of an entry and around it.
 var tutoring = map[string]string{
-	"feedback.correct":     "That is right.",
+	"feedback.correct":     "Your value fits.",
 	"feedback.unexplained": "That value does not fit yet. What did you start from, and what did you do first?",
 	"feedback.inside":      "That value does not fit yet. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
 	"feedback.outside":     "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
