@@ -3,7 +3,7 @@
 SHELL := bash
 .SHELLFLAGS := -eu -o pipefail -c
 .DEFAULT_GOAL := help
-.PHONY: help run build test check unit wasm page tools browser test-browsers bench fuzz clean
+.PHONY: help run build test check unit wasm page tools browser bench fuzz clean
 PORT ?= 8080
 FUZZTIME ?= 20s
 
