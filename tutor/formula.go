@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"math"
+
 	"closingside/statics/expr"
 )
 
@@ -11,6 +13,22 @@ type Formula struct {
 	Route    *Route
 	Numbers  expr.Node // the route with numbers in the place of what is known
 	Value    string    // "" where it is not to be shown
+}
+
+// numbers is r's formula for q with numbers in the place of what env knows. A
+// direction that comes out more than half a turn from +x is brought back by
+// whole turns, so that the line is true as it stands.
+func (l *Lesson) numbers(q *Quantity, r *Route, env expr.Env, d Digits) expr.Node {
+	n := l.written(r.Tree, env, d)
+	turns := math.Round((expr.Eval(n, nil) - q.True) / 360) // NaN while something is unknown
+	switch {
+	case !q.Turns:
+	case turns > 0:
+		return expr.Sub(n, expr.Deg(360*turns))
+	case turns < 0:
+		return expr.Add(n, expr.Deg(-360*turns))
+	}
+	return n
 }
 
 // written puts numbers in the place of every symbol that env knows, rounded to
@@ -59,7 +77,7 @@ func (l *Lesson) Solve(s Settings) []Solution {
 			q := l.Quantity(step.Quantity)
 			r := q.Route(step.Route)
 			sol.Steps = append(sol.Steps, SolutionStep{
-				Formula: Formula{q, r, l.written(r.Tree, l.Truth, s.Work), l.Show(q, q.True, s.kept(q))},
+				Formula: Formula{q, r, l.numbers(q, r, l.Truth, s.Work), l.Show(q, q.True, s.kept(q))},
 				Why:     l.Say("principle." + r.Principle),
 			})
 		}

@@ -39,7 +39,7 @@ func (w *Work) HintAt(name string, level int) Hint {
 	case 2:
 		h.Sentence = w.Lesson.Say("principle." + r.Principle)
 	default:
-		h.Formula = &Formula{Quantity: q, Route: r, Numbers: w.Lesson.written(r.Tree, w.accepted, w.Settings.Work)}
+		h.Formula = &Formula{Quantity: q, Route: r, Numbers: w.Lesson.numbers(q, r, w.accepted, w.Settings.Work)}
 		h.Sentence = w.missing(r)
 		if level == HintLevels {
 			h.Formula.Value = w.Lesson.Show(q, q.True, w.Settings.asked(q))

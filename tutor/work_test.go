@@ -164,3 +164,20 @@ func TestWorkedSolutionBothWays(t *testing.T) {
 	}
 	assert.Equal(t, workedBarge, lines)
 }
+
+// A written step must be true as it stands: a direction that comes out beyond
+// half a turn is brought back in the numbers, not only in the value.
+func TestWorkedNumbersComeToTheValueShown(t *testing.T) {
+	for _, l := range []*Lesson{barge(t), pair(t, "7.5 kN", "205 deg", "5.1 kN", "318 deg"), pair(t, "730 N", "160 deg", "510 N", "-127 deg")} {
+		for _, way := range l.Solve(DefaultSettings()) {
+			for _, s := range way.Steps {
+				got := expr.Eval(s.Numbers, nil)
+				within := 0.0005 * (l.Truth("F1") + l.Truth("F2")) // four digits of the forces
+				if s.Quantity.Dim == degree.Dim {
+					within = 0.02
+				}
+				assert.InDelta(t, s.Quantity.True, got, within, s.Quantity.Name)
+			}
+		}
+	}
+}
