@@ -53,12 +53,26 @@ func slipByID(id string) *Slip {
 // Catalogue lists every slip, in the order of the documentation.
 func Catalogue() []Slip { return catalogue }
 
-var catalogue = join(angleSlips, cosineSlips, trigSlips, directionSlips, sketchSlips, writtenSlips)
+// slipGroups are the parts of the catalogue.
+var slipGroups = []struct {
+	name string
+	rows []Slip
+}{
+	{"angle", angleSlips},
+	{"cosine", cosineSlips},
+	{"trig", trigSlips},
+	{"direction", directionSlips},
+	{"sketch", sketchSlips},
+	{"writing", writtenSlips},
+}
 
-func join(tables ...[]Slip) []Slip {
+var catalogue = join()
+
+// join is the rows of every group, in order.
+func join() []Slip {
 	var all []Slip
-	for _, t := range tables {
-		all = append(all, t...)
+	for _, g := range slipGroups {
+		all = append(all, g.rows...)
 	}
 	return all
 }

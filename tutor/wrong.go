@@ -1,0 +1,101 @@
+package tutor
+
+import (
+	"slices"
+
+	"closingside/statics/expr"
+)
+
+// WrongValue is a value that mistakes of the catalogue give for a quantity.
+type WrongValue struct {
+	Value  float64  // in the quantity's unit
+	IDs    []string // of the slips that give it, equal in value, sorted
+	At     string   // the quantity in whose finding the slip sits
+	Weight float64  // share among the quantity's wrong values, before any is seen; they sum to at most 1
+}
+
+// InHead tells whether the slip sits in a step before that of q.
+func (v WrongValue) InHead(q *Quantity) bool { return v.At != q.Name }
+
+// WrongValues lists what one slip gives for q, here or in a step before it
+// that was done in the head, in order of value. Values that would be accepted
+// under s are left out.
+func (l *Lesson) WrongValues(q *Quantity, s Settings) []WrongValue {
+	w := NewWork(l, s)
+	t := w.now(q).outcomes(l.index[q.Name])
+	band := w.Band(q)
+	var all []WrongValue
+	for _, o := range t.outcomes {
+		if !band.Holds(q, o.value) {
+			all = append(all, WrongValue{o.value, slices.Clone(o.ids), o.at, o.weight / t.total})
+		}
+	}
+	return all
+}
+
+// Slipped is a formula with one slip made in it.
+type Slipped struct {
+	ID   string
+	Tree expr.Node
+}
+
+// Slipped lists what every slip of the catalogue that is a rewrite makes of
+// tree, a formula for q. Formulas that come out the same are listed for each
+// slip.
+func (l *Lesson) Slipped(q *Quantity, tree expr.Node) []Slipped {
+	var all []Slipped
+	for _, base := range bases(tree) {
+		for i := range catalogue {
+			for _, t := range l.apply(catalogue[i], q, base) {
+				if s := (Slipped{catalogue[i].ID, t}); t != tree && !slices.Contains(all, s) {
+					all = append(all, s)
+				}
+			}
+		}
+	}
+	return all
+}
+
+// Miswritten lists what every slip made in writing a value down makes of v.
+func (l *Lesson) Miswritten(q *Quantity, v float64) []WrongValue {
+	var all []WrongValue
+	for i := range catalogue {
+		if row := &catalogue[i]; row.Scope == InAnswer {
+			for _, x := range row.Written(&context{lesson: l, quantity: q}, v) {
+				all = append(all, WrongValue{Value: x, IDs: []string{row.ID}, At: q.Name})
+			}
+		}
+	}
+	return all
+}
+
+// SlipTitle is what a student did who made the slip called id, in a few words.
+// Two slips joined by "+" are both said.
+func (l *Lesson) SlipTitle(id string) string {
+	for i := range id {
+		if id[i] == '+' {
+			return l.Say("slip."+id[:i]+".title") + " + " + l.SlipTitle(id[i+1:])
+		}
+	}
+	return l.Say("slip." + id + ".title")
+}
+
+// SlipGroups names the parts of the catalogue, in its order.
+func SlipGroups() []string {
+	var names []string
+	for _, g := range slipGroups {
+		names = append(names, g.name)
+	}
+	return names
+}
+
+// SlipGroup is the part of the catalogue in which the slip called id stands;
+// it panics where there is none.
+func SlipGroup(id string) string {
+	for _, g := range slipGroups {
+		if slices.ContainsFunc(g.rows, func(s Slip) bool { return s.ID == id }) {
+			return g.name
+		}
+	}
+	panic("tutor: no slip called " + id)
+}
