@@ -40,7 +40,7 @@ func (s *session) open(code string) bool {
 			s.current = ""
 			return false
 		}
-		s.desks[code] = &desk{code: code, lesson: lesson, work: tutor.NewWork(lesson, tutor.DefaultSettings())}
+		s.desks[code] = &desk{code: code, lesson: lesson, work: tutor.NewWork(lesson, lesson.Problem.Settings)}
 		s.order = append(s.order, code)
 	}
 	s.current, s.refused = code, ""

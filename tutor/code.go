@@ -13,7 +13,9 @@ import (
 //
 //	1!two-forces!Two_tugs_hold_a_barge.!forces:P;340_N;25_deg!forces:Q;610_N;118_deg!k3f
 //
-// version, kind, story, things given, check. It is untrusted input: what
+// version, kind, story, things given, and four letters against mistyping. Before
+// those may stand what the settings change, such as "check:d4;mtriangle": the
+// letter of each key, and its value. It is untrusted input: what
 // DecodeCode returns still has to pass ReadProblem.
 
 const (
@@ -30,6 +32,9 @@ func (p *Problem) Code() string {
 			fields = append(fields, guard(f.Written))
 		}
 		parts = append(parts, it.Group+":"+strings.Join(fields, ";"))
+	}
+	if check := p.Settings.code(); check != "" {
+		parts = append(parts, CheckKey+":"+check)
 	}
 	body := strings.Join(parts, "!")
 	return body + "!" + checkOf(body)
@@ -57,6 +62,11 @@ func DecodeCode(code string) (Source, error) {
 	src := branch("", leaf("kind", kind.Name))
 	if story := unguard(parts[2]); story != "" {
 		src.Kids = append(src.Kids, leaf("story", story))
+	}
+	for _, part := range parts[3:] {
+		if check, ok := strings.CutPrefix(part, CheckKey+":"); ok {
+			src.Kids = append(src.Kids, decodeSettings(check))
+		}
 	}
 	for _, g := range kind.Groups {
 		list := branch(g.Key)

@@ -7,7 +7,7 @@
 // explains a wrong value, names it:
 //
 //	lesson, err := tutor.Open(problem)
-//	work := tutor.NewWork(lesson, tutor.DefaultSettings())
+//	work := tutor.NewWork(lesson, lesson.Problem.Settings)
 //	reply := work.Enter("R", "682.6 N")
 //
 // Everything a learner sees of a quantity (formula, hints, worked solution, the

@@ -1,6 +1,12 @@
 package tutor
 
-import "closingside/tutor/figure"
+import (
+	"errors"
+	"slices"
+
+	"closingside/tutor/figure"
+	"closingside/tutor/text"
+)
 
 // Kind declares a kind of problem: what its statement gives, and how that
 // becomes a lesson. One file declares one kind.
@@ -58,5 +64,8 @@ func Open(p *Problem) (*Lesson, error) {
 		return nil, err
 	}
 	l.Kind, l.Problem = p.Kind, p
+	if m := p.Settings.Method; m != AnyMethod && !slices.ContainsFunc(l.Ways, func(w Way) bool { return w.Method == m }) {
+		return nil, errors.New(text.Say("settings.method"))
+	}
 	return l.seal(), nil
 }

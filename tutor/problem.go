@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -23,6 +24,8 @@ type Problem struct {
 	Kind  *Kind
 	Story string
 	Items []Item
+
+	Settings Settings // how answers are checked
 }
 
 // Item is one thing a statement gives, such as a force.
@@ -83,7 +86,7 @@ func ReadProblem(src Source) (*Problem, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &Problem{Kind: kind}
+	p := &Problem{Kind: kind, Settings: DefaultSettings()}
 	seen := map[string]bool{}
 	for _, kid := range src.Kids {
 		if seen[kid.Key] {
@@ -109,7 +112,26 @@ func ReadProblem(src Source) (*Problem, error) {
 			return nil, at.fault(key, "key", g.Key, "min", itoa(g.Min), "max", itoa(g.Max), "n", itoa(n))
 		}
 	}
-	return p, p.checkNames(src)
+	if err := p.checkNames(src); err != nil {
+		return nil, err
+	}
+	return p, p.checkSettings(src)
+}
+
+// checkSettings refuses settings that speak of what p does not give.
+func (p *Problem) checkSettings(src Source) error {
+	err := p.Use(p.Settings)
+	for _, kid := range src.Kids {
+		if fault := (*SourceError)(nil); kid.Key == CheckKey && errors.As(err, &fault) {
+			fault.Line, fault.Col = kid.Line, kid.Col
+			for _, o := range kid.Kids {
+				if o.Key == direction.key {
+					fault.Line, fault.Col = o.Line, o.Col
+				}
+			}
+		}
+	}
+	return err
 }
 
 func (s Source) fault(key string, pairs ...string) error {
@@ -150,6 +172,10 @@ func (p *Problem) readKey(kid Source) error {
 		}
 		p.Story = strings.TrimSpace(kid.Text)
 		return nil
+	case CheckKey:
+		var err error
+		p.Settings, err = ReadSettings(kid)
+		return err
 	}
 	for _, g := range p.Kind.Groups {
 		if g.Key == kid.Key {
@@ -160,7 +186,7 @@ func (p *Problem) readKey(kid Source) error {
 }
 
 func (k *Kind) keys() []string {
-	keys := []string{"kind", "story"}
+	keys := []string{"kind", "story", CheckKey}
 	for _, g := range k.Groups {
 		keys = append(keys, g.Key)
 	}

@@ -43,7 +43,7 @@ type desk struct {
 	work   *tutor.Work
 }
 
-func (d *desk) reset() { d.work = tutor.NewWork(d.lesson, tutor.DefaultSettings()) }
+func (d *desk) reset() { d.work = tutor.NewWork(d.lesson, d.lesson.Problem.Settings) }
 
 const maxLine = 64 << 10 // bytes; far more than the reader takes as an entry
 

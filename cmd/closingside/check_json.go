@@ -5,6 +5,7 @@ import (
 	"io"
 	"maps"
 	"slices"
+	"strings"
 
 	"closingside/tutor"
 )
@@ -69,9 +70,12 @@ func parseRequest(line string) (name, entry string, reset bool, bad error) {
 	fail := func(why string) (string, string, bool, error) {
 		return "", "", false, &lineError{why + "; " + lineExample}
 	}
-	var fields map[string]json.RawMessage
-	if err := json.Unmarshal([]byte(line), &fields); err != nil || fields == nil {
+	fields, twice, ok := members(line)
+	if !ok {
 		return fail("this is not a JSON object")
+	}
+	if twice != "" {
+		return fail("“" + printable(twice) + "” is given twice")
 	}
 	for _, key := range slices.Sorted(maps.Keys(fields)) {
 		if key != "quantity" && key != "entry" && key != "reset" {
@@ -94,4 +98,29 @@ func parseRequest(line string) (name, entry string, reset bool, bad error) {
 		}
 	}
 	return name, entry, false, nil
+}
+
+// members takes a JSON object apart. A key that it has twice, however spelled,
+// is named: which of its values is meant can't be told.
+func members(line string) (fields map[string]json.RawMessage, twice string, ok bool) {
+	if json.Unmarshal([]byte(line), &fields) != nil || fields == nil {
+		return nil, "", false
+	}
+	seen := map[string]bool{}
+	d := json.NewDecoder(strings.NewReader(line))
+	_, err := d.Token() // the brace
+	for err == nil && d.More() {
+		var key json.Token
+		key, err = d.Token()
+		var value json.RawMessage
+		if d.Decode(&value) != nil {
+			return nil, "", false
+		}
+		name, _ := key.(string)
+		if seen[name] {
+			return nil, name, true
+		}
+		seen[name] = true
+	}
+	return fields, "", true
 }

@@ -18,7 +18,7 @@ const (
 func TestBadFilesAreRefusedInOneLine(t *testing.T) {
 	other := func(s string) string { return head + first + "  - " + s + "\n" }
 	rows := []struct{ name, file, place, says string }{
-		{"unknown key", head + "colour: red\n" + first + second, "2:1", "“colour” is not known here; what may stand here: kind, story, forces"},
+		{"unknown key", head + "colour: red\n" + first + second, "2:1", "“colour” is not known here; what may stand here: kind, story, check, forces"},
 		{"unknown key of a force", other("{name: Q, magnitude: 610 N, direction: 118 deg, color: red}"), "4:53", "name, magnitude, direction"},
 		{"unknown kind", "kind: two-force\n", "1:1", "kinds: two-forces"},
 		{"no kind", first + second, "1:1", "kind: two-forces"},
@@ -34,6 +34,11 @@ func TestBadFilesAreRefusedInOneLine(t *testing.T) {
 		{"bad number", other("{name: Q, magnitude: 6.1.0 N, direction: 118 deg}"), "4:15", "write one decimal point"},
 		{"zero", other("{name: Q, magnitude: 0 N, direction: 118 deg}"), "4:15", "more than zero"},
 		{"bad direction", other("{name: Q, magnitude: 610 N, direction: sideways}"), "4:33", "direction: 25 deg"},
+		{"unknown setting", head + "check: {digit: 4}\n" + first + second, "2:9", "digits, working-digits"},
+		{"bad setting", head + "check:\n  digits: 4\n  hints: sometimes\n" + first + second, "4:3", "on, delayed, off"},
+		{"settings as a text", head + "check: strict\n" + first + second, "2:1", "hints: off"},
+		{"settings as a list", head + "check: [digits]\n" + first + second, "2:1", "hints: off"},
+		{"direction from a force not given", head + first + second + "check: {direction: from S}\n", "5:9", "forces: P, Q"},
 		{"parallel", other("{name: Q, magnitude: 610 N, direction: 385 deg}"), "3", "Give two directions that differ"},
 		{"same name", other("{name: P, magnitude: 610 N, direction: 118 deg}"), "4", "a name of its own"},
 		{"key twice", head + head + first + second, "2:1", "“kind” is given twice; keep one"},

@@ -150,7 +150,7 @@ var methodKeys = map[tutor.Method]string{tutor.ByTriangle: "method.triangle", tu
 // showSolutions writes the worked solution by each method: what a step rests
 // on, where that is new, and the step in symbols and with numbers.
 func showSolutions(page *screen, l *tutor.Lesson) {
-	for _, way := range l.Solve(tutor.DefaultSettings()) {
+	for _, way := range l.Solve(l.Problem.Settings) {
 		page.line("")
 		page.line(page.in(bold, text.Say(methodKeys[way.Method])))
 		said := map[string]bool{}
