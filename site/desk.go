@@ -62,10 +62,8 @@ func (d *desk) typed(q *tutor.Quantity) string {
 
 func (d *desk) statement() html.Node {
 	parts := []html.Part{html.Class("statement")}
-	for _, it := range d.lesson.Problem.Items {
-		direction := it.Field("direction")
-		parts = append(parts, html.El("p", html.Text(text.Say("page.given",
-			"name", it.Field("name").Written, "magnitude", it.Field("magnitude").Written, "direction", direction.Heading.String()))))
+	for _, given := range append(d.lesson.Problem.Statements(), d.lesson.Converted()...) {
+		parts = append(parts, html.El("p", html.Text(given)))
 	}
 	parts = append(parts, html.El("p", html.Text(d.lesson.Say(d.lesson.Kind.Name+".asked"))))
 	return html.El("div", parts...)

@@ -1,8 +1,6 @@
 package site
 
 import (
-	"strconv"
-
 	"closingside/site/html"
 	"closingside/tutor"
 	"closingside/tutor/text"
@@ -79,46 +77,4 @@ func (s *session) choices(problems []*tutor.Problem) html.Node {
 				html.If(mark != "", html.El("span", html.Class("soft"), html.Text(" · "+mark)))))))
 	}
 	return html.El("ul", items...)
-}
-
-// why tells beside the form why a problem of one's own was not opened.
-func (s *session) why() html.Node {
-	return html.El("p", html.ID("refused"), html.Class("notice"), html.A("role", "alert"), html.A("tabindex", "-1"), html.Data("focus", "refused"), html.Text(s.refused))
-}
-
-// ownForm takes a problem of the learner's own.
-func (s *session) ownForm(k *tutor.Kind) html.Node {
-	mine := s.draft.Get("kind") == k.Name
-	fields := []html.Part{html.Hidden("do", "own"), html.Hidden("kind", k.Name), html.El("p", html.Text(text.Say("page.home.own.how")))}
-	for _, g := range k.Groups {
-		for i := range g.Min {
-			set := []html.Part{html.El("legend", html.Text(text.Say("page.item."+g.Key, "n", strconv.Itoa(i+1))))}
-			for _, spec := range g.Fields {
-				name := fieldName(g.Key, i, spec.Key)
-				value := ""
-				if mine {
-					value = s.draft.Get(name)
-				}
-				id := k.Name + "." + name
-				input := []html.Part{html.ID(id), html.A("name", name), html.A("value", value), html.A("placeholder", spec.Example),
-					html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false")}
-				why := html.Nodes(nil)
-				if mine && s.refused != "" && s.wrong == name {
-					input = append(input, html.A("aria-invalid", "true"), html.A("aria-describedby", "refused"), html.Data("focus", id))
-					why = html.Nodes{s.why()}
-				}
-				set = append(set, html.El("label", html.A("for", id), html.Text(text.Say("page.field."+spec.Key))), html.El("input", input...), why)
-			}
-			fields = append(fields, html.El("fieldset", set...))
-		}
-	}
-	if mine && s.refused != "" && s.wrong == "" {
-		fields = append(fields, s.why())
-	}
-	fields = append(fields, button(text.Say("page.home.own.go"), "primary"))
-	parts := []html.Part{html.El("summary", html.Text(text.Say("page.home.own"))), html.El("form", fields...)}
-	if mine {
-		parts = append(parts, html.Flag("open"))
-	}
-	return html.El("details", parts...)
 }

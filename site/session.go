@@ -135,24 +135,28 @@ func (s *session) own(f Form) {
 
 // source is the problem a form describes; fields are called
 // "forces.0.magnitude", and the line of a value is its place among the names.
+// Things beyond those a kind needs count only where something is written.
 func source(k *tutor.Kind, f Form) (src tutor.Source, names []string) {
 	src = tutor.Source{Kids: []tutor.Source{{Key: "kind", Text: k.Name}, {Key: "story", Text: f.Get("story")}}}
 	for _, g := range k.Groups {
 		list := tutor.Source{Key: g.Key}
 		for i := range g.Max {
-			item := tutor.Source{}
+			item, empty := tutor.Source{}, true
 			for _, field := range g.Fields {
 				name := fieldName(g.Key, i, field.Key)
 				if v, ok := f.Lookup(name); ok {
 					names = append(names, name)
 					item.Kids = append(item.Kids, tutor.Source{Key: field.Key, Text: v, Line: len(names)})
+					empty = empty && strings.TrimSpace(v) == ""
 				}
 			}
-			if len(item.Kids) > 0 {
+			if len(item.Kids) > 0 && (i < g.Min || !empty) {
 				list.Kids = append(list.Kids, item)
 			}
 		}
-		src.Kids = append(src.Kids, list)
+		if len(list.Kids) > 0 || g.Min > 0 {
+			src.Kids = append(src.Kids, list)
+		}
 	}
 	return src, names
 }

@@ -31,7 +31,7 @@ func (p *Problem) Code() string {
 		for _, f := range it.Fields {
 			fields = append(fields, guard(f.Written))
 		}
-		parts = append(parts, it.Group+":"+strings.Join(fields, ";"))
+		parts = append(parts, it.Group+":"+strings.TrimRight(strings.Join(fields, ";"), ";"))
 	}
 	if check := p.Settings.code(); check != "" {
 		parts = append(parts, CheckKey+":"+check)
@@ -75,7 +75,9 @@ func DecodeCode(code string) (Source, error) {
 				list.Kids = append(list.Kids, g.decode(fields))
 			}
 		}
-		src.Kids = append(src.Kids, list)
+		if len(list.Kids) > 0 || g.Min > 0 {
+			src.Kids = append(src.Kids, list)
+		}
 	}
 	return src, nil
 }
@@ -83,7 +85,7 @@ func DecodeCode(code string) (Source, error) {
 func (g Group) decode(fields string) Source {
 	item := branch("")
 	for i, f := range strings.Split(fields, ";") {
-		if i < len(g.Fields) {
+		if i < len(g.Fields) && f != "" {
 			item.Kids = append(item.Kids, leaf(g.Fields[i].Key, unguard(f)))
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"slices"
 
+	"closingside/statics"
 	"closingside/tutor/figure"
 	"closingside/tutor/text"
 )
@@ -20,6 +21,8 @@ type Kind struct {
 }
 
 // Group declares a list of like things a statement gives, such as its forces.
+// A group of at most one thing may be written without the list; where its
+// things have one field alone, that field's value stands for the thing.
 type Group struct {
 	Key      string
 	Min, Max int
@@ -28,20 +31,38 @@ type Group struct {
 
 // FieldSpec declares one value of a thing given.
 type FieldSpec struct {
-	Key     string
-	Is      FieldType
-	Example string // shown where the value is missing or can't be read
+	Key      string
+	Is       FieldType
+	Example  string // shown where the value is missing or can't be read
+	Optional bool   // may be left out: not given, or not known
+	Choices  []string
 }
 
 // FieldType says how a field's text is read.
 type FieldType uint8
 
-// The types of field.
+// The types of field. A quantity is read with its unit; all but components are
+// more than zero.
 const (
-	NameField      FieldType = iota // a short name of letters and digits
-	ForceField                      // a magnitude with its unit
-	DirectionField                  // a direction, as a book gives it
+	NameField         FieldType = iota // a short name of letters and digits
+	ForceField                         // a magnitude
+	ComponentField                     // a force with a sign
+	DirectionField                     // as a book gives it: an angle, a slope, a bearing
+	AngleField                         // an angle between 0° and 360°
+	RatioField                         // a number
+	LengthField                        //
+	MassField                          //
+	StiffnessField                     // of a spring
+	AccelerationField                  // of gravity
+	ChoiceField                        // one of the spec's words
 )
+
+// measures are the dimensions of the fields that hold a quantity.
+var measures = map[FieldType]statics.Dimension{
+	ForceField: statics.DimForce, ComponentField: statics.DimForce, AngleField: statics.DimAngle,
+	RatioField: statics.DimRatio, LengthField: statics.DimLength, MassField: statics.DimMass,
+	StiffnessField: statics.DimStiffness, AccelerationField: statics.DimAcceleration,
+}
 
 // Kinds lists the kinds of problem in teaching order.
 func Kinds() []*Kind { return []*Kind{&twoForces} }

@@ -36,17 +36,19 @@ type Mistake struct {
 }
 
 // Quantity is a value of the lesson: a given, or one the learner may enter.
-// Values are in Lesson.Unit for forces and in degrees for angles.
+// Values are in Lesson.Unit for forces, in degrees for angles and in Unit for
+// the rest.
 type Quantity struct {
 	Name     string      // canonical ASCII name: "gamma"
 	Symbol   expr.Symbol // as printed: γ
 	Dim      statics.Dimension
-	Given    bool      // stated by the problem, never asked
-	Answer   bool      // what the problem asks for; all others are intermediates
-	Turns    bool      // a direction: values that differ by 360° are the same
-	True     float64   // from the vector solution; NaN where there is none
-	Routes   []Route   // the first is the one a worked solution takes
-	Mistakes []Mistake // route-bound wrong ways
+	Given    bool         // stated by the problem, never asked
+	Answer   bool         // what the problem asks for; all others are intermediates
+	Turns    bool         // a direction: values that differ by 360° are the same
+	Unit     statics.Unit // of a quantity that is neither force nor angle
+	True     float64      // from the vector solution; NaN where there is none
+	Routes   []Route      // the first is the one a worked solution takes
+	Mistakes []Mistake    // route-bound wrong ways
 
 	// How the quantity stands to others, for the rules that exchange one for
 	// another. Empty where there is no such other.
@@ -122,6 +124,9 @@ func (l *Lesson) UnitOf(q *Quantity) statics.Unit {
 		return degree
 	case statics.DimForce:
 		return l.Unit
+	}
+	if q.Unit.Factor != 0 {
+		return q.Unit
 	}
 	return statics.Unit{Dim: q.Dim, Factor: 1}
 }

@@ -2,11 +2,9 @@ package tutor
 
 import (
 	"errors"
-	"slices"
 	"strings"
 
 	"closingside/statics"
-	"closingside/tutor/entry"
 	"closingside/tutor/text"
 )
 
@@ -38,9 +36,9 @@ type Item struct {
 // Field is one value of an Item.
 type Field struct {
 	Key     string
-	Written string          // as the statement writes it
-	Value   float64         // a magnitude in Unit; a direction in degrees from +x
-	Unit    statics.Unit    // of a magnitude
+	Written string          // as the statement writes it; "" where it is not given
+	Value   float64         // a quantity in Unit; a direction in degrees from +x
+	Unit    statics.Unit    // of a quantity
 	Heading statics.Heading // of a direction
 }
 
@@ -61,6 +59,9 @@ func (it *Item) Field(key string) Field {
 	}
 	return Field{Key: key}
 }
+
+// Given tells whether the statement gives the field.
+func (f Field) Given() bool { return f.Written != "" }
 
 // Group returns the items of one group, in order.
 func (p *Problem) Group(key string) []Item {
@@ -86,7 +87,12 @@ func ReadProblem(src Source) (*Problem, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &Problem{Kind: kind, Settings: DefaultSettings()}
+	return kind.read(src)
+}
+
+// read understands a Source as a problem of kind k.
+func (k *Kind) read(src Source) (*Problem, error) {
+	p := &Problem{Kind: k, Settings: DefaultSettings()}
 	seen := map[string]bool{}
 	for _, kid := range src.Kids {
 		if seen[kid.Key] {
@@ -97,21 +103,21 @@ func ReadProblem(src Source) (*Problem, error) {
 			return nil, err
 		}
 	}
-	for _, g := range kind.Groups {
-		if n := len(p.Group(g.Key)); n < g.Min || n > g.Max {
+	var inOrder []Item
+	for _, g := range k.Groups {
+		items := p.Group(g.Key)
+		if n := len(items); n < g.Min || n > g.Max {
 			at := src
 			for _, kid := range src.Kids {
 				if kid.Key == g.Key {
 					at = kid
 				}
 			}
-			key := "problem.count"
-			if g.Min == g.Max {
-				key = "problem.count.exact"
-			}
-			return nil, at.fault(key, "key", g.Key, "min", itoa(g.Min), "max", itoa(g.Max), "n", itoa(n))
+			return nil, g.miscounted(at, n)
 		}
+		inOrder = append(inOrder, items...)
 	}
+	p.Items = inOrder
 	if err := p.checkNames(src); err != nil {
 		return nil, err
 	}
@@ -191,75 +197,4 @@ func (k *Kind) keys() []string {
 		keys = append(keys, g.Key)
 	}
 	return keys
-}
-
-func (p *Problem) readGroup(g Group, list Source) error {
-	if len(list.Kids) == 0 && list.Text != "" || len(list.Kids) > 0 && list.Kids[0].Key != "" {
-		return list.fault("problem.list", "key", g.Key, "example", g.example())
-	}
-	for _, src := range list.Kids {
-		item := Item{Group: g.Key, Line: src.Line}
-		for _, spec := range g.Fields {
-			f, err := readField(spec, src)
-			if err != nil {
-				return err
-			}
-			item.Fields = append(item.Fields, f)
-		}
-		for _, kid := range src.Kids {
-			if !slices.ContainsFunc(g.Fields, func(s FieldSpec) bool { return s.Key == kid.Key }) {
-				return kid.fault("problem.key.unknown", "key", kid.Key, "keys", strings.Join(g.keys(), ", "))
-			}
-		}
-		p.Items = append(p.Items, item)
-	}
-	return nil
-}
-
-func (g Group) keys() []string {
-	var keys []string
-	for _, f := range g.Fields {
-		keys = append(keys, f.Key)
-	}
-	return keys
-}
-
-func (g Group) example() string {
-	var parts []string
-	for _, f := range g.Fields {
-		parts = append(parts, f.Key+": "+f.Example)
-	}
-	return "{" + strings.Join(parts, ", ") + "}"
-}
-
-func readField(spec FieldSpec, item Source) (Field, error) {
-	i := slices.IndexFunc(item.Kids, func(k Source) bool { return k.Key == spec.Key })
-	if i < 0 {
-		return Field{}, item.fault("problem.field.missing", "key", spec.Key, "example", spec.Example)
-	}
-	src := item.Kids[i]
-	if src.Kids != nil {
-		return Field{}, src.fault("problem.field.parts", "key", spec.Key, "example", spec.Example)
-	}
-	f := Field{Key: spec.Key, Written: strings.TrimSpace(src.Text)}
-	var bad *entry.Error
-	switch spec.Is {
-	case NameField:
-		return f, checkName(f.Written, src)
-	case ForceField:
-		f.Value, f.Unit, bad = entry.ReadMeasure(f.Written, statics.DimForce)
-		if bad == nil && !(f.Value > 0 && f.Value < maxMagnitude) {
-			return f, src.fault("problem.magnitude", "got", f.Written, "example", spec.Example)
-		}
-	case DirectionField:
-		f.Heading, bad = entry.ReadHeading(f.Written)
-		if bad == nil {
-			f.Value = f.Heading.Angle().Degrees()
-		}
-	}
-	if bad != nil {
-		return f, src.fault("problem.field.bad", "key", spec.Key, "got", f.Written,
-			"why", bad.Message(), "example", spec.Example)
-	}
-	return f, nil
 }

@@ -97,21 +97,34 @@ func showStatement(page *screen, l *tutor.Lesson) {
 		page.line("")
 	}
 	page.line(page.in(bold, "Given"))
+	showGivens(page, l.Problem)
+	for _, note := range l.Converted() {
+		page.paragraph(2, dim, note)
+	}
+}
+
+// showGivens writes the givens: in columns where they are a list of like
+// things, in sentences otherwise.
+func showGivens(page *screen, p *tutor.Problem) {
 	var columns [][]string
-	for _, item := range l.Problem.Items {
+	for _, item := range p.Items {
 		for i, f := range item.Fields {
+			if item.Group != p.Items[0].Group || !f.Given() {
+				for _, given := range p.Statements() {
+					page.hanging("  ", 4, plain, printable(given))
+				}
+				return
+			}
 			if i == len(columns) {
 				columns = append(columns, nil)
 			}
 			columns[i] = append(columns[i], printable(f.Written))
 		}
 	}
-	for row := range l.Problem.Items {
+	for row := range p.Items {
 		line := ""
 		for _, c := range columns {
-			if row < len(c) {
-				line += "  " + pad(c[row], widest(c))
-			}
+			line += "  " + pad(c[row], widest(c))
 		}
 		page.line(line)
 	}

@@ -6,7 +6,8 @@ import (
 	"strings"
 )
 
-// areas lists every map of sentences. No key may stand in two of them.
+// areas lists every map of sentences but those of the kinds of problem, which
+// each kind's file adds. No key may stand in two of them.
 var areas = []map[string]string{
 	common,
 	reader,
@@ -14,9 +15,9 @@ var areas = []map[string]string{
 	shell,
 	tutoring,
 	problems,
+	givens,
 	principles,
 	slips,
-	twoForces,
 	page,
 }
 
@@ -27,6 +28,9 @@ var Strict bool
 
 // sentences is every area in one map.
 var sentences = join(areas)
+
+// add puts a kind's sentences to the others.
+func add(area map[string]string) { sentences = join([]map[string]string{sentences, area}) }
 
 func join(areas []map[string]string) map[string]string {
 	all := map[string]string{}

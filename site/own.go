@@ -1,0 +1,123 @@
+package site
+
+import (
+	"strings"
+
+	"closingside/site/html"
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// why tells beside the form why a problem of one's own was not opened.
+func (s *session) why() html.Node {
+	return html.El("p", html.ID("refused"), html.Class("notice"), html.A("role", "alert"), html.A("tabindex", "-1"), html.Data("focus", "refused"), html.Text(s.refused))
+}
+
+// ownForm takes a problem of the learner's own; its fields are those the kind
+// declares. Things beyond the least number are folded away.
+func (s *session) ownForm(k *tutor.Kind) html.Node {
+	mine := s.draft.Get("kind") == k.Name
+	how := "page.home.own.how"
+	if text.Has(k.Name + ".own") {
+		how = k.Name + ".own"
+	}
+	fields := []html.Part{html.Hidden("do", "own"), html.Hidden("kind", k.Name), html.El("p", html.Text(text.Say(how)))}
+	for _, g := range k.Groups {
+		for i := range g.Min {
+			fields = append(fields, s.item(k, g, i, mine))
+		}
+		if g.Max == g.Min {
+			continue
+		}
+		more := []html.Part{html.El("summary", html.Text(word(k, "more", g.Key, "n", "")))}
+		for i := g.Min; i < g.Max; i++ {
+			more = append(more, s.item(k, g, i, mine))
+			if mine && s.written(g, i) {
+				more = append(more, html.Flag("open"))
+			}
+		}
+		fields = append(fields, html.El("details", more...))
+	}
+	if mine && s.refused != "" && s.wrong == "" {
+		fields = append(fields, s.why())
+	}
+	fields = append(fields, button(text.Say("page.home.own.go"), "primary"))
+	parts := []html.Part{html.El("summary", html.Text(text.Say("page.home.own"))), html.El("form", fields...)}
+	if mine {
+		parts = append(parts, html.Flag("open"))
+	}
+	return html.El("details", parts...)
+}
+
+// written tells whether the draft has something for the i-th thing of g.
+func (s *session) written(g tutor.Group, i int) bool {
+	for _, spec := range g.Fields {
+		if strings.TrimSpace(s.draft.Get(fieldName(g.Key, i, spec.Key))) != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// word is what the page calls a field ("field"), a thing ("item") or further
+// things ("more") of a kind: the kind's own word, or the common one.
+func word(k *tutor.Kind, part, key string, pairs ...string) string {
+	for _, key := range []string{k.Name + "." + part + "." + key, "page." + part + "." + key} {
+		if text.Has(key) {
+			return text.Say(key, pairs...)
+		}
+	}
+	return text.Say("page."+part, append(pairs, "key", key)...)
+}
+
+// item is the fields of one thing of a group.
+func (s *session) item(k *tutor.Kind, g tutor.Group, i int, mine bool) html.Node {
+	set := []html.Part{html.El("legend", html.Text(word(k, "item", g.Key, "n", itoa(i+1))))}
+	for _, spec := range g.Fields {
+		set = append(set, s.field(k, g, i, spec, mine)...)
+	}
+	return html.El("fieldset", set...)
+}
+
+func (s *session) field(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpec, mine bool) []html.Part {
+	name := fieldName(g.Key, i, spec.Key)
+	id, value := k.Name+"."+name, ""
+	if mine {
+		value = s.draft.Get(name)
+	}
+	label := word(k, "field", spec.Key)
+	if spec.Optional {
+		label = text.Say("page.field.optional", "label", label)
+	}
+	input := []html.Part{html.ID(id), html.A("name", name)}
+	why := html.Nodes(nil)
+	if mine && s.refused != "" && s.wrong == name {
+		input = append(input, html.A("aria-invalid", "true"), html.A("aria-describedby", "refused"), html.Data("focus", id))
+		why = html.Nodes{s.why()}
+	}
+	return []html.Part{html.El("label", html.A("for", id), html.Text(label)), control(spec, value, input), why}
+}
+
+// control is the element a field is entered in.
+func control(spec tutor.FieldSpec, value string, parts []html.Part) html.Node {
+	if spec.Is != tutor.ChoiceField {
+		return html.El("input", append(parts, html.A("value", value), html.A("placeholder", spec.Example),
+			html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false"))...)
+	}
+	choices := spec.Choices
+	if spec.Optional {
+		choices = append([]string{""}, choices...)
+	}
+	for _, c := range choices {
+		label := c
+		if c == "" {
+			label = text.Say("page.field.none")
+		}
+		option := []html.Part{html.A("value", c), html.Text(label)}
+		if c == value {
+			option = append(option, html.Flag("selected"))
+		}
+		parts = append(parts, html.El("option", option...))
+	}
+	return html.El("select", parts...)
+}

@@ -1,0 +1,97 @@
+package tutor
+
+import (
+	"testing"
+
+	"closingside/statics"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// every is a kind with every type of field, in no way a kind of problem.
+var every = Kind{Name: "every", Groups: []Group{
+	{Key: "things", Min: 0, Max: 2, Fields: []FieldSpec{
+		{Key: "name", Is: NameField, Example: "A"},
+		{Key: "force", Is: ForceField, Example: "3 kN", Optional: true},
+		{Key: "part", Is: ComponentField, Example: "-3 kN", Optional: true},
+		{Key: "way", Is: DirectionField, Example: "N 30 E", Optional: true},
+		{Key: "angle", Is: AngleField, Example: "30 deg", Optional: true},
+		{Key: "ratio", Is: RatioField, Example: "0.3", Optional: true},
+		{Key: "length", Is: LengthField, Example: "2 m", Optional: true},
+		{Key: "mass", Is: MassField, Example: "20 kg", Optional: true},
+		{Key: "stiffness", Is: StiffnessField, Example: "200 N/m", Optional: true},
+	}},
+	{Key: "gravity", Min: 0, Max: 1, Fields: []FieldSpec{{Key: "g", Is: AccelerationField, Example: "9.81 m/s²"}}},
+	{Key: "hold", Min: 1, Max: 1, Fields: []FieldSpec{{Key: "by", Is: ChoiceField, Example: "cable", Choices: []string{"cable", "strut"}}}},
+}}
+
+func TestFieldsAreReadByTheirType(t *testing.T) {
+	rows := []struct {
+		key, written string
+		value        float64
+		unit         string
+	}{
+		{"force", "3 kN", 3, "kN"}, {"part", "-3 kip", -3, "kip"}, {"part", "0 N", 0, "N"},
+		{"way", "N 30 E", 60, ""}, {"way", "3:4 down left", 216.86989764584402, ""},
+		{"angle", "52°30′", 52.5, "deg"}, {"ratio", "0.3", 0.3, ""}, {"length", "2.5 ft", 2.5, "ft"},
+		{"mass", "20 kg", 20, "kg"}, {"mass", "2 slugs", 2, "slug"}, {"stiffness", "200 N/m", 200, "N/m"}, {"stiffness", "35 lb/in", 35, "lb/in"},
+	}
+	for _, r := range rows {
+		t.Run(r.key+" "+r.written, func(t *testing.T) {
+			p, err := every.read(branch("", branch("things", branch("", leaf("name", "A"), leaf(r.key, r.written))), leaf("hold", "strut")))
+			require.NoError(t, err)
+			f := p.Group("things")[0].Field(r.key)
+			assert.InDelta(t, r.value, f.Value, 1e-12)
+			assert.Equal(t, r.unit, f.Unit.Symbol)
+			assert.True(t, f.Given())
+			assert.Equal(t, r.key == "force", p.Group("things")[0].Field("force").Given(), "left out")
+		})
+	}
+	p, err := every.read(branch("", leaf("hold", "cable"), leaf("gravity", "32.2 ft/s²")))
+	require.NoError(t, err)
+	assert.Equal(t, "ft/s²", p.Group("gravity")[0].Field("g").Unit.Symbol)
+	assert.Equal(t, []string{"gravity", "hold"}, []string{p.Items[0].Group, p.Items[1].Group}, "in the kind's order")
+}
+
+func TestFieldsOutOfBoundsAreRefusedWithWhatWouldDo(t *testing.T) {
+	thing := func(key, v string) Source { return branch("things", branch("", leaf("name", "A"), leaf(key, v))) }
+	rows := []struct {
+		name string
+		kids []Source
+		says string
+	}{
+		{"negative length", []Source{thing("length", "-2 m")}, "more than zero"},
+		{"force as length", []Source{thing("length", "2 N")}, "2 m"},
+		{"no mass", []Source{thing("mass", "0 kg")}, "more than zero"},
+		{"full turn", []Source{thing("angle", "360 deg")}, "less than 360°"},
+		{"vast component", []Source{thing("part", "-1e13 N")}, "-3 kN"},
+		{"unknown word", []Source{leaf("hold", "rope")}, "cable, strut"},
+		{"word missing", nil, "hold: cable"},
+		{"one, listed twice", []Source{branch("hold", branch("", leaf("by", "cable")), branch("", leaf("by", "strut")))}, "must list 1, not 2"},
+		{"three of two", []Source{branch("things", branch("", leaf("name", "A")), branch("", leaf("name", "B")), branch("", leaf("name", "C")))}, "from 0 to 2"},
+		{"required left empty", []Source{branch("things", branch("", leaf("name", "")))}, "name"},
+		{"not a list", []Source{leaf("things", "A")}, "list"},
+	}
+	for _, r := range rows {
+		t.Run(r.name, func(t *testing.T) {
+			src := branch("", r.kids...)
+			if r.name != "word missing" && r.name != "unknown word" && r.name != "one, listed twice" {
+				src.Kids = append(src.Kids, leaf("hold", "cable"))
+			}
+			_, err := every.read(src)
+			require.Error(t, err)
+			assert.ErrorContains(t, err, r.says)
+		})
+	}
+}
+
+// Pounds and newtons in one problem: worked in the first force's unit, and it
+// is said. NIST SP 811 (2008), B.8: 1 lbf = 4.448 222 N.
+func TestSystemsAreNeverMixedSilently(t *testing.T) {
+	l := pair(t, "340 N", "25 deg", "100 lb", "118 deg")
+	assert.Equal(t, []string{"The statement mixes systems of units. This is worked in N: 100 lb is 444.822 N."}, l.Converted())
+	assert.InEpsilon(t, 444.8222, l.Truth("F2"), 1e-7)
+	assert.Empty(t, pair(t, "340 N", "25 deg", "1.2 kN", "118 deg").Converted())
+	assert.Equal(t, statics.USCustomary, pair(t, "340 lb", "25 deg", "1.2 kip", "118 deg").Unit.System())
+}

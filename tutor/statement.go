@@ -1,0 +1,94 @@
+package tutor
+
+import (
+	"strings"
+
+	"closingside/statics"
+	"closingside/tutor/text"
+)
+
+// Statements are the givens of a problem, a sentence for each thing. The
+// sentence for the fields a and b of a group g of kind k is under
+// "k.given.g.a.b", or else under "given.a.b"; without either, the values are
+// listed.
+func (p *Problem) Statements() []string {
+	var all []string
+	for i := range p.Items {
+		all = append(all, p.statement(&p.Items[i]))
+	}
+	return all
+}
+
+func (p *Problem) statement(it *Item) string {
+	var keys, pairs, values []string
+	for _, f := range it.Fields {
+		if !f.Given() {
+			continue
+		}
+		shown := f.Written
+		if p.spec(it.Group, f.Key).Is == DirectionField {
+			shown = f.Heading.String()
+		}
+		keys = append(keys, f.Key)
+		pairs = append(pairs, f.Key, shown)
+		values = append(values, shown)
+	}
+	shape := strings.Join(keys, ".")
+	for _, key := range []string{p.Kind.Name + ".given." + it.Group + "." + shape, "given." + shape} {
+		if text.Has(key) {
+			return text.Say(key, pairs...)
+		}
+	}
+	return strings.Join(values, ", ")
+}
+
+// spec is the declaration of a field.
+func (p *Problem) spec(group, key string) FieldSpec {
+	for _, g := range p.Kind.Groups {
+		if g.Key != group {
+			continue
+		}
+		for _, s := range g.Fields {
+			if s.Key == key {
+				return s
+			}
+		}
+	}
+	return FieldSpec{}
+}
+
+// Converted says, for each given of another system of units than the lesson's,
+// what it is in the lesson's: systems are never mixed silently. Empty for a
+// problem that keeps to one system.
+func (l *Lesson) Converted() []string {
+	var all []string
+	home := l.Unit.System()
+	for _, it := range l.Problem.Items {
+		for _, f := range it.Fields {
+			away := f.Unit.System()
+			if !f.Given() || away == statics.NoSystem || home == statics.NoSystem || away == home {
+				continue
+			}
+			to := l.homeUnit(f.Unit.Dim)
+			v, _ := f.Unit.Convert(f.Value, to)
+			all = append(all, text.Say("given.converted", "written", f.Written, "same", to.After(Digits{Magnitude: 6}.written(to.Dim, v)), "unit", l.Unit.Symbol))
+		}
+	}
+	return all
+}
+
+// homeUnit is the unit of the lesson's system in which values of dimension d
+// are told.
+func (l *Lesson) homeUnit(d statics.Dimension) statics.Unit {
+	if d == statics.DimForce {
+		return l.Unit
+	}
+	si := map[statics.Dimension]string{statics.DimLength: "m", statics.DimMass: "kg", statics.DimStiffness: "N/m", statics.DimMoment: "N·m", statics.DimAcceleration: "m/s²"}
+	us := map[statics.Dimension]string{statics.DimLength: "ft", statics.DimMass: "slug", statics.DimStiffness: "lb/ft", statics.DimMoment: "lb·ft", statics.DimAcceleration: "ft/s²"}
+	symbol := si[d]
+	if l.Unit.System() == statics.USCustomary {
+		symbol = us[d]
+	}
+	u, _ := statics.UnitBySymbol(symbol)
+	return u
+}
