@@ -31,7 +31,7 @@ var hostile = flag.Int("hostile", 20_000, "entries that TestHostileText makes up
 func TestHostileText(t *testing.T) {
 	pieces := strings.Split("0 1 2 3 30 87 90 180 340 1.518 1,234 1.2e3 12.5 .5 5. ½ ² ³ ⁻¹ ⁰ + - − * × · / ÷ ^ ** = ≈ | ( ) [ ] { } , ; : . ° ′ ″ ' \" "+
 		"√ sqrt sin cos tan sin⁻¹ asin arc inv abs π pi rad grad deg min sec N kN lb kip m ft N·m lb-ft kN/m m/s² P Q R F1 γ gamma θ theta T1 Rx x X e _ β "+
-		"from above below left right of up down clockwise cw ccw azimuth north E S W y axis the or and at # % ? \xff ́ ￼ ＋ ５ ٣ Р \u00a0 \u202f \u200b", " ")
+		"from toward above below left right of up down clockwise cw ccw azimuth north E S W y axis the or and at # % ? \xff ́ ￼ ＋ ５ ٣ Р \u00a0 \u202f \u200b", " ")
 	pieces = append(pieces, " ", " ", " ")
 	const seed = 5
 	r := rand.New(rand.NewPCG(seed, 0))
@@ -56,6 +56,7 @@ func survives(t *testing.T, s string, which uint8) {
 	} else if r.Form != Equation && r.Form != Affine && (math.IsNaN(r.Value) || math.IsInf(r.Value, 0)) {
 		t.Fatalf("Read(%q) = %v", s, r.Value)
 	}
+	directionSurvives(t, s)
 	for _, n := range []expr.Node{r.Tree, r.Right} {
 		if n != nil {
 			readsBack(t, s, n)
@@ -90,5 +91,23 @@ func readsBack(t *testing.T, s string, n expr.Node) {
 	require.Nil(t, err, "%q prints as %q", s, plain)
 	if got != printed(n) {
 		t.Fatalf("%q prints as %q, which reads as %q", s, plain, expr.Plain(got, testNaming))
+	}
+}
+
+// directionSurvives: s read where a direction may be told from a thing given,
+// and what it shows as is the same direction.
+func directionSurvives(t *testing.T, s string) {
+	scope := scopeFor("beta")
+	scope.Direction, scope.Things = true, Things{"P": 25, "E": 118, "F1": -40}
+	r, err := Read(s, scope)
+	if err != nil {
+		checkError(t, s, err)
+		return
+	}
+	if r.Form != Direction {
+		return
+	}
+	if again, err := Read(r.Shown(scope.Unit), scope); err != nil || math.Abs(again.Value-r.Value) > 1e-6*max(1, math.Abs(r.Value)) {
+		t.Fatalf("Read(%q) shows as %q, which reads as %v, %v", s, r.Shown(scope.Unit), again.Value, err)
 	}
 }

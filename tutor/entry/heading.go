@@ -11,40 +11,53 @@ import (
 //
 //	heading = angle                                            25°, counter-clockwise from +x
 //	        | [ sense ] angle [ sense ] "from" axis [ sense ]  20 deg from +y clockwise
+//	        | angle "from" axis side                           20° from +y to the left
 //	        | angle side axis                                  30° below −x, 15° left of +y
 //	        | number ( ":" | "/" ) number way way              3:4 up left
 //	        | compass angle compass                            N 30° E
 //	        | angle compass "of" compass                       37° N of E
 //	        | "azimuth" angle | compass | axis | way           azimuth 120°, N, −x, up
-//	axis    = [ "+" | "−" ] ( "x" | "y" )
+//	axis    = [ "+" | "−" ] ( "x" | "y" ) | "horizontal" | "vertical"
 func ReadHeading(s string) (statics.Heading, *Error) {
-	h, _, err := readHeading(s)
-	return h, err
+	p, err := readHeading(s, nil)
+	return p.found, err
 }
 
-// readHeading also gives the number the direction was written with; it is
-// exact for a slope and for a bare axis.
-func readHeading(s string) (h statics.Heading, n number, err *Error) {
+// Things are the directions, in degrees from +x, of what is given under a
+// name: another direction may be told from them.
+type Things map[string]float64
+
+// readHeading reads a direction, by the grammar above or from a thing given:
+//
+//	heading = [ sense ] angle [ sense ] "from" thing [ sense | "toward" thing ]  20° from P, 20° from P toward Q
+func readHeading(s string, things Things) (p headingParser, err *Error) {
 	defer rescue(&err)
-	p := headingParser{lexer: newLexer(s, newVocabulary(nil))}
+	p = headingParser{lexer: newLexer(s, newVocabulary(nil)), things: things}
 	p.scan()
 	if len(p.items) == 0 {
 		span{0, len(p.source)}.fail("empty")
 	}
-	h = p.heading()
+	p.found = p.heading()
 	if p.pos < len(p.items) {
 		p.confused()
 	}
-	if p.turn != nil {
-		n = p.turn.num
+	return p, nil
+}
+
+// number is the number the direction was written with; it is exact for a slope
+// and for a bare axis.
+func (p *headingParser) number() number {
+	if p.turn == nil {
+		return number{}
 	}
-	return h, n, nil
+	return p.turn.num
 }
 
 // item is a word, a number or a sign of a direction.
 type item struct {
 	span
 	word  string // in the table's spelling; "" for a number
+	thing string // its name
 	num   number // an angle is in degrees, with its half-unit
 	angle bool   // a unit of angle was written
 }
@@ -52,7 +65,8 @@ type item struct {
 // headingWords gives each word of a direction the spelling that is worked with.
 // An empty one is passed over.
 var headingWords = map[string]string{
-	"from": "from", "measured": "", "the": "", "axis": "", "to": "", "direction": "", "due": "", "and": "", "pointing": "", "half": "",
+	"from": "from", "off": "from", "toward": "toward", "towards": "toward", "horizontal": "x", "vertical": "y",
+	"measured": "", "the": "", "axis": "", "to": "", "direction": "", "due": "", "and": "", "pointing": "", "half": "",
 	"positive": "+", "negative": "-", "plus": "+", "minus": "-", "x": "x", "y": "y",
 	"clockwise": "cw", "cw": "cw", "counterclockwise": "ccw", "anticlockwise": "ccw", "counter": "counter", "anti": "counter", "ccw": "ccw", "acw": "ccw",
 	"above": "up", "below": "down", "up": "up", "down": "down", "upward": "up", "upwards": "up", "downward": "down", "downwards": "down",
@@ -77,9 +91,14 @@ func speaksOfDirection(s string) bool {
 
 type headingParser struct {
 	*lexer
-	items []item
-	pos   int
-	turn  *item // the angle read
+	things Things
+	items  []item
+	pos    int
+
+	found statics.Heading
+	turn  *item         // the angle read
+	from  string        // the thing it is told from, "" where that is an axis
+	base  statics.Angle // the direction of that thing
 }
 
 // scan cuts the text into items.
@@ -99,6 +118,7 @@ func (p *headingParser) scan() {
 			p.items = append(p.items, item{span: x.spanFrom(from), word: word})
 		case r == ',':
 			x.pos++
+		case p.scanThing(from):
 		case isLetter(r):
 			x.pos = x.letters(from)
 			p.scanWord(from, string(x.runes[from:x.pos]))
@@ -140,6 +160,26 @@ func (p *headingParser) scanNumber(from int) {
 		it.num.half *= u.Factor
 	}
 	p.items = append(p.items, it)
+}
+
+// scanThing takes the name of a thing given. It stands behind "from" or
+// "toward" alone: elsewhere E is east even where a force is called so.
+func (p *headingParser) scanThing(from int) bool {
+	if last := len(p.items) - 1; last < 0 || p.items[last].word != "from" && p.items[last].word != "toward" {
+		return false
+	}
+	x := p.lexer
+	end := from
+	for end < len(x.runes) && (isLetter(x.runes[end]) || isDigit(x.runes[end]) || x.runes[end] == '_') {
+		end++
+	}
+	name := strings.ReplaceAll(string(x.runes[from:end]), "_", "")
+	if _, ok := p.things[name]; !ok {
+		return false
+	}
+	x.pos = end
+	p.items = append(p.items, item{span: x.spanFrom(from), word: "thing", thing: name})
+	return true
 }
 
 // scanWord takes a word. "Counter" goes with the "clockwise" behind it.
@@ -237,12 +277,42 @@ func (p *headingParser) heading() statics.Heading {
 	}
 	axis := statics.PlusX
 	if _, ok := p.accept("from"); ok {
+		if p.is(0, "thing") {
+			return p.fromThing(turn, sense, turned)
+		}
 		axis = p.axis()
-		if !turned {
+		switch {
+		case turned:
+		case p.is(0, ways...):
+			return p.checked(statics.Toward(statics.Beside, axis, p.axisOf(ways...), turn))
+		default:
 			sense, _ = p.sense()
 		}
 	}
 	return p.checked(statics.From(axis, turn, sense))
+}
+
+// fromThing reads from which thing the angle is told, and which way.
+func (p *headingParser) fromThing(turn statics.Angle, sense statics.Sense, turned bool) statics.Heading {
+	p.from = p.items[p.pos].thing
+	from := statics.Angle(p.things[p.from]) * statics.Degree
+	p.pos++
+	if !turned {
+		sense, turned = p.sense()
+	}
+	if !turned && p.is(0, "toward") {
+		p.pos++
+		if !p.is(0, "thing") {
+			p.confused()
+		}
+		to := statics.Angle(p.things[p.items[p.pos].thing]) * statics.Degree
+		p.pos++
+		if (to - from).Normalized() < 0 {
+			sense = statics.Clockwise
+		}
+	}
+	p.base = from
+	return p.checked(statics.From(statics.PlusX, turn, sense))
 }
 
 // slope reads a slope triangle: the vertical leg, the horizontal one, and the

@@ -62,6 +62,11 @@ func TestReadHeading(t *testing.T) {
 		{"1.5:2 down left", "216.87 1.5:2 down left"},
 		{"３０° below −x", "210 30° below −x"},
 		{"N 30 E.", "60 N 30° E"},
+		{"20° from the vertical to the left", "110 20° left of +y"},
+		{"20° left of the vertical", "110 20° left of +y"},
+		{"20° from −y to the right", "290 20° right of −y"},
+		{"20° above the horizontal", "20 20° above +x"},
+		{"20° off +y clockwise", "70 20° clockwise from +y"},
 
 		{"", "error 1+0 empty"},
 		{"30 degrees upwind", "error 12+6 heading-word"},
@@ -81,6 +86,8 @@ func TestReadHeading(t *testing.T) {
 		{"3: up left", "error 4+2 heading"},
 		{"25° from", "error 5+4 heading-unfinished"},
 		{"25° 30", "error 5+2 minutes"},
+		{"20° from P", "error 10+1 heading-word"},
+		{"20° toward P", "error 12+1 heading-word"},
 		{"25° from +x 30", "error 13+2 heading"},
 		{"from +x", "error 1+4 heading"},
 		{"25° N E", "error 7+1 heading"},
@@ -95,6 +102,43 @@ func TestReadHeading(t *testing.T) {
 				checkError(t, row.text, err)
 			}
 			assert.Equal(t, row.want, got, "ReadHeading(%q)", row.text)
+		})
+	}
+}
+
+// TestDirectionsFromAThing: a direction told from a force that is given.
+func TestDirectionsFromAThing(t *testing.T) {
+	s := scopeFor("beta")
+	s.Direction, s.Things = true, Things{"P": 25, "E": 118, "F1": -40}
+	for _, row := range []struct{ text, want string }{
+		{"20° from P", "45 20° from P"},
+		{"20° counter-clockwise from P", "45 20° from P"},
+		{"20° clockwise from P", "5 20° clockwise from P"},
+		{"20 deg from the P clockwise", "5 20° clockwise from P"},
+		{"20° from P toward E", "45 20° from P"},
+		{"20° from E towards P", "98 20° clockwise from E"},
+		{"20° from F1", "-20 20° from F1"},
+		{"20° from F_1", "-20 20° from F1"},
+		{"20° from F₁ cw", "-60 20° clockwise from F1"},
+		{"N 30 E", "60 N 30° E"},
+		{"30° N of E", "30 30° N of E"},
+		{"20° from E", "138 20° from E"},
+		{"20° from east", "20 20° from +x"},
+		{"20° from P toward", "error 12+6 heading-unfinished"},
+		{"20° from P toward P 3", "error 21+1 heading"},
+		{"20° from P above", "error 12+5 heading"},
+		{"20° from Z", "error 10+1 heading-word"},
+		{"20° from P clockwise toward E", "error 22+6 heading"},
+	} {
+		t.Run(row.text, func(t *testing.T) {
+			r, err := Read(row.text, s)
+			got := describe(Reading{}, err)
+			if err == nil {
+				got = number6(r.Value) + " " + r.Shown(s.Unit)
+			} else {
+				checkError(t, row.text, err)
+			}
+			assert.Equal(t, row.want, got)
 		})
 	}
 }
@@ -207,7 +251,7 @@ func TestSettings(t *testing.T) {
 		{"R = 340 + 342.6 N", numbers, "error 5+13 numbers-only"},
 		{"3 = 3", numbers, "error 1+5 numbers-only"},
 		{"118° − θ", angle, "error 1+8 numbers-only"},
-		{"30° below −x", angle, "error 5+5 unknown-name"},
+		{"30° below −x", angle, "direction 210 ± 0.5 5 deg | 30° below −x"},
 		{"682.6", units, "error 1+5 unit-required"},
 		{"682.6 N", units, "number 682.6 ± 0.05 N"},
 		{"P + 342.6", units, "expression 682.6 | F1 + 342.6"},

@@ -22,7 +22,8 @@ type Scope struct {
 	Asked    string   // may not be used in its own entry, but for "R = 682.6 N"
 	// Dims tells what a name measures; it may be nil.
 	Dims         func(name string) (statics.Dimension, bool)
-	Direction    bool // "30° below −x" will do as well
+	Direction    bool   // "30° below −x" will do as well
+	Things       Things // from which a direction may be told
 	NumbersOnly  bool
 	UnitRequired bool // behind a plain number
 }
@@ -66,7 +67,8 @@ type Reading struct {
 	Const, Coef float64
 	In          string
 	Literals    []Literal
-	Heading     statics.Heading // of a direction
+	Heading     statics.Heading // of a direction, from the thing as if that were +x
+	From        string          // the thing given that it was told from; "" for an axis
 }
 
 // Literal is a number inside an entry, known to the digit it was typed to.
@@ -83,23 +85,28 @@ type Literal struct {
 // tree where one could be made, so that it can be shown.
 func Read(s string, sc Scope) (Reading, *Error) {
 	r, err := read(s, sc)
-	if err == nil || !sc.Direction || sc.NumbersOnly || utf8.RuneCountInString(s) > maxRunes {
+	if err == nil || !sc.Direction || utf8.RuneCountInString(s) > maxRunes {
 		return r, err
 	}
-	h, n, headingErr := readHeading(s)
+	p, headingErr := readHeading(s, sc.Things)
 	switch {
-	case headingErr == nil:
-		return directed(h, n), nil
+	case headingErr == nil && p.worded():
+		return p.directed(), nil
 	case speaksOfDirection(s):
 		return r, headingErr
 	}
 	return r, err
 }
 
-func directed(h statics.Heading, n number) Reading {
-	v := h.Angle().Degrees()
+// worded reports whether a direction is told in words, not by a number alone.
+func (p *headingParser) worded() bool {
+	return slices.ContainsFunc(p.items, func(i item) bool { return i.word != "" && i.word != "+" && i.word != "-" })
+}
+
+func (p *headingParser) directed() Reading {
+	v, n := (p.base + p.found.Angle()).Degrees(), p.number()
 	return Reading{Form: Direction, Value: v, Halves: n.halves(), Digits: n.digits, Decimals: n.decimals,
-		Unit: "deg", UnitWritten: true, Tree: expr.Deg(v), Heading: h}
+		Unit: "deg", UnitWritten: true, Tree: expr.Deg(v), Heading: p.found, From: p.from}
 }
 
 func read(s string, sc Scope) (r Reading, err *Error) {

@@ -1,6 +1,8 @@
 package entry
 
 import (
+	"strings"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 )
@@ -9,8 +11,16 @@ import (
 // −x". A number is shown in unit, which must be the one it was read for
 // (Scope.Unit). Other forms are shown by their trees.
 func (r Reading) Shown(unit statics.Unit) string {
-	if r.Form == Direction {
+	switch {
+	case r.Form == Direction && r.From != "":
+		return r.toldFrom()
+	case r.Form == Direction:
 		return r.Heading.String()
 	}
 	return unit.After(expr.FormatNumber(r.Value, 10))
+}
+
+// toldFrom is a direction told from a thing given: "20° clockwise from P".
+func (r Reading) toldFrom() string {
+	return strings.Replace(r.Heading.String(), "+x", r.From, 1)
 }
