@@ -1,18 +1,17 @@
 package tutor
 
-import (
-	"math/rand/v2"
-
-	"closingside/statics"
-)
+import "math/rand/v2"
 
 // Draw draws the numbers of a problem. All draws are of integers from a PCG
 // generator (O'Neill 2014, as math/rand/v2 fixes it), so a seed gives the same
 // problem on every machine.
-type Draw struct{ src *rand.PCG }
+type Draw struct {
+	src    *rand.PCG
+	within [4]bool // the quadrants that Direction draws from
+}
 
 // NewDraw starts a sequence of draws. The stream tells kinds apart.
-func NewDraw(seed, stream uint64) *Draw { return &Draw{rand.NewPCG(seed, stream)} }
+func NewDraw(seed, stream uint64) *Draw { return &Draw{src: rand.NewPCG(seed, stream), within: [4]bool{true, true, true, true}} }
 
 // Below draws a whole number from 0 to n−1; n must be positive. Draws from the
 // uneven end of the range are rejected, so every number is equally likely.
@@ -29,36 +28,32 @@ func (d *Draw) Below(n int) int {
 // Step draws one of lo, lo+step, … up to hi.
 func (d *Draw) Step(lo, hi, step int) int { return lo + step*d.Below((hi-lo)/step+1) }
 
-// Generate draws a fair problem of kind k by seed. Only the first so many
-// draws are tried; a kind whose draws are so rarely fair is a bug.
-func Generate(k *Kind, seed uint64) *Problem {
-	var stream uint64
-	for _, r := range k.Name {
-		stream = stream*31 + uint64(r)
-	}
-	d := NewDraw(seed, stream)
-	for range 10_000 {
-		p, err := ReadProblem(k.Draw(d))
-		if err != nil {
-			continue
-		}
-		if l, err := Open(p); err == nil && l.fair() {
-			return p
+// Direction draws a whole direction from −180 to 179 degrees, a multiple of
+// step (a divisor of 90), in a quadrant where directions are wanted. Each
+// quadrant holds the axis it begins with.
+func (d *Draw) Direction(step int) int {
+	var open []int
+	for q, on := range d.within {
+		if on {
+			open = append(open, q)
 		}
 	}
-	panic("tutor: no fair problem of kind " + k.Name)
+	if len(open) == 0 { // nothing is wanted; what is drawn will not be kept
+		open = []int{0}
+	}
+	deg := 90*open[d.Below(len(open))] + d.Step(0, 90-step, step)
+	if deg >= 180 {
+		deg -= 360
+	}
+	return deg
 }
 
-// fair tells whether a lesson is fit to be set: no angle of the figure near 0°
-// or 180°, none that is nearly or exactly a right angle.
-func (l *Lesson) fair() bool {
-	for _, q := range l.Quantities {
-		if q.Given || q.Turns || q.Dim != statics.DimAngle {
-			continue
-		}
-		if q.True < 12 || q.True > 168 || q.True > 86 && q.True < 94 {
-			return false
-		}
+// Generate draws a fair problem of kind k by seed. That there is none is a bug
+// of the kind.
+func Generate(k *Kind, seed uint64) *Problem {
+	p, _, err := Wish{Kind: k}.Generate(seed)
+	if err != nil {
+		panic("tutor: no fair problem of kind " + k.Name)
 	}
-	return true
+	return p
 }

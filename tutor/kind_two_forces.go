@@ -49,7 +49,7 @@ func drawTwoForces(d *Draw) Source {
 	story := stories[d.Below(len(stories))]
 	names := [][2]string{{"P", "Q"}, {"F1", "F2"}, {"A", "B"}}[d.Below(3)]
 	draw := func(name string) Source {
-		return force(name, itoa(d.Step(150, 950, 10))+" N", itoa(d.Step(-175, 180, 1))+" deg")
+		return force(name, itoa(d.Step(150, 950, 10))+" N", itoa(d.Direction(1))+" deg")
 	}
 	return harbour(story, draw(names[0]), draw(names[1]))
 }

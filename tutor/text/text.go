@@ -18,6 +18,7 @@ var areas = []map[string]string{
 	givens,
 	principles,
 	slips,
+	sets,
 	page,
 }
 

@@ -1,0 +1,156 @@
+package tutor
+
+import (
+	"math"
+	"slices"
+
+	"closingside/statics"
+)
+
+// Fairness is how well the values of a drawn problem can be told apart.
+type Fairness struct {
+	Draws        int     // draws made until this one was kept
+	Separation   float64 // the smallest that had to exceed 1, in units of the last digit asked
+	Quantity     string  // where it is smallest
+	Between      [2][]string
+	Coincidences []Coincidence // of rare slips, allowed
+}
+
+// Coincidence is two values of one quantity that can't be told apart at the
+// digits asked: each stands for the slips that lead there. With is empty for
+// the right value's own band.
+type Coincidence struct {
+	Quantity  string
+	IDs, With []string
+}
+
+// Limits of a fair problem. What is compared with them is worked out in
+// floating point, and machines differ in the last bits. Numbers of a problem
+// are whole, so values sit on whole limits often and a hair from them on no
+// machine: every limit stands offClean away from the whole one, and a value
+// that is whole falls on the same side everywhere.
+const (
+	offClean = 1e-6
+
+	leastAngle = 12.0 // degrees an angle of the figure keeps from 0° and 180°
+	nearSquare = 4.0  // degrees around a right angle that only a right angle itself may lie in
+	leastPart  = 0.05 // of the largest force that a component, or an answer, has to be
+	common     = 2.0  // prior from which a slip counts as common
+)
+
+// shapely tells whether a lesson is well-conditioned: no angle of the figure
+// near 0° or 180°, none nearly a right angle, and none a right angle unless
+// asked; no component that is the small difference of large ones.
+func (l *Lesson) shapely(rightAngles bool) bool {
+	most := 0.0
+	for _, q := range l.Quantities {
+		if q.Given && q.Dim == statics.DimForce {
+			most = max(most, math.Abs(q.True))
+		}
+	}
+	for i := range l.Quantities {
+		q := &l.Quantities[i]
+		switch {
+		case math.IsNaN(q.True):
+			return false
+		case q.Given || q.Turns:
+		case q.Dim == statics.DimAngle:
+			if q.True < leastAngle+offClean || q.True > 180-leastAngle-offClean {
+				return false
+			}
+			if off := math.Abs(q.True - 90); off < nearSquare+offClean && !(rightAngles && off < offClean) {
+				return false
+			}
+		case q.Dim == statics.DimForce:
+			exact := rightAngles && q.Signed && math.Abs(q.True) < offClean*most
+			if math.Abs(q.True) < (leastPart+offClean)*most && !exact {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// fairness looks at the values that one slip gives. Those of common slips have
+// to lie outside the right value's band, and apart from each other, by more
+// than a unit of the last digit asked; where a rare slip has a part in it, the
+// coincidence is listed. Slips in writing a value down can come close to it by
+// their nature (the last digits exchanged), and are left out.
+func (l *Lesson) fairness() (Fairness, bool) {
+	f := Fairness{Separation: math.Inf(1)}
+	w := NewWork(l, l.Problem.Settings)
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; !q.Given && !f.look(w, q, l.wrongValues(w, i)) {
+			return f, false
+		}
+	}
+	return f, true
+}
+
+// wrongValue is a value that slips in one formula lead to.
+type wrongValue struct {
+	value, unit float64 // unit of the last digit asked
+	ids         []string
+	common      bool
+}
+
+// wrongValues lists what one slip in a formula makes of quantity i.
+func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
+	var all []wrongValue
+	q := &l.Quantities[i]
+	digits := w.Settings.asked(q)
+	for _, o := range w.now(q).slipsIn(i) {
+		v := wrongValue{value: o.value, unit: 2 * digits.halfUnit(q.Dim, o.value)}
+		for _, id := range o.ids {
+			if row := slipByID(id); row.Scope != InAnswer {
+				v.ids = append(v.ids, id)
+				v.common = v.common || row.Prior >= common
+			}
+		}
+		if len(v.ids) > 0 {
+			all = append(all, v)
+		}
+	}
+	return all
+}
+
+// look takes the wrong values of one quantity in; false where two that have to
+// be apart are not.
+func (f *Fairness) look(w *Work, q *Quantity, wrong []wrongValue) bool {
+	band := w.Band(q)
+	digits := w.Settings.asked(q)
+	right := wrongValue{value: q.True, unit: 2 * digits.halfUnit(q.Dim, q.True), common: true}
+	for i := range wrong {
+		a := &wrong[i]
+		// Written to the digits asked, a value moves by half a unit.
+		if off := (q.gap(a.value, q.True)-band.Half)/right.unit + 0.5; !f.apart(q, a, &right, off) {
+			return false
+		}
+		for j := range i {
+			b := &wrong[j]
+			if off := q.gap(a.value, b.value) / max(a.unit, b.unit); !f.apart(q, a, b, off) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// apart notes how far two values lie from each other, in units of the last
+// digit; false where that is too little and both are common.
+func (f *Fairness) apart(q *Quantity, a, b *wrongValue, off float64) bool {
+	both := a.common && b.common
+	if off > 1+offClean {
+		if both && off < f.Separation {
+			f.Separation, f.Quantity, f.Between = off, q.Name, [2][]string{a.ids, b.ids}
+		}
+		return true
+	}
+	if slices.ContainsFunc(a.ids, func(id string) bool { return slices.Contains(b.ids, id) }) {
+		return true // one name fits both
+	}
+	if !both {
+		f.Coincidences = append(f.Coincidences, Coincidence{q.Name, a.ids, b.ids})
+	}
+	return !both
+}

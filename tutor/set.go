@@ -1,0 +1,360 @@
+package tutor
+
+import (
+	"hash/fnv"
+	"slices"
+	"strings"
+	"unicode/utf8"
+
+	"closingside/tutor/text"
+)
+
+// Set is what an instructor sets: problems given or to be drawn, in order,
+// with their marks and how they are checked. ReadSet makes one.
+type Set struct {
+	Title   string
+	Version string // part of the seed: a new version draws new numbers
+	Note    string // the instructor's, shown above the problems
+	Own     bool   // every student has numbers of their own
+	Shuffle bool   // every student has an order of their own
+	Carried Share  // of the marks, earned by an answer that is right but for an earlier value
+	Parts   []Part
+	Settings Settings // how problems are checked; one may change them for itself
+}
+
+// Share is how much of its marks an answer earns.
+type Share uint8
+
+// The shares.
+const (
+	Full Share = iota
+	Half
+	None
+)
+
+// Part is one entry of a set's list: a problem given, or so many drawn.
+type Part struct {
+	Marks   int      // of each problem
+	Problem *Problem // given; nil where problems are drawn
+	Wish    Wish     // what is drawn
+	Count   int      // how many; 1 for a problem given
+}
+
+// Variant is a set as one student gets it.
+type Variant struct {
+	Set     *Set
+	Student string // as folded by FoldStudent; "" where all have the same
+	ID      string // five letters that tell variants apart on paper
+	Tasks   []Task
+}
+
+// Task is one problem of a variant.
+type Task struct {
+	Number  int // from 1, in the order set before this student
+	Problem *Problem
+	Marks   int
+	Fair    Fairness // of a problem drawn
+}
+
+// Limits of a set.
+const (
+	maxTitle   = 120 // runes
+	maxVersion = 20
+	maxNote    = 600
+	maxStudent = 40
+	maxTasks   = 40 // problems in all
+	maxMarks   = 100
+)
+
+// FoldStudent is a student's number or name as the seed takes it: without
+// spaces, in small letters, so that it may be typed on a phone.
+func FoldStudent(id string) string {
+	return strings.ToLower(strings.Join(strings.Fields(id), ""))
+}
+
+// Seed is the seed of problem n (from 1, in the order of the set's file) for a
+// student: the 64-bit FNV-1a hash of the set's title and version, the
+// student's id as folded and n, each followed by a line end. Nothing else
+// enters, so title, version and id bring the variant back. Where all students
+// have the same numbers the id is left empty.
+func (s *Set) Seed(student string, n int) uint64 {
+	if !s.Own {
+		student = ""
+	}
+	return s.hash(student, itoa(n))
+}
+
+func (s *Set) hash(parts ...string) uint64 {
+	h := fnv.New64a()
+	for _, p := range append([]string{s.Title, s.Version}, parts...) {
+		_, _ = h.Write([]byte(p + "\n")) // never fails
+	}
+	return h.Sum64()
+}
+
+// Size is the number of problems.
+func (s *Set) Size() int {
+	n := 0
+	for _, p := range s.Parts {
+		n += p.Count
+	}
+	return n
+}
+
+// Marks is what the whole set is worth.
+func (s *Set) Marks() int {
+	n := 0
+	for _, p := range s.Parts {
+		n += p.Count * p.Marks
+	}
+	return n
+}
+
+// Personal tells whether students get different variants.
+func (s *Set) Personal() bool { return s.Own || s.Shuffle }
+
+// Variant draws the set for a student; "" gives what everyone gets. It fails
+// where a wish can't be met.
+func (s *Set) Variant(student string) (*Variant, error) {
+	v := &Variant{Set: s}
+	if s.Personal() {
+		v.Student = FoldStudent(student)
+	}
+	v.ID = letters(s.hash(v.Student, "variant"), 5)
+	n := 0
+	for _, part := range s.Parts {
+		for range part.Count {
+			n++
+			task := Task{Problem: part.Problem, Marks: part.Marks}
+			if task.Problem == nil {
+				var err error
+				if task.Problem, task.Fair, err = part.Wish.Generate(s.Seed(v.Student, n)); err != nil {
+					return nil, err
+				}
+			}
+			v.Tasks = append(v.Tasks, task)
+		}
+	}
+	if s.Shuffle {
+		v.shuffle(NewDraw(s.hash(v.Student, "order"), 0))
+	}
+	for i := range v.Tasks {
+		v.Tasks[i].Number = i + 1
+	}
+	return v, nil
+}
+
+// shuffle is Fisher and Yates's.
+func (v *Variant) shuffle(d *Draw) {
+	for i := len(v.Tasks) - 1; i > 0; i-- {
+		j := d.Below(i + 1)
+		v.Tasks[i], v.Tasks[j] = v.Tasks[j], v.Tasks[i]
+	}
+}
+
+// letters writes a hash in n letters and digits that are not mistaken for each
+// other.
+func letters(h uint64, n int) string {
+	const alphabet = "23456789abcdefghjkmnpqrstuvwxyz"
+	b := make([]byte, n)
+	for i := range b {
+		b[i] = alphabet[h%uint64(len(alphabet))]
+		h /= uint64(len(alphabet))
+	}
+	return string(b)
+}
+
+// Earned is what work on a problem worth so many marks earns: every answer has
+// an equal share, found or carried.
+func (s *Set) Earned(w *Work, marks int) float64 {
+	answers, shares := 0, 0.0
+	for _, q := range w.Lesson.Quantities {
+		if !q.Answer {
+			continue
+		}
+		answers++
+		switch a := w.Standing(q.Name); {
+		case a == nil:
+		case a.Verdict == Correct:
+			shares++
+		case a.Verdict == Carried && s.Carried == Full:
+			shares++
+		case a.Verdict == Carried && s.Carried == Half:
+			shares += 0.5
+		}
+	}
+	if answers == 0 {
+		return 0
+	}
+	return float64(marks) * shares / float64(answers)
+}
+
+// ReadSet understands the source of a set. An error is a *SourceError.
+// Problems given as files have to be read into the source before.
+func ReadSet(src Source) (*Set, error) {
+	s := &Set{Version: "1", Settings: DefaultSettings()}
+	seen := map[string]bool{}
+	list := src
+	for _, kid := range src.Kids {
+		if seen[kid.Key] {
+			return nil, kid.fault("problem.twice", "key", kid.Key)
+		}
+		seen[kid.Key] = true
+		if kid.Key == "problems" {
+			list = kid
+		} else if err := s.readKey(kid); err != nil {
+			return nil, err
+		}
+	}
+	if seen["problems"] { // they need the settings
+		if err := s.readParts(list); err != nil {
+			return nil, err
+		}
+	}
+	switch {
+	case s.Title == "":
+		return nil, src.fault("set.title.missing")
+	case len(s.Parts) == 0:
+		return nil, src.fault("set.problems.missing")
+	case s.Size() > maxTasks:
+		return nil, list.fault("set.long", "n", itoa(s.Size()), "max", itoa(maxTasks))
+	}
+	return s, nil
+}
+
+var setKeys = []string{"title", "version", "note", "numbers", "order", "carried", CheckKey, "problems"}
+
+func (s *Set) readKey(kid Source) error {
+	var err error
+	switch kid.Key {
+	case "title":
+		s.Title, err = kid.text(maxTitle)
+	case "version":
+		s.Version, err = kid.text(maxVersion)
+	case "note":
+		s.Note, err = kid.text(maxNote)
+	case "numbers":
+		var i int
+		i, err = kid.choice("same", "own")
+		s.Own = i == 1
+	case "order":
+		var i int
+		i, err = kid.choice("given", "shuffled")
+		s.Shuffle = i == 1
+	case "carried":
+		var i int
+		i, err = kid.choice("full", "half", "none")
+		s.Carried = Share(i)
+	case CheckKey:
+		s.Settings, err = ReadSettings(kid)
+	default:
+		err = kid.fault("problem.key.unknown", "key", kid.Key, "keys", strings.Join(setKeys, ", "))
+	}
+	return err
+}
+
+func (s *Set) readParts(list Source) error {
+	if len(list.Kids) == 0 || list.Kids[0].Key != "" {
+		return list.fault("set.list")
+	}
+	for _, item := range list.Kids {
+		part, err := s.readPart(item)
+		if err != nil {
+			return err
+		}
+		s.Parts = append(s.Parts, part)
+	}
+	return nil
+}
+
+// readPart reads one entry of the list: marks, and a wish or a problem.
+func (s *Set) readPart(item Source) (Part, error) {
+	part := Part{Marks: 1, Count: 1}
+	rest := Source{Line: item.Line, Col: item.Col}
+	check := s.Settings
+	drawn := false
+	for _, kid := range item.Kids {
+		var err error
+		switch kid.Key {
+		case "marks":
+			part.Marks, err = kid.whole(1, maxMarks)
+		case CheckKey:
+			check, err = check.With(kid)
+		case "file":
+			err = kid.fault("set.file")
+		default:
+			drawn = drawn || kid.Key == "generate"
+			rest.Kids = append(rest.Kids, kid)
+		}
+		if err != nil {
+			return part, err
+		}
+	}
+	var err error
+	if drawn {
+		part.Wish, part.Count, err = readWish(rest)
+		part.Wish.Settings = check
+		return part, err
+	}
+	if part.Problem, err = ReadProblem(rest); err != nil {
+		return part, err
+	}
+	if err = part.Problem.Use(check); err == nil {
+		_, err = Open(part.Problem)
+	}
+	if err != nil {
+		err = &SourceError{rest.Line, rest.Col, err.Error()}
+	}
+	return part, err
+}
+
+// text is the value of a leaf of at most so many runes.
+func (s Source) text(most int) (string, error) {
+	if s.Kids != nil {
+		return "", s.fault("problem.value", "key", s.Key)
+	}
+	if utf8.RuneCountInString(s.Text) > most {
+		return "", s.fault("set.text.long", "key", s.Key, "max", itoa(most))
+	}
+	return strings.TrimSpace(s.Text), nil
+}
+
+// choice is the place of a leaf's value among the words it may have.
+func (s Source) choice(words ...string) (int, error) {
+	if i := slices.Index(words, strings.TrimSpace(s.Text)); i >= 0 {
+		return i, nil
+	}
+	return 0, s.fault("set.choice", "key", s.Key, "got", s.Text, "words", strings.Join(words, ", "))
+}
+
+// whole is a leaf's whole number between limits.
+func (s Source) whole(lo, hi int) (int, error) {
+	n, ok := digits(strings.TrimSpace(s.Text))
+	if !ok || n < lo || n > hi {
+		return 0, s.fault("set.whole", "key", s.Key, "got", s.Text, "min", itoa(lo), "max", itoa(hi))
+	}
+	return n, nil
+}
+
+// digits reads a short whole number.
+func digits(s string) (int, bool) {
+	n := 0
+	for _, c := range []byte(s) {
+		if c < '0' || c > '9' {
+			return 0, false
+		}
+		n = n*10 + int(c-'0')
+	}
+	return n, s != "" && len(s) <= 9
+}
+
+// CheckStudent tells what is wrong with a student's id; "" where nothing is.
+func CheckStudent(id string) string {
+	switch f := FoldStudent(id); {
+	case f == "":
+		return text.Say("set.student.empty")
+	case utf8.RuneCountInString(f) > maxStudent:
+		return text.Say("set.student.long", "max", itoa(maxStudent))
+	}
+	return ""
+}

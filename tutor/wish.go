@@ -1,0 +1,249 @@
+package tutor
+
+import (
+	"errors"
+	"math"
+	"slices"
+	"strings"
+
+	"closingside/statics/expr"
+	"closingside/tutor/text"
+)
+
+// Wish says what problem is to be drawn.
+//
+// Difficulty, in plain words:
+//
+//	1  every direction given lies in the first quadrant (0° to 90°), and no
+//	   step of a worked solution needs a calculator's answer put right
+//	2  directions anywhere, and still no such step
+//	3  some step needs it: an obtuse angle where an inverse sine gives the
+//	   acute one, a direction where the arctangent gives another quadrant, or
+//	   a difference of directions beyond 180°
+//	0  any of these
+type Wish struct {
+	Kind        *Kind
+	Difficulty  int      // 0–3
+	Quadrants   [4]bool  // where the directions given may lie; all false is anywhere
+	RightAngles bool     // right angles, and directions along an axis, may occur
+	Settings    Settings // how it will be checked; the zero value is the default
+}
+
+// Difficulties is the hardest there is.
+const Difficulties = 3
+
+// maxDraws ends a search: a wish that is so rarely met is refused.
+const maxDraws = 10_000
+
+// Generate draws a fair problem by seed.
+func (w Wish) Generate(seed uint64) (*Problem, Fairness, error) {
+	if w.Settings == (Settings{}) {
+		w.Settings = DefaultSettings()
+	}
+	d := NewDraw(seed, streamOf(w.Kind.Name))
+	d.within = w.open()
+	for n := 1; n <= maxDraws; n++ {
+		p, err := w.Kind.read(w.Kind.Draw(d))
+		if err != nil || p.Use(w.Settings) != nil || !w.admits(p) {
+			continue
+		}
+		l, err := Open(p)
+		if err != nil || !w.suits(l) {
+			continue
+		}
+		if f, ok := l.fairness(); ok {
+			f.Draws = n
+			return p, f, nil
+		}
+	}
+	return nil, Fairness{}, errors.New(text.Say("wish.unmet", "kind", w.Kind.Name, "wish", w.String()))
+}
+
+// streamOf tells the draws of kinds apart.
+func streamOf(kind string) uint64 {
+	var stream uint64
+	for _, r := range kind {
+		stream = stream*31 + uint64(r)
+	}
+	return stream
+}
+
+// String is the wish in words.
+func (w Wish) String() string {
+	parts := []string{}
+	if w.Difficulty > 0 {
+		parts = append(parts, text.Say("wish.difficulty", "n", itoa(w.Difficulty)))
+	}
+	if q := w.quadrants(); q != "" {
+		parts = append(parts, text.Say("wish.quadrants", "list", q))
+	}
+	if w.RightAngles {
+		parts = append(parts, text.Say("wish.right-angles"))
+	}
+	if len(parts) == 0 {
+		return text.Say("wish.any")
+	}
+	return strings.Join(parts, ", ")
+}
+
+func (w Wish) quadrants() string {
+	var list []string
+	for i, on := range w.Quadrants {
+		if on {
+			list = append(list, itoa(i+1))
+		}
+	}
+	return strings.Join(list, ", ")
+}
+
+// admits looks at what a statement gives, before it is solved.
+func (w Wish) admits(p *Problem) bool {
+	open := w.open()
+	for _, deg := range p.directions() {
+		q, along := quadrant(deg)
+		if along && !w.RightAngles || !along && !open[q] || along && w.Difficulty == 1 && q > 1 {
+			return false
+		}
+	}
+	return true
+}
+
+// open are the quadrants where directions given may lie.
+func (w Wish) open() [4]bool {
+	open := w.Quadrants
+	if open == [4]bool{} {
+		open = [4]bool{true, true, true, true}
+	}
+	if w.Difficulty == 1 {
+		open = [4]bool{open[0]}
+	}
+	return open
+}
+
+// directions lists the directions that a statement gives, in degrees.
+func (p *Problem) directions() []float64 {
+	var all []float64
+	for _, g := range p.Kind.Groups {
+		for _, it := range p.Group(g.Key) {
+			for _, spec := range g.Fields {
+				if f := it.Field(spec.Key); spec.Is == DirectionField && f.Written != "" {
+					all = append(all, f.Value)
+				}
+			}
+		}
+	}
+	return all
+}
+
+// quadrant is 0 to 3 for a direction in degrees. One along an axis counts to
+// the quadrant that begins there.
+func quadrant(deg float64) (q int, along bool) {
+	v := math.Mod(deg, 360)
+	if v < -offClean {
+		v += 360
+	}
+	q = int((v+offClean)/90) % 4
+	return q, math.Abs(math.Remainder(v, 90)) < offClean
+}
+
+// suits looks at the lesson: its angles, and what its solutions ask.
+func (w Wish) suits(l *Lesson) bool {
+	traps := l.traps()
+	switch {
+	case w.Difficulty == 1 || w.Difficulty == 2:
+		if traps > 0 {
+			return false
+		}
+	case w.Difficulty == 3:
+		if traps == 0 {
+			return false
+		}
+	}
+	return l.shapely(w.RightAngles)
+}
+
+// traps counts the steps of the worked solutions where a calculator's answer
+// has to be put right.
+func (l *Lesson) traps() int {
+	n := 0
+	for _, way := range l.Ways {
+		for _, step := range way.Steps {
+			if r := l.Quantity(step.Quantity).Route(step.Route); putRight(r.Tree) {
+				n++
+			}
+		}
+	}
+	return n
+}
+
+// putRight tells whether a formula adds half a turn or a whole one to an
+// inverse, or to a difference of directions.
+func putRight(tree expr.Node) bool {
+	b, ok := tree.(expr.Bin)
+	if !ok || b.Op != expr.OpAdd && b.Op != expr.OpSub {
+		return false
+	}
+	turned := func(n expr.Node) bool { return isDegrees(n, 180) || isDegrees(n, 360) }
+	corrected := func(n expr.Node) bool {
+		_, _, difference := bin(n, expr.OpSub)
+		return isInverse(n) || difference
+	}
+	return turned(b.L) && corrected(b.R) || turned(b.R) && corrected(b.L)
+}
+
+// readWish reads what is to be drawn, and how often.
+func readWish(src Source) (Wish, int, error) {
+	w, count := Wish{}, 1
+	keys := []string{"generate", "count", "difficulty", "quadrants", "right-angles", "marks"}
+	var err error
+	for _, kid := range src.Kids {
+		switch kid.Key {
+		case "generate":
+			if w.Kind = KindByName(strings.TrimSpace(kid.Text)); w.Kind == nil {
+				err = kid.fault("problem.kind.unknown", "got", kid.Text, "kinds", kindNames())
+			}
+		case "count":
+			count, err = kid.whole(1, maxTasks)
+		case "difficulty":
+			w.Difficulty, err = kid.whole(0, Difficulties)
+		case "quadrants":
+			w.Quadrants, err = readQuadrants(kid)
+		case "right-angles":
+			var i int
+			i, err = kid.choice("avoided", "allowed")
+			w.RightAngles = i == 1
+		default:
+			err = kid.fault("problem.key.unknown", "key", kid.Key, "keys", strings.Join(keys, ", "))
+		}
+		if err != nil {
+			return w, count, err
+		}
+	}
+	return w, count, w.Check(src)
+}
+
+// Check refuses a wish that contradicts itself, at src.
+func (w Wish) Check(src Source) error {
+	if w.open() == [4]bool{} {
+		return src.fault("wish.contradicts")
+	}
+	return nil
+}
+
+// ReadQuadrants reads a list such as "1, 2".
+func ReadQuadrants(list string) ([4]bool, error) { return readQuadrants(leaf("quadrants", list)) }
+
+func readQuadrants(src Source) (on [4]bool, err error) {
+	words := strings.FieldsFunc(src.Text, func(r rune) bool { return r == ' ' || r == ',' })
+	for _, kid := range src.Kids {
+		words = append(words, strings.TrimSpace(kid.Text))
+	}
+	for _, w := range words {
+		i := slices.Index([]string{"1", "2", "3", "4"}, w)
+		if i < 0 {
+			return on, src.fault("wish.quadrant", "got", w)
+		}
+		on[i] = true
+	}
+	return on, nil
+}

@@ -1,0 +1,107 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// Every kind has problems of every difficulty, and what is drawn is what was
+// asked.
+func TestEveryWishIsMet(t *testing.T) {
+	for _, k := range Kinds() {
+		for difficulty := range Difficulties + 1 {
+			t.Run(k.Name+itoa(difficulty), func(t *testing.T) {
+				for seed := range uint64(4) {
+					p, fair, err := Wish{Kind: k, Difficulty: difficulty}.Generate(seed)
+					require.NoError(t, err)
+					assert.Greater(t, fair.Separation, 1.0)
+					l, err := Open(p)
+					require.NoError(t, err)
+					switch difficulty {
+					case 1:
+						for _, deg := range p.directions() {
+							assert.True(t, deg > 0 && deg < 90, p.Code())
+						}
+						assert.Zero(t, l.traps())
+					case 2:
+						assert.Zero(t, l.traps())
+					case 3:
+						assert.Positive(t, l.traps())
+					}
+				}
+			})
+		}
+	}
+}
+
+func TestQuadrantsAsAsked(t *testing.T) {
+	for q := range 4 {
+		w := Wish{Kind: &twoForces}
+		w.Quadrants[q] = true
+		p, _, err := w.Generate(uint64(q))
+		require.NoError(t, err)
+		for _, deg := range p.directions() {
+			assert.InDelta(t, 90*float64(q)+45, wrapped(deg), 45, p.Code())
+		}
+	}
+}
+
+func wrapped(deg float64) float64 {
+	if deg < 0 {
+		return deg + 360
+	}
+	return deg
+}
+
+func TestQuadrant(t *testing.T) {
+	for deg, want := range map[float64]struct {
+		q     int
+		along bool
+	}{0: {0, true}, 45: {0, false}, 90: {1, true}, 91: {1, false}, 180: {2, true}, -90: {3, true}, -1: {3, false}, 359: {3, false},
+		360: {0, true}, -179: {2, false}, 450 + 1e-12: {1, true}, 90 - 1e-12: {1, true}, -1e-12: {0, true}} {
+		q, along := quadrant(deg)
+		assert.Equal(t, want.q, q, deg)
+		assert.Equal(t, want.along, along, deg)
+	}
+}
+
+// Fairness is what the check is able to do: every common slip of a drawn
+// problem, entered at the digits asked, is neither taken for right nor named
+// as another.
+func TestCommonSlipsOfDrawnProblemsAreTold(t *testing.T) {
+	for _, k := range Kinds() {
+		for seed := range uint64(3) {
+			p, _, err := Wish{Kind: k}.Generate(100 + seed)
+			require.NoError(t, err)
+			l, err := Open(p)
+			require.NoError(t, err)
+			for i := range l.Quantities {
+				q := &l.Quantities[i]
+				if q.Given {
+					continue
+				}
+				for _, v := range l.wrongValues(NewWork(l, DefaultSettings()), i) {
+					if !v.common {
+						continue
+					}
+					w := NewWork(l, DefaultSettings())
+					digits := w.Settings.asked(q)
+					got := w.Enter(q.Name, l.Show(q, v.value, digits)).Verdict
+					assert.NotEqual(t, Correct, got, "%s %s: %v", p.Code(), q.Name, v)
+				}
+			}
+		}
+	}
+}
+
+func TestAWishThatCannotBeMetIsRefused(t *testing.T) {
+	k := twoForces
+	k.Draw = func(d *Draw) Source { // always opposite
+		d.Below(2)
+		return harbour("", force("P", "1 N", "1 deg"), force("Q", "2 N", "181 deg"))
+	}
+	_, _, err := Wish{Kind: &k, Difficulty: 2}.Generate(1)
+	require.ErrorContains(t, err, "difficulty 2")
+}
