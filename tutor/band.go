@@ -60,6 +60,9 @@ func (w *Work) Band(q *Quantity) Band {
 		if math.IsNaN(r) {
 			continue
 		}
+		if q.Answer { // written as found, and then to the digits asked
+			r += w.Settings.Work.halfUnit(q.Dim, q.True)
+		}
 		half = max(half, r+asked)
 		if w.byInverseSine(q, j) {
 			wide = max(wide, r+asked)

@@ -2,7 +2,7 @@ package tutor
 
 // Printed values that must not change by accident.
 var (
-	drawnBySeed7 = []string{"420 N", "-1 deg", "240 N", "55 deg"}
+	drawnBySeed7 = []string{"340 N", "-164 deg", "400 N", "-68 deg"}
 	workedBarge  = []string{
 		"φ = 118° − 25° = 93.00°", "γ = 180° − 93° = 87.00°",
 		"R = √(340² + 610² − 2·340·610·cos 87°) = 682.6 N",
