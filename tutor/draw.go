@@ -11,7 +11,9 @@ type Draw struct {
 }
 
 // NewDraw starts a sequence of draws. The stream tells kinds apart.
-func NewDraw(seed, stream uint64) *Draw { return &Draw{src: rand.NewPCG(seed, stream), within: [4]bool{true, true, true, true}} }
+func NewDraw(seed, stream uint64) *Draw {
+	return &Draw{src: rand.NewPCG(seed, stream), within: [4]bool{true, true, true, true}}
+}
 
 // Below draws a whole number from 0 to n−1; n must be positive. Draws from the
 // uneven end of the range are rejected, so every number is equally likely.

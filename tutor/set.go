@@ -12,13 +12,13 @@ import (
 // Set is what an instructor sets: problems given or to be drawn, in order,
 // with their marks and how they are checked. ReadSet makes one.
 type Set struct {
-	Title   string
-	Version string // part of the seed: a new version draws new numbers
-	Note    string // the instructor's, shown above the problems
-	Own     bool   // every student has numbers of their own
-	Shuffle bool   // every student has an order of their own
-	Carried Share  // of the marks, earned by an answer that is right but for an earlier value
-	Parts   []Part
+	Title    string
+	Version  string // part of the seed: a new version draws new numbers
+	Note     string // the instructor's, shown above the problems
+	Own      bool   // every student has numbers of their own
+	Shuffle  bool   // every student has an order of their own
+	Carried  Share  // of the marks, earned by an answer that is right but for an earlier value
+	Parts    []Part
 	Settings Settings // how problems are checked; one may change them for itself
 }
 
