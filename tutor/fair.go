@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"closingside/statics"
+	"closingside/statics/expr"
 )
 
 // Fairness is how well the values of a drawn problem can be told apart.
@@ -78,6 +79,13 @@ func (l *Lesson) shapely(rightAngles bool) bool {
 // their nature (the last digits exchanged), and are left out.
 func (l *Lesson) fairness() (Fairness, bool) {
 	f := Fairness{Separation: math.Inf(1)}
+	for _, answers := range []bool{true, false} { // the coarsest first: most often two meet there
+		for i := range l.Quantities {
+			if q := &l.Quantities[i]; !q.Given && q.Answer == answers && l.crowded(q) {
+				return f, false
+			}
+		}
+	}
 	w := NewWork(l, l.Problem.Settings)
 	for i := range l.Quantities {
 		if q := &l.Quantities[i]; !q.Given && !f.look(w, q, l.wrongValues(w, i)) {
@@ -85,6 +93,50 @@ func (l *Lesson) fairness() (Fairness, bool) {
 		}
 	}
 	return f, true
+}
+
+// crowded tells whether two different common slips come so near to each other
+// in q, or one so near to the right value, that look would refuse. It looks at
+// formulas alone, which is quick, before everything is worked out.
+func (l *Lesson) crowded(q *Quantity) bool {
+	digits := l.Problem.Settings.asked(q)
+	same := 1e-9 * max(1, math.Abs(q.True))
+	var wrong []wrongValue
+	near := func(id string, tree expr.Node) bool {
+		v := expr.Eval(tree, l.Truth)
+		if math.IsNaN(v) || q.gap(v, q.True) <= same {
+			return false
+		}
+		unit := 2 * digits.halfUnit(q.Dim, v)
+		for i := range wrong {
+			o := &wrong[i]
+			if off := q.gap(v, o.value); off > same && off <= (1+offClean)*max(unit, o.unit) && o.ids[0] != id {
+				return true
+			}
+		}
+		wrong = append(wrong, wrongValue{value: v, unit: unit, ids: []string{id}})
+		return q.gap(v, q.True) <= (0.5+offClean)*unit
+	}
+	for _, r := range q.Routes {
+		for _, base := range bases(r.Tree) {
+			for i := range catalogue {
+				if catalogue[i].Prior < common {
+					continue
+				}
+				for _, tree := range l.apply(catalogue[i], q, base) {
+					if near(catalogue[i].ID, tree) {
+						return true
+					}
+				}
+			}
+		}
+	}
+	for _, m := range q.Mistakes {
+		if slipByID(m.Slip).Prior >= common && near(m.Slip, m.Tree) {
+			return true
+		}
+	}
+	return false
 }
 
 // wrongValue is a value that slips in one formula lead to.

@@ -308,7 +308,7 @@ func (s *Set) readPart(item Source) (Part, error) {
 	return part, err
 }
 
-// text is the value of a leaf of at most so many runes.
+// text is the value of a leaf of at most so many runes, on one line.
 func (s Source) text(most int) (string, error) {
 	if s.Kids != nil {
 		return "", s.fault("problem.value", "key", s.Key)
@@ -316,7 +316,7 @@ func (s Source) text(most int) (string, error) {
 	if utf8.RuneCountInString(s.Text) > most {
 		return "", s.fault("set.text.long", "key", s.Key, "max", itoa(most))
 	}
-	return strings.TrimSpace(s.Text), nil
+	return strings.Join(strings.Fields(s.Text), " "), nil
 }
 
 // choice is the place of a leaf's value among the words it may have.

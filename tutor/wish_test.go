@@ -105,3 +105,19 @@ func TestAWishThatCannotBeMetIsRefused(t *testing.T) {
 	_, _, err := Wish{Kind: &k, Difficulty: 2}.Generate(1)
 	require.ErrorContains(t, err, "difficulty 2")
 }
+
+func BenchmarkGenerate(b *testing.B) {
+	for _, k := range Kinds() {
+		for difficulty := range Difficulties + 1 {
+			b.Run(k.Name+itoa(difficulty), func(b *testing.B) {
+				draws := 0
+				for seed := uint64(0); b.Loop(); seed++ {
+					_, f, err := Wish{Kind: k, Difficulty: difficulty}.Generate(seed)
+					require.NoError(b, err)
+					draws += f.Draws
+				}
+				b.ReportMetric(float64(draws)/float64(b.N), "draws/op")
+			})
+		}
+	}
+}
