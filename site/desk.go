@@ -65,7 +65,7 @@ func (d *desk) statement() html.Node {
 	for _, given := range append(d.lesson.Problem.Statements(), d.lesson.Converted()...) {
 		parts = append(parts, html.El("p", html.Text(given)))
 	}
-	parts = append(parts, html.El("p", html.Text(d.lesson.Say(d.lesson.Kind.Name+".asked"))))
+	parts = append(parts, html.El("p", html.Text(d.lesson.Task())))
 	return html.El("div", parts...)
 }
 

@@ -99,7 +99,7 @@ func (w *Work) largest() float64 {
 	v := 0.0
 	for _, q := range w.Lesson.Quantities {
 		if q.Given && q.Dim == statics.DimForce {
-			v = max(v, q.True)
+			v = max(v, math.Abs(q.True))
 		}
 	}
 	return v

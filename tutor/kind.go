@@ -65,7 +65,7 @@ var measures = map[FieldType]statics.Dimension{
 }
 
 // Kinds lists the kinds of problem in teaching order.
-func Kinds() []*Kind { return []*Kind{&twoForces} }
+func Kinds() []*Kind { return []*Kind{&components, &twoForces, &concurrentForces} }
 
 // KindByName returns the kind called name, or nil.
 func KindByName(name string) *Kind {

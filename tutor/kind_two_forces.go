@@ -67,22 +67,20 @@ func buildTwoForces(p *Problem) (*Lesson, error) {
 	forces := p.Group("forces")
 	unit := forces[0].Field("magnitude").Unit
 	var s plane
-	var v [2]r2.Vec
+	var pulls []pull
 	for i := range forces {
-		m, d := forces[i].Field("magnitude"), forces[i].Field("direction")
-		s.f[i], _ = m.Unit.Convert(m.Value, unit) // both were read as forces
-		s.th[i] = d.Value
-		v[i] = statics.Polar(s.f[i], d.Heading.Angle())
+		f := newPull(forces[i], itoa(i+1), unit)
+		s.f[i], s.th[i] = f.size, f.at
+		pulls = append(pulls, f)
 	}
 	s.measure()
 	if err := s.refuse(forces); err != nil {
 		return nil, err
 	}
 	l := &Lesson{Unit: unit}
-	givens := s.givens(forces)
-	names := [2]expr.Symbol{givens[0].Symbol, givens[2].Symbol}
-	l.Quantities = append(givens, s.quantities(names, v)...)
-	l.Ways = s.ways()
+	l.Quantities = append(pulls[0].given("2"), pulls[1].given("1")...)
+	l.Quantities = append(l.Quantities, s.quantities(pulls)...)
+	l.Ways = s.ways(l.Quantities)
 	return l, nil
 }
 
@@ -121,32 +119,10 @@ func (s *plane) refuse(forces []Item) error {
 	return nil
 }
 
-func (s *plane) givens(forces []Item) []Quantity {
-	var qs []Quantity
-	for i, n := range []string{"1", "2"} {
-		twin := []string{"2", "1"}[i]
-		name := forces[i].Field("name").Written
-		sym := symbolOf(name)
-		qs = append(qs,
-			Quantity{Name: "F" + n, Symbol: sym, Dim: statics.DimForce, Given: true, True: s.f[i], Twin: "F" + twin},
-			Quantity{Name: "theta" + n, Symbol: directionSymbol(sym), Dim: statics.DimAngle, Given: true,
-				Turns: true, True: s.th[i], Twin: "theta" + twin})
-	}
-	return qs
-}
-
-// directionSymbol is θ with the force's own index, or its name as the index.
-func directionSymbol(force expr.Symbol) expr.Symbol {
-	sub := force.Sub
-	if force.Letter != "F" || sub == "" {
-		sub = force.Letter + force.Sub
-	}
-	return expr.Symbol{Letter: "θ", Sub: sub, Spoken: "theta " + sub}
-}
-
 // quantities declares everything the learner may enter, with its true value
 // from the force vectors and every route to it in this sketch.
-func (s *plane) quantities(names [2]expr.Symbol, v [2]r2.Vec) []Quantity {
+func (s *plane) quantities(pulls []pull) []Quantity {
+	v := [2]r2.Vec{pulls[0].vec, pulls[1].vec}
 	r := statics.Resultant(v[0], v[1])
 	between := func(a, b r2.Vec) float64 { return statics.Between(a, b).Degrees() }
 	dir, _ := statics.Direction(r)
@@ -193,7 +169,9 @@ func (s *plane) quantities(names [2]expr.Symbol, v [2]r2.Vec) []Quantity {
 	th.Between[0], th.Between[1] = sense[expr.Node](s, theta1, theta2)
 	th.Routes, th.Mistakes = s.directionRoutes(r), s.directionMistakes(v)
 
-	return append([]Quantity{phi, gamma, res, alpha, beta, th}, components(names, v, r)...)
+	all := append([]Quantity{phi, gamma, res, alpha, beta, th}, pulls[0].parts("F2")...)
+	all = append(all, pulls[1].parts("F1")...)
+	return append(all, total(pulls, "x", r.X), total(pulls, "y", r.Y))
 }
 
 // The symbols of the lesson's formulas.
@@ -261,7 +239,7 @@ func resultantRoutes() []Route {
 	cross := func(angle expr.Node) expr.Node { return expr.Mul(expr.N(2), f1, f2, expr.Cos(angle)) }
 	return []Route{
 		{"cosine-law", "cosine-law", ByTriangle, expr.Sqrt(expr.Sub(squares, cross(symGamma)))},
-		{"components", "right-angle-theorem", ByComponents, expr.Sqrt(expr.Add(expr.Sq(symRx), expr.Sq(symRy)))},
+		magnitudeOf(symRx, symRy),
 		{"parallelogram", "parallelogram-diagonal", ByTriangle, expr.Sqrt(expr.Add(squares, cross(symPhi)))},
 	}
 }
@@ -322,26 +300,9 @@ func (s *plane) directionRoutes(r r2.Vec) []Route {
 	}
 	return []Route{
 		{"from-first", "laid-off", ByTriangle, fromFirst},
-		{"arctangent", "arctangent", ByComponents, arctangent(symRx, symRy, r)},
+		directionOf(symRx, symRy, r),
 		{"from-second", "laid-off", ByTriangle, fromSecond},
 	}
-}
-
-// arctangent is the direction of v with components x and y, the quadrant
-// already chosen.
-func arctangent(x, y expr.Node, v r2.Vec) expr.Node {
-	acute := expr.Atan(expr.Div(y, x))
-	switch {
-	case v.X > 0 && v.X > 1e-9*math.Abs(v.Y):
-		return acute
-	case v.X < 0 && -v.X > 1e-9*math.Abs(v.Y) && v.Y >= 0:
-		return expr.Add(expr.Deg(180), acute)
-	case v.X < 0 && -v.X > 1e-9*math.Abs(v.Y):
-		return expr.Sub(acute, expr.Deg(180))
-	case v.Y > 0: // along the y axis the fraction is turned over
-		return expr.Sub(expr.Deg(90), expr.Atan(expr.Div(x, y)))
-	}
-	return expr.Sub(expr.Neg{X: expr.Deg(90)}, expr.Atan(expr.Div(x, y)))
 }
 
 // directionMistakes are the wrong ways to θ that belong to the sketch.
@@ -356,35 +317,9 @@ func (s *plane) directionMistakes(v [2]r2.Vec) []Mistake {
 	}
 }
 
-// components declares the rectangular components of both forces and of R.
-func components(names [2]expr.Symbol, v [2]r2.Vec, r r2.Vec) []Quantity {
-	part := func(of expr.Symbol, name, twin, axis string, v float64, routes ...Route) Quantity {
-		if twin != "" {
-			twin += axis
-		}
-		sym := expr.Symbol{Letter: of.Letter, Sub: of.Sub + axis, Spoken: of.Spoken + " " + axis}
-		return Quantity{Name: name + axis, Symbol: sym, Dim: statics.DimForce, Signed: true, True: v, Twin: twin, Routes: routes}
-	}
-	resolve := func(f, dir expr.Node, key func(expr.Node) expr.Node) Route {
-		return Route{"resolve", "resolve", ByComponents, expr.Mul(f, key(dir))}
-	}
-	sum := func(axis string) Route {
-		return Route{"sum", "sum-of-components", ByComponents, expr.Add(expr.S("F1"+axis), expr.S("F2"+axis))}
-	}
-	resultant := symbolOf("R")
-	return []Quantity{
-		part(names[0], "F1", "F2", "x", v[0].X, resolve(f1, theta1, expr.Cos)),
-		part(names[0], "F1", "F2", "y", v[0].Y, resolve(f1, theta1, expr.Sin)),
-		part(names[1], "F2", "F1", "x", v[1].X, resolve(f2, theta2, expr.Cos)),
-		part(names[1], "F2", "F1", "y", v[1].Y, resolve(f2, theta2, expr.Sin)),
-		part(resultant, "R", "", "x", r.X, sum("x"), resolve(symR, symTheta, expr.Cos)),
-		part(resultant, "R", "", "y", r.Y, sum("y"), resolve(symR, symTheta, expr.Sin)),
-	}
-}
-
 // ways is the worked solution by either method. The triangle's finds the angle
 // opposite the smaller force: it is acute, so the inverse sine can't mislead.
-func (s *plane) ways() []Way {
+func (s *plane) ways(qs []Quantity) []Way {
 	angle, direction := "beta", "from-first"
 	if s.f[0] < s.f[1] {
 		angle, direction = "alpha", "from-second"
@@ -392,7 +327,7 @@ func (s *plane) ways() []Way {
 	return []Way{
 		{ByTriangle, []Step{{"phi", "difference-of-directions"}, {"gamma", "adjacent-angles"},
 			{"R", "cosine-law"}, {angle, "sine-law"}, {"theta", direction}}},
-		{ByComponents, []Step{{"F1x", "resolve"}, {"F1y", "resolve"}, {"F2x", "resolve"}, {"F2y", "resolve"},
-			{"Rx", "sum"}, {"Ry", "sum"}, {"R", "components"}, {"theta", "arctangent"}}},
+		{ByComponents, append(componentWay(qs, "F1x", "F1y", "F2x", "F2y", "Rx", "Ry").Steps,
+			Step{"R", "components"}, Step{"theta", "arctangent"})},
 	}
 }

@@ -15,13 +15,7 @@ func scenesTwoForces(w *Work) []figure.Scene {
 		name := []string{"F1", "F2"}[i]
 		q := w.Lesson.Quantity(name)
 		heading := forces[i].Field("direction").Heading
-		f[i] = figure.Force{
-			Vec:   statics.Polar(q.True, heading.Angle()),
-			Label: w.label(name).Is(forces[i].Field("magnitude").Written),
-			Name:  name,
-			Turn:  heading.Angle().Normalized(),
-			Angle: figure.Plain(heading.Angle().Normalized().Abs().String()),
-		}
+		f[i] = drawn(w.label(name).Is(forces[i].Field("magnitude").Written), name, heading, statics.Polar(q.True, heading.Angle()))
 	}
 	scenes := []figure.Scene{figure.Given(f[0], f[1])}
 	if w.method() == ByTriangle {

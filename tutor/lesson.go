@@ -66,6 +66,7 @@ type Lesson struct {
 	Kind       *Kind
 	Problem    *Problem
 	Unit       statics.Unit // of every force in the lesson
+	Asks       string       // which of the kind's sentences says what is asked; "" is "asked"
 	Quantities []Quantity   // givens first, then in the order a solution meets them
 	Ways       []Way        // the worked solution, one Way for each method
 
@@ -143,6 +144,15 @@ func (l *Lesson) Say(key string, pairs ...string) string {
 		all = append(all, l.Quantities[i].Name, l.plain(l.Quantities[i].Name))
 	}
 	return text.Say(key, all...)
+}
+
+// Task is what the problem asks for, in a sentence.
+func (l *Lesson) Task() string {
+	key := "asked"
+	if l.Asks != "" {
+		key = l.Asks
+	}
+	return l.Say(l.Kind.Name + "." + key)
 }
 
 // Sentence returns the kind's own sentence for a quantity: what names it in

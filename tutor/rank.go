@@ -206,7 +206,7 @@ func (w *Work) density(q *Quantity, r entry.Reading) float64 {
 		span = 0
 		for _, g := range w.Lesson.Quantities {
 			if g.Given && g.Dim == q.Dim {
-				span += g.True
+				span += math.Abs(g.True)
 			}
 		}
 		if q.Signed {

@@ -34,10 +34,13 @@ var directionSlips = []Slip{
 	}},
 	{ID: "term-missing", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		l, r, ok := bin(n, expr.OpAdd)
-		if ok && c.isMagnitude(l) && c.isMagnitude(r) {
+		if !ok || !c.isMagnitude(r) || !c.isSum(l) {
+			return nil
+		}
+		if c.isMagnitude(l) {
 			return []expr.Node{l, r}
 		}
-		return nil
+		return one(l) // one of the terms before is left out further in
 	}},
 	{ID: "magnitudes-for-components", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		if l, r, ok := bin(n, expr.OpMul); ok && c.isMagnitude(l) && isForward(r) {
@@ -45,6 +48,8 @@ var directionSlips = []Slip{
 		}
 		return nil
 	}},
+	{ID: "slope-inverted", Scope: InKind, Prior: 2},
+	{ID: "leg-over-leg", Scope: InKind, Prior: 1},
 	{ID: "components-added", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		if x, y, ok := c.rightAngled(n); ok {
 			return one(expr.Add(expr.Abs(x), expr.Abs(y)))
@@ -57,6 +62,14 @@ var directionSlips = []Slip{
 		}
 		return nil
 	}},
+}
+
+// isSum tells whether n is a force, or a sum of forces.
+func (c *context) isSum(n expr.Node) bool {
+	if l, r, ok := bin(n, expr.OpAdd); ok {
+		return c.isSum(l) && c.isMagnitude(r)
+	}
+	return c.isMagnitude(n)
 }
 
 // laidOff matches a triangle angle laid off from a direction: θ₁ + β.

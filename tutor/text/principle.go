@@ -16,5 +16,12 @@ var principles = map[string]string{
 	"principle.laid-off":                 "Lay the triangle's angle off from the direction of the force beside it, on the side where the resultant lies.",
 	"principle.arctangent":               "The tangent of a direction is the y component over the x component. The inverse tangent knows only right half-turns: look at the signs of both components for the quadrant.",
 	"principle.resolve":                  "A force times the cosine of its direction from +x is its x component; times the sine, its y component. The signs come out by themselves.",
+	"principle.from-axis":                "The part of a force along the axis its angle is measured from takes the cosine of that angle, the part across it the sine. The sketch gives the signs.",
+	"principle.slope":                    "In a slope triangle the force runs along the long side: its x part is to the force as the run is to that side, its y part as the rise. The sketch gives the signs.",
+	"principle.acute-from-direction":     "The acute angle to the x axis is what is left of the direction when the nearer end of that axis is taken away.",
+	"principle.acute-from-components":    "In the right triangle of the components, the tangent of the angle to the x axis is the y side over the x side, both without their signs.",
+	"principle.heading":                  "A direction counter-clockwise from +x: begin at the axis the angle is given from, and turn the way it is given.",
+	"principle.leg-over-cosine":          "The x side of the right triangle is the force times the cosine of the angle to the x axis, the y side the force times its sine; solve for the force.",
+	"principle.quadrant":                 "Look at the signs of the components for the quadrant, and lay the acute angle off from the nearer end of the x axis.",
 	"principle.sum-of-components":        "A component of the resultant is the sum of the forces' components along that axis, with their signs.",
 }

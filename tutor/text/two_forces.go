@@ -3,9 +3,10 @@ package text
 // What the resultant of two forces has of its own.
 func init() {
 	add(map[string]string{
-		"two-forces.title": "Resultant of two forces",
-		"two-forces.about": "Two forces pull at one point. Find the single force that does the same: its magnitude and its direction.",
-		"two-forces.asked": "Find the magnitude {R} and the direction {theta} of the resultant of {F1} and {F2}. Directions are counter-clockwise from the positive x axis.",
+		"two-forces.title":     "Resultant of two forces",
+		"two-forces.about":     "Two forces pull at one point. Find the single force that does the same: its magnitude and its direction.",
+		"two-forces.practises": "the force triangle, the laws of sines and cosines, which angle is which",
+		"two-forces.asked":     "Find the magnitude {R} and the direction {theta} of the resultant of {F1} and {F2}. Directions are counter-clockwise from the positive x axis.",
 
 		"two-forces.refuse.parallel": "{P} and {Q} point the same way, so head to tail they make a line and no triangle: their resultant is the sum of the magnitudes, in that direction. Give two directions that differ.",
 		"two-forces.refuse.opposite": "{P} and {Q} point opposite ways, so head to tail they make a line and no triangle: their resultant is the difference of the magnitudes, along the larger. Give two directions that are not opposite.",

@@ -1,0 +1,272 @@
+package tutor
+
+import (
+	"errors"
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/figure"
+	"closingside/tutor/text"
+)
+
+// components is the rectangular components of one force: from its magnitude
+// and direction (an angle, a slope, a bearing), or back from the components to
+// magnitude and direction.
+//
+// α is the acute angle between the force and the x axis.
+var components = Kind{
+	Name: "components",
+	Groups: []Group{{Key: "force", Min: 1, Max: 1, Fields: []FieldSpec{
+		{Key: "name", Is: NameField, Example: "P"},
+		{Key: "magnitude", Is: ForceField, Example: "340 N", Optional: true},
+		{Key: "direction", Is: DirectionField, Example: "3:4 up left", Optional: true},
+		{Key: "x", Is: ComponentField, Example: "-272 N", Optional: true},
+		{Key: "y", Is: ComponentField, Example: "204 N", Optional: true},
+	}}},
+	Build:  buildComponents,
+	Scenes: scenesComponents,
+	Draw:   drawComponents,
+	Bank: []Source{
+		oneForce("A tug pulls the barge's bow line.", "T", "340 N", "25 deg"),
+		oneForce("A guy runs from the derrick's mast head down to the quay.", "G", "6.5 kN", "3:4 down left"),
+		oneForce("The tide pushes a buoy.", "B", "420 N", "S 35 E"),
+		oneForce("A winch hauls a boat up the slipway.", "W", "1.8 kip", "20 deg above -x"),
+		byParts("A gauge on the bollard reads the pull of a mooring line in two parts.", "M", "-310 N", "545 N"),
+		byParts("A pile of the jetty carries a push in two parts.", "P", "-2.4 kip", "-1.7 kip"),
+	},
+}
+
+func oneForce(story, name, magnitude, direction string) Source {
+	return branch("", leaf("kind", "components"), leaf("story", story),
+		branch("force", leaf("name", name), leaf("magnitude", magnitude), leaf("direction", direction)))
+}
+
+func byParts(story, name, x, y string) Source {
+	return branch("", leaf("kind", "components"), leaf("story", story),
+		branch("force", leaf("name", name), leaf("x", x), leaf("y", y)))
+}
+
+// drawComponents draws a force in one of the ways books give it.
+func drawComponents(d *Draw) Source {
+	stories := []string{"A tug pulls on a tow line.", "A mooring line pulls on a bollard.", "A chain holds a buoy.",
+		"A guy pulls on the derrick's mast head.", "The wind pushes a moored boat."}
+	story := stories[d.Below(len(stories))]
+	name := []string{"P", "F", "T"}[d.Below(3)]
+	unit, size := " N", d.Step(120, 980, 10)
+	if d.Below(3) == 0 {
+		unit = " lb"
+	}
+	if d.Below(3) == 0 {
+		sign := func() string { return []string{"", "-"}[d.Below(2)] }
+		return byParts(story, name, sign()+itoa(d.Step(110, 890, 10))+unit, sign()+itoa(d.Step(110, 890, 10))+unit)
+	}
+	return oneForce(story, name, itoa(size)+unit, d.heading())
+}
+
+// heading draws a direction in one of the ways books give it.
+func (d *Draw) heading() string {
+	turn := itoa(d.Step(13, 77, 1))
+	switch d.Below(4) {
+	case 0:
+		return itoa(d.Step(-175, 180, 1)) + " deg"
+	case 1:
+		slope := []string{"3:4", "4:3", "5:12", "12:5", "8:15", "15:8", "1:2", "2:1", "2:3"}[d.Below(9)]
+		return slope + []string{" up", " down"}[d.Below(2)] + []string{" left", " right"}[d.Below(2)]
+	case 2:
+		return []string{"N ", "S "}[d.Below(2)] + turn + []string{" E", " W"}[d.Below(2)]
+	}
+	return turn + []string{" deg above ", " deg below "}[d.Below(2)] + []string{"+x", "-x"}[d.Below(2)]
+}
+
+func buildComponents(p *Problem) (*Lesson, error) {
+	it := p.Group("force")[0]
+	polar := [2]bool{it.Field("magnitude").Given(), it.Field("direction").Given()}
+	parts := [2]bool{it.Field("x").Given(), it.Field("y").Given()}
+	switch {
+	case polar == [2]bool{true, true} && parts == [2]bool{}:
+		return resolveForce(it), nil
+	case parts == [2]bool{true, true} && polar == [2]bool{}:
+		return composeForce(it)
+	}
+	return nil, errors.New(text.Say("components.refuse.givens", "name", it.Field("name").Written))
+}
+
+// resolveForce asks for the components of a force given by magnitude and
+// direction.
+func resolveForce(it Item) *Lesson {
+	unit := it.Field("magnitude").Unit
+	f := newPull(it, "", unit)
+	size := f.magnitude()
+	size.Given = true
+	theta := f.bearing()
+	theta.Symbol = expr.Symbol{Letter: "θ", Spoken: "theta"}
+	l := &Lesson{Unit: unit}
+	h := f.heading
+	if h.Form == statics.FromAxis && h.Axis == statics.PlusX && h.Sense == statics.CounterClockwise {
+		theta.Given = true
+	} else {
+		theta.True = wrap(degrees(h.Angle()))
+		theta.Routes = []Route{{"heading", "heading", AnyMethod, headingTree(h)}}
+	}
+	qs := []Quantity{size, theta}
+	xy := f.parts("")
+	if acute, ok := acuteAngle(f.vec); ok {
+		acute.by(Route{"from-direction", "acute-from-direction", AnyMethod, acuteTree(symTheta, theta.True)})
+		qs = append(qs, acute)
+		byAcute(xy, f.force())
+	}
+	for i := range xy {
+		xy[i].Answer = true
+	}
+	l.Quantities = append(qs, xy...)
+	names := []string{"Fx", "Fy"}
+	if xy[0].Routes[0].ID == "resolve" && !theta.Given {
+		names = append([]string{"theta"}, names...)
+	}
+	l.Ways = []Way{componentWay(l.Quantities, names...)}
+	return l
+}
+
+// composeForce asks for magnitude and direction of a force given by its
+// components.
+func composeForce(it Item) (*Lesson, error) {
+	unit := it.Field("x").Unit
+	x := it.Field("x")
+	y := it.Field("y")
+	var v r2.Vec
+	v.X = x.Value
+	v.Y, _ = y.Unit.Convert(y.Value, unit)
+	dir, ok := statics.Direction(v)
+	if !ok {
+		return nil, errors.New(text.Say("components.refuse.zero", "name", it.Field("name").Written))
+	}
+	sym := symbolOf(it.Field("name").Written)
+	px, py := part(sym, "F", "x", v.X), part(sym, "F", "y", v.Y)
+	px.Given, py.Given = true, true
+	fx, fy := expr.S("Fx"), expr.S("Fy")
+	size := Quantity{Name: "F", Symbol: sym, Dim: statics.DimForce, Answer: true, True: r2.Norm(v), Routes: []Route{magnitudeOf(fx, fy)}}
+	size.Between = [2]expr.Node{larger(fx, fy, v), expr.Add(expr.Abs(fx), expr.Abs(fy))}
+	theta := Quantity{Name: "theta", Symbol: expr.Symbol{Letter: "θ", Spoken: "theta"}, Dim: statics.DimAngle, Turns: true, Answer: true, True: degrees(dir)}
+	theta.Routes = []Route{directionOf(fx, fy, v)}
+	l := &Lesson{Unit: unit, Quantities: []Quantity{px, py}, Asks: "asked.F"}
+	if acute, ok := acuteAngle(v); ok {
+		acute.by(Route{"from-components", "acute-from-components", ByComponents, expr.Atan(expr.Div(expr.Abs(fy), expr.Abs(fx)))})
+		l.Quantities = append(l.Quantities, acute)
+		size.Routes = append(size.Routes,
+			Route{"by-cosine", "leg-over-cosine", ByComponents, expr.Div(expr.Abs(fx), expr.Cos(symAlpha))},
+			Route{"by-sine", "leg-over-cosine", ByComponents, expr.Div(expr.Abs(fy), expr.Sin(symAlpha))})
+		theta.Routes = append([]Route{{"quadrant", "quadrant", ByComponents, fromAcute(v)}}, theta.Routes...)
+	}
+	l.Quantities = append(l.Quantities, size, theta)
+	l.Ways = []Way{componentWay(l.Quantities, "F", "alpha", "theta")}
+	return l, nil
+}
+
+var symAlpha = expr.S("alpha")
+
+// larger is the larger of the two components, without its sign.
+func larger(x, y expr.Node, v r2.Vec) expr.Node {
+	if math.Abs(v.X) >= math.Abs(v.Y) {
+		return expr.Abs(x)
+	}
+	return expr.Abs(y)
+}
+
+// acuteAngle is α of a force along v; false where it lies along an axis.
+func acuteAngle(v r2.Vec) (Quantity, bool) {
+	a := math.Atan2(math.Abs(v.Y), math.Abs(v.X)) * 180 / math.Pi
+	q := Quantity{Name: "alpha", Symbol: expr.Symbol{Letter: "α", Spoken: "alpha"}, Dim: statics.DimAngle, True: a,
+		Between: [2]expr.Node{expr.Deg(0), expr.Deg(90)}}
+	return q, a > 1e-6 && a < 90-1e-6
+}
+
+// by gives an acute angle its route, and the wrong way from the other axis.
+func (q *Quantity) by(r Route) {
+	q.Routes = []Route{r}
+	q.Mistakes = []Mistake{{"other-axis", expr.Sub(expr.Deg(90), r.Tree)}}
+}
+
+// headingTree is a direction from +x as the turn from the axis it is given by.
+func headingTree(h statics.Heading) expr.Node {
+	turn := expr.Node(expr.Deg(degrees(h.Turn)))
+	if h.Form == statics.Slope {
+		turn = expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run)))
+	}
+	at := degrees(h.Axis.Angle())
+	switch {
+	case at == 0 && h.Sense == statics.Clockwise:
+		return expr.Neg{X: turn}
+	case at == 0:
+		return turn
+	case h.Sense == statics.Clockwise:
+		return expr.Sub(expr.Deg(at), turn)
+	}
+	return expr.Add(expr.Deg(at), turn)
+}
+
+// acuteTree is the acute angle to the x axis of a direction, whose value is at:
+// what is left of it beside the nearest half turn.
+func acuteTree(dir expr.Node, at float64) expr.Node {
+	half := 180 * math.Round(at/180)
+	switch {
+	case half == 0 && at < 0:
+		return expr.Neg{X: dir}
+	case half == 0:
+		return dir
+	case half < 0 && at < half:
+		return expr.Sub(expr.Neg{X: expr.Deg(-half)}, dir)
+	case half < 0:
+		return expr.Add(dir, expr.Deg(-half))
+	case at < half:
+		return expr.Sub(expr.Deg(half), dir)
+	}
+	return expr.Sub(dir, expr.Deg(half))
+}
+
+// fromAcute is the direction of v by α and the quadrant.
+func fromAcute(v r2.Vec) expr.Node {
+	switch {
+	case v.X > 0 && v.Y > 0:
+		return symAlpha
+	case v.X > 0:
+		return expr.Neg{X: symAlpha}
+	case v.Y > 0:
+		return expr.Sub(expr.Deg(180), symAlpha)
+	}
+	return expr.Sub(symAlpha, expr.Deg(180))
+}
+
+// byAcute adds the routes by α to the components of the force f.
+func byAcute(xy []Quantity, f expr.Node) {
+	for i, key := range []expr.Node{expr.Cos(symAlpha), expr.Sin(symAlpha)} {
+		tree := expr.Mul(f, key)
+		if xy[i].True < 0 {
+			tree = expr.Neg{X: tree}
+		}
+		xy[i].Routes = append(xy[i].Routes, Route{"acute", "from-axis", ByComponents, tree})
+	}
+}
+
+// scenesComponents shows the force with its two components. What is not found
+// shows its symbol alone.
+func scenesComponents(w *Work) []figure.Scene {
+	l := w.Lesson
+	it := l.Problem.Group("force")[0]
+	label := w.label("F")
+	if it.Field("magnitude").Given() {
+		label = label.Is(it.Field("magnitude").Written)
+	}
+	f := drawn(label, "F", it.Field("direction").Heading, l.vector())
+	x, y := w.label("Fx"), w.label("Fy")
+	if it.Field("x").Given() {
+		x, y = x.Is(it.Field("x").Written), y.Is(it.Field("y").Written)
+		f.Hidden, f.Turn, f.Angle = !w.Found("theta"), statics.Angle(l.Truth("theta"))*statics.Degree, w.label("theta")
+	}
+	return []figure.Scene{figure.Rectangular(f, x, y)}
+}
+
+// vector is the one force of a lesson with components Fx and Fy.
+func (l *Lesson) vector() r2.Vec { return r2.Vec{X: l.Truth("Fx"), Y: l.Truth("Fy")} }

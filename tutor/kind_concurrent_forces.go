@@ -1,0 +1,122 @@
+package tutor
+
+import (
+	"errors"
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/figure"
+	"closingside/tutor/text"
+)
+
+// concurrentForces is the resultant of two to six forces at one point, by
+// summing components.
+var concurrentForces = Kind{
+	Name: "concurrent-forces",
+	Groups: []Group{{Key: "forces", Min: 2, Max: 6, Fields: []FieldSpec{
+		{Key: "name", Is: NameField, Example: "P"},
+		{Key: "magnitude", Is: ForceField, Example: "340 N"},
+		{Key: "direction", Is: DirectionField, Example: "25 deg"},
+	}}},
+	Build:  buildConcurrentForces,
+	Scenes: scenesConcurrentForces,
+	Draw:   drawConcurrentForces,
+	Bank: []Source{
+		concurrent("Three tugs turn a dredger in the basin.", force("A", "420 N", "20 deg"), force("B", "350 N", "115 deg"), force("C", "510 N", "-70 deg")),
+		concurrent("Three lines are made fast to one bollard.", force("F1", "2.6 kN", "3:4 up right"), force("F2", "1.9 kN", "5:12 up left"), force("F3", "3.1 kN", "25 deg below +x")),
+		concurrent("Wind, current and its chain act on a buoy.", force("W", "180 lb", "N 40 E"), force("C", "260 lb", "S 75 E"), force("T", "210 lb", "S 70 W")),
+		concurrent("Four guys hold the derrick's mast head.", force("F1", "650 N", "35 deg"), force("F2", "480 N", "130 deg"), force("F3", "720 N", "200 deg"), force("F4", "390 N", "-65 deg")),
+		concurrent("Five ropes pull on the ring of a floating pontoon.", force("F1", "1.2 kip", "15 deg"), force("F2", "0.9 kip", "80 deg"), force("F3", "1.5 kip", "150 deg"), force("F4", "0.7 kip", "235 deg"), force("F5", "1.1 kip", "-40 deg")),
+	},
+}
+
+func concurrent(story string, forces ...Source) Source {
+	return branch("", leaf("kind", "concurrent-forces"), leaf("story", story), branch("forces", forces...))
+}
+
+// drawConcurrentForces draws three or four forces, some by slope or bearing.
+func drawConcurrentForces(d *Draw) Source {
+	stories := []string{"Tugs pull on a barge.", "Lines hold a pontoon.", "Ropes pull on a mooring ring.",
+		"Guys pull on the derrick's mast head.", "Wind, current and chains act on a moored buoy."}
+	story := stories[d.Below(len(stories))]
+	unit := []string{" N", " N", " lb"}[d.Below(3)]
+	letters := [][]string{{"A", "B", "C", "D"}, {"F1", "F2", "F3", "F4"}, {"P", "Q", "S", "T"}}[d.Below(3)]
+	var forces []Source
+	for i := range 3 + d.Below(2) {
+		forces = append(forces, force(letters[i], itoa(d.Step(150, 950, 10))+unit, d.heading()))
+	}
+	return concurrent(story, forces...)
+}
+
+// minPart is the least a resultant may be of the largest force: below it the
+// forces all but balance, and what is left drowns in rounding.
+const minPart = 0.001
+
+func buildConcurrentForces(p *Problem) (*Lesson, error) {
+	forces := p.Group("forces")
+	unit := forces[0].Field("magnitude").Unit
+	var pulls []pull
+	var r r2.Vec
+	least, most := math.Inf(1), 0.0
+	for i := range forces {
+		f := newPull(forces[i], itoa(i+1), unit)
+		pulls = append(pulls, f)
+		r = r2.Add(r, f.vec)
+		least, most = min(least, f.size), max(most, f.size)
+	}
+	switch {
+	case most > maxRatio*least:
+		return nil, errors.New(text.Say("concurrent-forces.refuse.ratio"))
+	case r2.Norm(r) < minPart*most:
+		return nil, errors.New(text.Say("concurrent-forces.refuse.balanced"))
+	}
+	l := &Lesson{Unit: unit}
+	var parts []Quantity
+	names := []string{}
+	for i, f := range pulls {
+		next := pulls[(i+1)%len(pulls)].name
+		l.Quantities = append(l.Quantities, f.given(next[1:])...)
+		parts = append(parts, f.parts(next)...)
+		names = append(names, f.name+"x", f.name+"y")
+	}
+	l.Quantities = append(l.Quantities, parts...)
+	l.Quantities = append(l.Quantities, total(pulls, "x", r.X), total(pulls, "y", r.Y))
+	l.Quantities = append(l.Quantities, resultantOf(pulls, r)...)
+	l.Ways = []Way{componentWay(l.Quantities, append(names, "Rx", "Ry", "R", "theta")...)}
+	return l, nil
+}
+
+// resultantOf declares magnitude and direction of the resultant.
+func resultantOf(pulls []pull, r r2.Vec) []Quantity {
+	sum := expr.Add(pulls[0].force(), pulls[1].force())
+	for _, f := range pulls[2:] {
+		sum = expr.Add(sum, f.force())
+	}
+	size := Quantity{Name: "R", Symbol: expr.Symbol{Letter: "R", Spoken: "R"}, Dim: statics.DimForce, Answer: true, True: r2.Norm(r),
+		Routes: []Route{magnitudeOf(symRx, symRy)}, Mistakes: []Mistake{{"magnitudes-added", sum}},
+		Between: [2]expr.Node{expr.N(0), sum}}
+	dir, _ := statics.Direction(r)
+	theta := Quantity{Name: "theta", Symbol: expr.Symbol{Letter: "θ", Spoken: "theta"}, Dim: statics.DimAngle, Answer: true, Turns: true,
+		True: degrees(dir), Routes: []Route{directionOf(symRx, symRy, r)}}
+	return []Quantity{size, theta}
+}
+
+// scenesConcurrentForces shows the forces at their point and, once a sum is
+// found, the force polygon: the forces head to tail, and the closing side.
+func scenesConcurrentForces(w *Work) []figure.Scene {
+	var forces []figure.Force
+	for i, it := range w.Lesson.Problem.Group("forces") {
+		name := "F" + itoa(i+1)
+		h := it.Field("direction").Heading
+		forces = append(forces, drawn(w.label(name).Is(it.Field("magnitude").Written), name, h,
+			statics.Polar(w.Lesson.Truth(name), h.Angle())))
+	}
+	scenes := []figure.Scene{figure.Given(forces...)}
+	if w.Found("Rx") || w.Found("Ry") || w.Found("R") || w.Found("theta") {
+		scenes = append(scenes, figure.ForcePolygon(forces, w.label("R")))
+	}
+	return scenes
+}

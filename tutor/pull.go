@@ -1,0 +1,220 @@
+package tutor
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// pull is a force of a lesson: its names there, and what is true of it. Force
+// number 1 has the magnitude F1, the direction theta1 and the components F1x
+// and F1y.
+type pull struct {
+	name    string // of the magnitude; the components add x and y
+	dir     string // of the direction
+	symbol  expr.Symbol
+	heading statics.Heading // as the statement gives it
+	size    float64         // in the lesson's unit
+	at      float64         // the direction as given, degrees
+	vec     r2.Vec
+}
+
+// newPull is a force of a statement; n is its number.
+func newPull(it Item, n string, unit statics.Unit) pull {
+	m, d := it.Field("magnitude"), it.Field("direction")
+	p := pull{name: "F" + n, dir: "theta" + n, symbol: symbolOf(it.Field("name").Written), heading: d.Heading, at: d.Value}
+	p.size, _ = m.Unit.Convert(m.Value, unit) // it was read as a force
+	p.vec = statics.Polar(p.size, d.Heading.Angle())
+	return p
+}
+
+// force and direction are the symbols of a pull in formulas.
+func (p pull) force() expr.Node     { return expr.S(p.name) }
+func (p pull) direction() expr.Node { return expr.S(p.dir) }
+
+// magnitude and heading are a pull's quantities; a kind says which are given.
+func (p pull) magnitude() Quantity {
+	return Quantity{Name: p.name, Symbol: p.symbol, Dim: statics.DimForce, True: p.size}
+}
+
+func (p pull) bearing() Quantity {
+	return Quantity{Name: p.dir, Symbol: directionSymbol(p.symbol), Dim: statics.DimAngle, Turns: true, True: p.at}
+}
+
+// given are a pull's magnitude and direction as givens; twin is the other
+// force's number, "" where there is none.
+func (p pull) given(twin string) []Quantity {
+	m, d := p.magnitude(), p.bearing()
+	m.Given, d.Given = true, true
+	if twin != "" {
+		m.Twin, d.Twin = "F"+twin, "theta"+twin
+	}
+	return []Quantity{m, d}
+}
+
+// directionSymbol is θ with the force's own index, or its name as the index.
+func directionSymbol(force expr.Symbol) expr.Symbol {
+	sub := force.Sub
+	if force.Letter != "F" || sub == "" {
+		sub = force.Letter + force.Sub
+	}
+	return expr.Symbol{Letter: "θ", Sub: sub, Spoken: "theta " + sub}
+}
+
+// part is a component of a force, without routes.
+func part(of expr.Symbol, name, axis string, v float64) Quantity {
+	sym := expr.Symbol{Letter: of.Letter, Sub: of.Sub + axis, Spoken: of.Spoken + " " + axis}
+	return Quantity{Name: name + axis, Symbol: sym, Dim: statics.DimForce, Signed: true, True: v}
+}
+
+// parts are a pull's components: by the way its direction is given, where that
+// is not from +x, and by its direction from +x. twin is the name of the force
+// whose component is taken for this one's by mistake.
+func (p pull) parts(twin string) []Quantity {
+	x, y := part(p.symbol, p.name, "x", p.vec.X), part(p.symbol, p.name, "y", p.vec.Y)
+	if twin != "" {
+		x.Twin, y.Twin = twin+"x", twin+"y"
+	}
+	x.Routes, y.Routes = resolve(p.force(), p.direction())
+	p.asGiven(&x, &y)
+	bound := [2]expr.Node{expr.Neg{X: p.force()}, p.force()}
+	x.Between, y.Between = bound, bound
+	return []Quantity{x, y}
+}
+
+// resolve are the routes from magnitude and direction to components.
+func resolve(f, dir expr.Node) (x, y []Route) {
+	return []Route{{"resolve", "resolve", ByComponents, expr.Mul(f, expr.Cos(dir))}},
+		[]Route{{"resolve", "resolve", ByComponents, expr.Mul(f, expr.Sin(dir))}}
+}
+
+// asGiven puts before the routes of a pull's components the one by the way its
+// direction is given: by rise and run, or by the turn from some other axis.
+func (p pull) asGiven(x, y *Quantity) {
+	h := p.heading
+	switch {
+	case h.Form == statics.Slope && h.Rise > 0 && h.Run > 0:
+		p.bySlope(x, y)
+	case h.Form == statics.Slope || h.Axis == statics.PlusX && h.Sense == statics.CounterClockwise || h.Turn == 0:
+	default:
+		along, across := expr.Cos(expr.Deg(degrees(h.Turn))), expr.Sin(expr.Deg(degrees(h.Turn)))
+		to := h.Axis + 1
+		if h.Sense == statics.Clockwise {
+			to = h.Axis + 3
+		}
+		for _, leg := range []struct {
+			axis statics.Axis
+			key  expr.Node
+		}{{h.Axis & 3, along}, {to & 3, across}} {
+			q, tree := x, expr.Mul(p.force(), leg.key)
+			if leg.axis == statics.PlusY || leg.axis == statics.MinusY {
+				q = y
+			}
+			if leg.axis == statics.MinusX || leg.axis == statics.MinusY {
+				tree = expr.Neg{X: tree}
+			}
+			q.Routes = append([]Route{{"from-axis", "from-axis", ByComponents, tree}}, q.Routes...)
+		}
+	}
+}
+
+// degrees is an angle in degrees, free of the noise of its conversion.
+func degrees(a statics.Angle) float64 {
+	d := a.Degrees()
+	if near := math.Round(d*1e9) / 1e9; math.Abs(d-near) < 1e-11*math.Max(1, math.Abs(d)) {
+		return near
+	}
+	return d
+}
+
+// bySlope is the route by the slope triangle, and the wrong ways with it: legs
+// exchanged, and a leg over the other leg.
+func (p pull) bySlope(x, y *Quantity) {
+	rise, run := expr.N(p.heading.Rise), expr.N(p.heading.Run)
+	leg := func(q *Quantity, leg, other expr.Node) {
+		signed := func(tree expr.Node) expr.Node {
+			if q.True < 0 {
+				return expr.Neg{X: tree}
+			}
+			return tree
+		}
+		by := func(top, under expr.Node) expr.Node { return signed(expr.Div(expr.Mul(p.force(), top), under)) }
+		long := hypotenuse(p.heading.Rise, p.heading.Run)
+		q.Routes = append([]Route{{"slope", "slope", ByComponents, by(leg, long)}}, q.Routes...)
+		if p.heading.Rise != p.heading.Run {
+			q.Mistakes = append(q.Mistakes, Mistake{"slope-inverted", by(other, long)}, Mistake{"leg-over-leg", by(leg, other)})
+		}
+	}
+	leg(x, run, rise)
+	leg(y, rise, run)
+}
+
+// hypotenuse is the long side of a slope triangle: a whole number where it is
+// one, otherwise the root of the sum of squares.
+func hypotenuse(rise, run float64) expr.Node {
+	if h := math.Hypot(rise, run); h == math.Round(h) && rise == math.Round(rise) && run == math.Round(run) {
+		return expr.N(h)
+	}
+	return expr.Sqrt(expr.Add(expr.Sq(expr.N(rise)), expr.Sq(expr.N(run))))
+}
+
+// total is a component of the resultant of several forces, by their sum and by
+// the resultant's own magnitude and direction.
+func total(pulls []pull, axis string, v float64) Quantity {
+	q := part(symbolOf("R"), "R", axis, v)
+	terms := make([]expr.Node, 0, len(pulls))
+	for _, p := range pulls {
+		terms = append(terms, expr.S(p.name+axis))
+	}
+	sum := Route{"sum", "sum-of-components", ByComponents, expr.Add(terms[0], terms[1], terms[2:]...)}
+	x, y := resolve(symR, symTheta)
+	q.Routes = append([]Route{sum}, x...)
+	if axis == "y" {
+		q.Routes = append([]Route{sum}, y...)
+	}
+	return q
+}
+
+// magnitudeOf is the route from two components to a magnitude.
+func magnitudeOf(x, y expr.Node) Route {
+	return Route{"components", "right-angle-theorem", ByComponents, expr.Sqrt(expr.Add(expr.Sq(x), expr.Sq(y)))}
+}
+
+// directionOf is the route from two components to a direction.
+func directionOf(x, y expr.Node, v r2.Vec) Route {
+	return Route{"arctangent", "arctangent", ByComponents, arctangent(x, y, v)}
+}
+
+// arctangent is the direction of v with components x and y, the quadrant
+// already chosen.
+func arctangent(x, y expr.Node, v r2.Vec) expr.Node {
+	acute := expr.Atan(expr.Div(y, x))
+	switch {
+	case v.X > 0 && v.X > 1e-9*math.Abs(v.Y):
+		return acute
+	case v.X < 0 && -v.X > 1e-9*math.Abs(v.Y) && v.Y >= 0:
+		return expr.Add(expr.Deg(180), acute)
+	case v.X < 0 && -v.X > 1e-9*math.Abs(v.Y):
+		return expr.Sub(acute, expr.Deg(180))
+	case v.Y > 0: // along the y axis the fraction is turned over
+		return expr.Sub(expr.Deg(90), expr.Atan(expr.Div(x, y)))
+	}
+	return expr.Sub(expr.Neg{X: expr.Deg(90)}, expr.Atan(expr.Div(x, y)))
+}
+
+// componentWay is the worked solution by components: each of the named
+// quantities by the route it puts first.
+func componentWay(qs []Quantity, names ...string) Way {
+	way := Way{Method: ByComponents}
+	for _, name := range names {
+		for _, q := range qs {
+			if q.Name == name {
+				way.Steps = append(way.Steps, Step{name, q.Routes[0].ID})
+			}
+		}
+	}
+	return way
+}
