@@ -19,6 +19,7 @@ func examples(t testing.TB) []*Lesson {
 		pair(t, "730 N", "160 deg", "510 N", "-127 deg"),
 		pair(t, "250 N", "12 deg", "870 N", "71 deg"),
 		pair(t, "250 N", "12 deg", "870 N", "143 deg"), // β obtuse, θ in the second quadrant
+		bankLesson(t, &components, 1),                  // given by a slope
 	}
 }
 

@@ -34,6 +34,15 @@ func (d *Draw) Step(lo, hi, step int) int { return lo + step*d.Below((hi-lo)/ste
 // step (a divisor of 90), in a quadrant where directions are wanted. Each
 // quadrant holds the axis it begins with.
 func (d *Draw) Direction(step int) int {
+	deg := 90*d.quadrant() + d.Step(0, 90-step, step)
+	if deg >= 180 {
+		deg -= 360
+	}
+	return deg
+}
+
+// quadrant draws one of the quadrants where directions are wanted, from 0.
+func (d *Draw) quadrant() int {
 	var open []int
 	for q, on := range d.within {
 		if on {
@@ -43,11 +52,34 @@ func (d *Draw) Direction(step int) int {
 	if len(open) == 0 { // nothing is wanted; what is drawn will not be kept
 		open = []int{0}
 	}
-	deg := 90*open[d.Below(len(open))] + d.Step(0, 90-step, step)
-	if deg >= 180 {
-		deg -= 360
+	return open[d.Below(len(open))]
+}
+
+// Heading draws a direction in one of the ways books give it: in degrees, by a
+// slope, by a bearing, or from the nearer end of the x axis.
+func (d *Draw) Heading() string {
+	form := d.Below(4)
+	if form == 0 {
+		return itoa(d.Direction(1)) + " deg"
 	}
-	return deg
+	q := d.quadrant()
+	side, level := "right", "+x"
+	east, north, up, above := " E", "N ", " up ", " deg above "
+	if q == 1 || q == 2 {
+		side, level, east = "left", "-x", " W"
+	}
+	if q > 1 {
+		north, up, above = "S ", " down ", " deg below "
+	}
+	turn := itoa(d.Step(13, 77, 1))
+	switch form {
+	case 1:
+		slopes := []string{"3:4", "4:3", "5:12", "12:5", "8:15", "15:8", "1:2", "2:1", "2:3"}
+		return slopes[d.Below(len(slopes))] + up + side
+	case 2:
+		return north + turn + east
+	}
+	return turn + above + level
 }
 
 // Generate draws a fair problem of kind k by seed. That there is none is a bug

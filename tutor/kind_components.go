@@ -63,22 +63,7 @@ func drawComponents(d *Draw) Source {
 		sign := func() string { return []string{"", "-"}[d.Below(2)] }
 		return byParts(story, name, sign()+itoa(d.Step(110, 890, 10))+unit, sign()+itoa(d.Step(110, 890, 10))+unit)
 	}
-	return oneForce(story, name, itoa(size)+unit, d.heading())
-}
-
-// heading draws a direction in one of the ways books give it.
-func (d *Draw) heading() string {
-	turn := itoa(d.Step(13, 77, 1))
-	switch d.Below(4) {
-	case 0:
-		return itoa(d.Step(-175, 180, 1)) + " deg"
-	case 1:
-		slope := []string{"3:4", "4:3", "5:12", "12:5", "8:15", "15:8", "1:2", "2:1", "2:3"}[d.Below(9)]
-		return slope + []string{" up", " down"}[d.Below(2)] + []string{" left", " right"}[d.Below(2)]
-	case 2:
-		return []string{"N ", "S "}[d.Below(2)] + turn + []string{" E", " W"}[d.Below(2)]
-	}
-	return turn + []string{" deg above ", " deg below "}[d.Below(2)] + []string{"+x", "-x"}[d.Below(2)]
+	return oneForce(story, name, itoa(size)+unit, d.Heading())
 }
 
 func buildComponents(p *Problem) (*Lesson, error) {
@@ -158,10 +143,10 @@ func composeForce(it Item) (*Lesson, error) {
 		size.Routes = append(size.Routes,
 			Route{"by-cosine", "leg-over-cosine", ByComponents, expr.Div(expr.Abs(fx), expr.Cos(symAlpha))},
 			Route{"by-sine", "leg-over-cosine", ByComponents, expr.Div(expr.Abs(fy), expr.Sin(symAlpha))})
-		theta.Routes = append([]Route{{"quadrant", "quadrant", ByComponents, fromAcute(v)}}, theta.Routes...)
+		theta.Routes = append(theta.Routes, Route{"quadrant", "quadrant", ByComponents, fromAcute(v)})
 	}
 	l.Quantities = append(l.Quantities, size, theta)
-	l.Ways = []Way{componentWay(l.Quantities, "F", "alpha", "theta")}
+	l.Ways = []Way{componentWay(l.Quantities, "F", "theta")}
 	return l, nil
 }
 

@@ -46,7 +46,7 @@ func drawConcurrentForces(d *Draw) Source {
 	letters := [][]string{{"A", "B", "C", "D"}, {"F1", "F2", "F3", "F4"}, {"P", "Q", "S", "T"}}[d.Below(3)]
 	var forces []Source
 	for i := range 3 + d.Below(2) {
-		forces = append(forces, force(letters[i], itoa(d.Step(150, 950, 10))+unit, d.heading()))
+		forces = append(forces, force(letters[i], itoa(d.Step(150, 950, 10))+unit, d.Heading()))
 	}
 	return concurrent(story, forces...)
 }

@@ -20,7 +20,7 @@ func TestBadFilesAreRefusedInOneLine(t *testing.T) {
 	rows := []struct{ name, file, place, says string }{
 		{"unknown key", head + "colour: red\n" + first + second, "2:1", "“colour” is not known here; what may stand here: kind, story, check, forces"},
 		{"unknown key of a force", other("{name: Q, magnitude: 610 N, direction: 118 deg, color: red}"), "4:53", "name, magnitude, direction"},
-		{"unknown kind", "kind: two-force\n", "1:1", "kinds: two-forces"},
+		{"unknown kind", "kind: two-force\n", "1:1", "kinds: components, two-forces, "},
 		{"no kind", first + second, "1:1", "kind: two-forces"},
 		{"one force", head + first, "2:1", "must list 2, not 1"},
 		{"no forces", head + "forces:\n", "2:1", "must list 2, not 0"},
