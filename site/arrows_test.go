@@ -29,6 +29,7 @@ var below = map[string][]string{
 	"site/page":       {},
 	"site/journey":    {},
 	"tutor":           {"tutor/*", "statics", "statics/expr"},
+	"tutor/trial":     {"tutor", "statics", "statics/expr"},
 	"tutor/entry":     {"tutor/text", "statics", "statics/expr"},
 	"tutor/figure":    {"tutor/text", "statics", "statics/expr"},
 	"tutor/text":      {},
@@ -42,6 +43,9 @@ var kept = []string{"fmt", "encoding/json", "net/url", "regexp", "text/template"
 
 // inBrowser are the packages that end up in the engine.
 func inBrowser(pkg string) bool {
+	if pkg == "tutor/trial" { // native only
+		return false
+	}
 	return pkg == "wasm" || pkg == "site" || pkg == "site/html" || strings.HasPrefix(pkg, "tutor") || strings.HasPrefix(pkg, "statics")
 }
 

@@ -9,6 +9,7 @@ import (
 // WrongValue is a value that mistakes of the catalogue give for a quantity.
 type WrongValue struct {
 	Value  float64  // in the quantity's unit
+	Shown  string   // as written with the digits kept on the way: "713.7 N"
 	IDs    []string // of the slips that give it, equal in value, sorted
 	At     string   // the quantity in whose finding the slip sits
 	Weight float64  // share among the quantity's wrong values, before any is seen; they sum to at most 1
@@ -27,7 +28,7 @@ func (l *Lesson) WrongValues(q *Quantity, s Settings) []WrongValue {
 	var all []WrongValue
 	for _, o := range t.outcomes {
 		if !band.Holds(q, o.value) {
-			all = append(all, WrongValue{o.value, slices.Clone(o.ids), o.at, o.weight / t.total})
+			all = append(all, WrongValue{o.value, l.ShowKept(q, o.value, s), slices.Clone(o.ids), o.at, o.weight / t.total})
 		}
 	}
 	return all
@@ -99,3 +100,7 @@ func SlipGroup(id string) string {
 	}
 	panic("tutor: no slip called " + id)
 }
+
+// ShowKept is v, a value of q, as a student writes it: with its unit, at the
+// digits kept on the way or those asked where they are finer.
+func (l *Lesson) ShowKept(q *Quantity, v float64, s Settings) string { return l.Show(q, v, s.kept(q)) }

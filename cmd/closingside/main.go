@@ -18,6 +18,8 @@ import (
 type verbs struct {
 	Solve solveVerb `cmd:"" help:"Solve a problem by every method and show the working."`
 	Check checkVerb `cmd:"" help:"Check what a learner wrote, value by value, read from standard input."`
+	Slips slipsVerb `cmd:"" help:"List the wrong values of a problem, or say which mistakes give a value."`
+	Trial trialVerb `cmd:"" help:"Measure the diagnosis on simulated learners."`
 	Serve serveVerb `cmd:"" help:"Serve the practice page on this machine and print its address."`
 	Build buildVerb `cmd:"" help:"Write the practice page as a folder for any static web host."`
 }
@@ -54,6 +56,7 @@ func run(args []string, s streams) int {
 	parser, err := kong.New(&verbs{}, kong.Name("closingside"),
 		kong.Description("Practice in how forces add: problems, checked step by step. For learning; not for lifting, rigging or structural decisions, which follow local codes and a licensed engineer."),
 		kong.Writers(s.out, s.err), kong.Exit(func(code int) { status = code }),
+		kong.WithHyphenPrefixedParameters(true), // --value "-62 deg"
 		kong.ConfigureHelp(kong.HelpOptions{Compact: true, WrapUpperBound: 80}))
 	if err != nil {
 		panic(err) // the declaration above is wrong

@@ -1,0 +1,132 @@
+package trial
+
+import (
+	"math"
+
+	"closingside/statics/expr"
+	"closingside/tutor"
+)
+
+// sheet is what a learner writes for a quantity, and how it came about.
+type sheet struct {
+	text       string
+	value      float64 // as the calculator holds it
+	fault      fault
+	expression bool // written as a formula with numbers
+	written    bool // a slip was made in writing: the value held is what is written
+}
+
+// attempt works a chain with a mishap and returns what is written. A slip that
+// leaves no value (the root of a negative number) is one the learner sees: she
+// works the chain again without.
+func (p *learner) attempt(chain []step, m mishap) sheet {
+	last := chain[len(chain)-1]
+	if m.noise {
+		v := p.anything(last.quantity)
+		return sheet{text: p.written(last.quantity, v), value: v, fault: fault{noise: true}}
+	}
+	for _, s := range chain {
+		end := s == last
+		h, tree := p.find(s, m, end)
+		if math.IsNaN(h.value) || math.IsInf(h.value, 0) {
+			if len(m.slips) == 0 && m.early == nil {
+				h.value = s.quantity.True // beyond what keeping so few digits can work out
+			} else {
+				return p.attempt(chain, mishap{})
+			}
+		}
+		if !end {
+			p.mind[s.quantity.Name] = h
+			continue
+		}
+		return p.sheet(s.quantity, h, tree, m)
+	}
+	panic("trial: a chain without an end")
+}
+
+// sheet writes down the value found for q by tree.
+func (p *learner) sheet(q *tutor.Quantity, h held, tree expr.Node, m mishap) sheet {
+	s := sheet{value: h.value, fault: h.fault}
+	for _, x := range m.slips {
+		if !x.written {
+			continue
+		}
+		s.fault = s.fault.with(fault{slips: []made{{x.id, q.Name}}})
+		s.text, s.written = p.miswritten(q, h.value, x.id), true
+		return s
+	}
+	if m.early == nil && p.die.chance(p.habits.Expressions) {
+		if text, ok := p.formula(tree); ok {
+			s.text, s.expression = text, true
+			return s
+		}
+	}
+	s.text = p.written(q, h.value)
+	return s
+}
+
+// find works one step: the formula, with a slip where one is made there, every
+// value rounded as this learner does. It returns the formula too. The value
+// itself is kept as it comes when it is to be written down.
+func (p *learner) find(s step, m mishap, end bool) (held, expr.Node) {
+	tree := s.route.Tree
+	var f fault
+	for _, x := range m.slips {
+		if x.at == s.quantity && x.tree != nil {
+			tree = x.tree
+			f = f.with(fault{slips: []made{{x.id, x.at.Name}}})
+		}
+	}
+	for _, in := range expr.Symbols(tree) {
+		if h, ok := p.mind[in]; ok {
+			f = f.with(h.fault)
+		}
+	}
+	site := -1
+	if m.early != nil && m.early.at == s.quantity {
+		site, f.early = m.early.site, true
+	}
+	v := p.evaluate(tree, site, m.early, end)
+	return held{v, f}, tree
+}
+
+// evaluate works a formula out. The value at site, if any, is rounded too soon.
+func (p *learner) evaluate(tree expr.Node, site int, e *early, end bool) float64 {
+	env := p.value
+	if site >= 0 {
+		if sym, ok := expr.At(tree, site).(expr.Sym); ok {
+			env = func(name string) float64 {
+				v := p.value(name)
+				if name == sym.Name {
+					v = e.keep.value(v, isAngle(p.lesson, sym))
+				}
+				return v
+			}
+		}
+	}
+	return expr.EvalEach(tree, env, func(n expr.Node, at int, v float64) float64 {
+		switch {
+		case at == site:
+			return e.keep.value(v, isAngle(p.lesson, n))
+		case at == 0 && end:
+			return v
+		}
+		return p.keep.value(v, isAngle(p.lesson, n))
+	})
+}
+
+// value is what this learner uses for a name: a given as stated, a value held,
+// otherwise one found rightly for the purpose.
+func (p *learner) value(name string) float64 {
+	q := p.lesson.Quantity(name)
+	if q == nil {
+		return math.NaN()
+	}
+	if q.Given {
+		return q.True
+	}
+	if h, ok := p.mind[name]; ok {
+		return h.value
+	}
+	return p.keep.value(q.True, isAngle(p.lesson, expr.S(name)))
+}

@@ -1,0 +1,227 @@
+package trial
+
+import (
+	"math"
+	"slices"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor"
+)
+
+// mishap is what goes wrong in a chain of steps: nothing, or one of these.
+type mishap struct {
+	slips []slip // in the order of the steps
+	early *early
+	noise bool
+}
+
+// slip is a slip at one step: a formula instead of the right one, or a wrong
+// way of writing the value down.
+type slip struct {
+	at      *tutor.Quantity
+	id      string
+	tree    expr.Node // nil where it is made in writing
+	written bool
+}
+
+// early is a value inside a step that is rounded too soon.
+type early struct {
+	at   *tutor.Quantity
+	site int
+	keep keeping
+}
+
+// mishap draws what goes wrong in a chain.
+func (p *learner) mishap(chain []step) mishap {
+	h := p.habits
+	if p.die.chance(h.Right) {
+		return mishap{}
+	}
+	chain = p.behind(chain)
+	last := chain[len(chain)-1]
+	switch p.die.weighted([]float64{h.Slip, h.Two, h.Early, h.Noise}) {
+	case 0:
+		return mishap{slips: p.slip(p.somewhere(chain), last, nil)}
+	case 1:
+		return mishap{slips: p.twoSlips(chain)}
+	case 2:
+		return mishap{early: p.early(p.somewhere(chain))}
+	}
+	return mishap{noise: true}
+}
+
+// behind keeps the steps of a chain that its last one rests on.
+func (p *learner) behind(chain []step) []step {
+	needed := map[string]bool{chain[len(chain)-1].quantity.Name: true}
+	var kept []step
+	for _, s := range slices.Backward(chain) {
+		if needed[s.quantity.Name] {
+			kept = append(kept, s)
+			for _, in := range expr.Symbols(s.route.Tree) {
+				needed[in] = true
+			}
+		}
+	}
+	slices.Reverse(kept)
+	return kept
+}
+
+// somewhere is the step where something goes wrong: the last one in half of
+// the cases, otherwise any.
+func (p *learner) somewhere(chain []step) step {
+	if p.die.chance(0.5) {
+		return chain[len(chain)-1]
+	}
+	return one(p.die, chain)
+}
+
+// slip draws a slip at a step: a group by its rate, a row of it, and one of
+// the places where it can be made. after is a slip already made there.
+func (p *learner) slip(s, last step, after *slip) []slip {
+	tree := s.route.Tree
+	if after != nil && after.at == s.quantity && after.tree != nil {
+		tree = after.tree
+	}
+	byRow := map[string][]slip{}
+	var rows []string
+	add := func(x slip) {
+		if after != nil && x.id == after.id {
+			return
+		}
+		if byRow[x.id] == nil {
+			rows = append(rows, x.id)
+		}
+		byRow[x.id] = append(byRow[x.id], x)
+	}
+	for _, x := range p.lesson.Slipped(s.quantity, tree) {
+		add(slip{at: s.quantity, id: x.ID, tree: x.Tree})
+	}
+	if tree == s.route.Tree {
+		for _, m := range s.quantity.Mistakes {
+			add(slip{at: s.quantity, id: m.Slip, tree: m.Tree})
+		}
+	}
+	if s == last {
+		for _, x := range p.lesson.Miswritten(s.quantity, s.quantity.True) {
+			add(slip{at: s.quantity, id: x.IDs[0], written: true})
+		}
+	}
+	return p.drawn(rows, byRow)
+}
+
+// drawn draws one slip of those that can be made.
+func (p *learner) drawn(rows []string, byRow map[string][]slip) []slip {
+	inGroup := map[string][]string{}
+	for _, id := range rows {
+		g := tutor.SlipGroup(id)
+		inGroup[g] = append(inGroup[g], id)
+	}
+	names := tutor.SlipGroups()
+	weights := make([]float64, len(names))
+	for i, g := range names {
+		if len(inGroup[g]) > 0 {
+			weights[i] = p.habits.Groups[g]
+		}
+	}
+	i := p.die.weighted(weights)
+	if i < 0 {
+		return nil
+	}
+	x := one(p.die, byRow[one(p.die, inGroup[names[i]])])
+	if x.id == "given-miscopied" && p.die.chance(0.5) {
+		x.tree = p.throughout(x)
+	}
+	return []slip{x}
+}
+
+// throughout is a miscopied given used wherever the step reads it: a number
+// copied once is often used twice.
+func (p *learner) throughout(x slip) expr.Node {
+	for i := range x.at.Routes {
+		right := x.at.Routes[i].Tree
+		if expr.Size(right) != expr.Size(x.tree) {
+			continue
+		}
+		name, wrong := changedSymbol(right, x.tree)
+		if name != "" {
+			return expr.Substitute(right, func(n string) (expr.Node, bool) { return wrong, n == name })
+		}
+	}
+	return x.tree
+}
+
+// changedSymbol finds the one symbol of right that is another node in other;
+// "" where that is not all they differ in.
+func changedSymbol(right, other expr.Node) (name string, with expr.Node) {
+	expr.Walk(right, func(site int, n expr.Node) {
+		if s, ok := n.(expr.Sym); ok && name == "" && site < expr.Size(other) && expr.At(other, site) != n {
+			if with = expr.At(other, site); expr.Replace(right, site, with) == other {
+				name = s.Name
+			}
+		}
+	})
+	return name, with
+}
+
+// twoSlips draws two different slips, at one step or at two.
+func (p *learner) twoSlips(chain []step) []slip {
+	last := chain[len(chain)-1]
+	first := p.slip(p.somewhere(chain), last, nil)
+	if len(first) == 0 {
+		return nil
+	}
+	at := last
+	if first[0].written { // what is written last comes last
+		at = p.somewhere(chain)
+	}
+	return append(first, p.slip(at, last, &first[0])...)
+}
+
+// early draws a value inside a step, the value itself left out, and how few
+// digits of it are kept; nil where the step has no such value.
+func (p *learner) early(s step) *early {
+	var sites []int
+	expr.Walk(s.route.Tree, func(site int, n expr.Node) {
+		switch n := n.(type) {
+		case expr.Num, expr.Ang, expr.Pi, expr.Neg:
+		case expr.Sym:
+			if !p.lesson.Quantity(n.Name).Given && p.work.Standing(n.Name) == nil {
+				sites = append(sites, site)
+			}
+		default:
+			if site > 0 {
+				sites = append(sites, site)
+			}
+		}
+	})
+	if len(sites) == 0 {
+		return nil
+	}
+	return &early{s.quantity, one(p.die, sites), keeping{1 + p.die.weighted([]float64{2, 2, 1}), p.die.chance(0.25)}}
+}
+
+// anything is a value that nothing explains: any between the least and the
+// most that the givens allow.
+func (p *learner) anything(q *tutor.Quantity) float64 {
+	x := p.die.unit()
+	switch {
+	case q.Turns:
+		return 360*x - 180
+	case q.Dim == statics.DimAngle:
+		return 180 * x
+	}
+	most := 0.0
+	for i := range p.lesson.Quantities {
+		if o := &p.lesson.Quantities[i]; o.Given && o.Dim == q.Dim {
+			most += math.Abs(o.True)
+		}
+	}
+	if most == 0 {
+		most = 3 * math.Abs(q.True)
+	}
+	if q.Signed {
+		return most * (2*x - 1)
+	}
+	return most * x
+}

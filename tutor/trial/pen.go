@@ -1,0 +1,138 @@
+package trial
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor"
+)
+
+// written is v as this learner writes it for q.
+func (p *learner) written(q *tutor.Quantity, v float64) string {
+	if q.Turns { // a direction is written within one turn
+		v = math.Remainder(v, 360)
+	}
+	return p.dressed(q, v, p.digits(q, v))
+}
+
+// digits is v at the digits written, without a unit: "682.6", "87.00".
+func (p *learner) digits(q *tutor.Quantity, v float64) string {
+	places := p.habits.Digits.Angle
+	if q.Dim != statics.DimAngle {
+		places = p.habits.Digits.Magnitude - 1 - exponent(v)
+	}
+	v = shorten(v, places, p.keep.cut)
+	if q.Dim != statics.DimAngle && v != 0 { // 999.97 is written 1000
+		places = p.habits.Digits.Magnitude - 1 - exponent(v)
+	}
+	s := strconv.FormatFloat(math.Abs(v), 'f', max(places, 0), 64)
+	if strings.Contains(s, ".") && p.die.chance(0.3) { // final zeros left away
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	if v < 0 {
+		s = one(p.die, []string{"-", "−"}) + s
+	}
+	return s
+}
+
+// dressed puts a unit behind the number, as people do: mostly the lesson's
+// own, at times another of its family, at times none.
+func (p *learner) dressed(q *tutor.Quantity, v float64, number string) string {
+	unit := p.lesson.UnitOf(q)
+	switch {
+	case q.Dim == statics.DimAngle:
+		return number + one(p.die, []string{"°", "°", "", " deg"})
+	case unit.Symbol == "":
+		return number
+	case p.die.chance(0.15):
+		return number
+	case p.die.chance(0.06):
+		if other, ok := larger[unit.Symbol]; ok {
+			to, _ := statics.UnitBySymbol(other)
+			w, _ := unit.Convert(v, to)
+			return p.digits(q, w) + " " + other
+		}
+	}
+	return number + " " + unit.Symbol
+}
+
+// larger is the next larger unit that a value may be written in.
+var larger = map[string]string{"N": "kN", "kN": "MN", "lb": "kip", "lbf": "kip", "N·m": "kN·m"}
+
+// miswritten is v written down with the slip called id.
+func (p *learner) miswritten(q *tutor.Quantity, v float64, id string) string {
+	if id == "digits-swapped" {
+		if s, ok := p.swapped(p.digits(q, v)); ok {
+			return p.dressed(q, v, s)
+		}
+	}
+	var all []float64
+	for _, x := range p.lesson.Miswritten(q, v) {
+		if x.IDs[0] == id {
+			all = append(all, x.Value)
+		}
+	}
+	if len(all) == 0 {
+		return p.written(q, v)
+	}
+	x := one(p.die, all)
+	return p.dressed(q, x, p.digits(q, x))
+}
+
+// swapped exchanges two neighbouring different digits of a number; false where
+// it has none. The first digit is not made a zero.
+func (p *learner) swapped(s string) (string, bool) {
+	b := []rune(s)
+	var at [][2]int
+	for i := range b {
+		j := i + 1
+		if j < len(b) && b[j] == '.' {
+			j++
+		}
+		if j < len(b) && isDigit(b[i]) && isDigit(b[j]) && b[i] != b[j] && (len(at) > 0 || b[j] != '0') {
+			at = append(at, [2]int{i, j})
+		}
+	}
+	if len(at) == 0 {
+		return s, false
+	}
+	x := one(p.die, at)
+	b[x[0]], b[x[1]] = b[x[1]], b[x[0]]
+	return string(b), true
+}
+
+func isDigit(r rune) bool { return r >= '0' && r <= '9' }
+
+// formula is tree with numbers for symbols, as written on paper: givens as
+// stated, values found at the digits written. False where it can't be written
+// so (a key in another angle mode).
+func (p *learner) formula(tree expr.Node) (string, bool) {
+	mode, known := false, true
+	expr.Walk(tree, func(_ int, n expr.Node) {
+		if k, ok := n.(expr.Fn); ok && k.Mode != expr.InDegrees {
+			mode = true
+		}
+	})
+	n := expr.Substitute(tree, func(name string) (expr.Node, bool) {
+		q := p.lesson.Quantity(name)
+		v := p.value(name)
+		known = known && q != nil && !math.IsNaN(v)
+		if !known {
+			return nil, false
+		}
+		if q.Dim == statics.DimAngle {
+			if !q.Given {
+				v = shorten(v, p.habits.Digits.Angle, p.keep.cut)
+			}
+			return expr.Deg(v), true
+		}
+		if !q.Given {
+			v = significant(v, p.habits.Digits.Magnitude, p.keep.cut)
+		}
+		return expr.N(v), true
+	})
+	return expr.Plain(n, p.lesson.Symbol), known && !mode
+}

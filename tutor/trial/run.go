@@ -1,0 +1,102 @@
+package trial
+
+import (
+	"runtime"
+
+	"closingside/tutor"
+)
+
+// Options of a run.
+type Options struct {
+	Seed     uint64
+	Learners int // for each problem
+	Workers  int // processors used; 0 for all
+
+	// Progress, where not nil, is told after each problem how many of all are
+	// done. It is called in order, never twice at once.
+	Progress func(done, all int)
+}
+
+// Generated draws n problems of each kind, from the seed on.
+func Generated(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
+	if len(kinds) == 0 {
+		kinds = tutor.Kinds()
+	}
+	var all []*tutor.Problem
+	for i := range n {
+		for _, k := range kinds {
+			all = append(all, tutor.Generate(k, seed+uint64(i)))
+		}
+	}
+	return all
+}
+
+// Run lets learners work each of the problems and reports what was seen. The
+// problems are ones that tutor.Open opens; otherwise its error is returned.
+func Run(problems []*tutor.Problem, h Habits, o Options) (*Report, error) {
+	if err := h.Check(); err != nil {
+		return nil, err
+	}
+	type result struct {
+		cases []Case
+		err   error
+	}
+	workers := o.Workers
+	if workers <= 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	results := make([]chan result, len(problems))
+	for i := range results {
+		results[i] = make(chan result, 1)
+	}
+	next := make(chan int, len(problems))
+	for i := range problems {
+		next <- i
+	}
+	close(next)
+	stop := make(chan struct{})
+	defer close(stop)
+	for range workers {
+		go func() {
+			for i := range next {
+				select {
+				case <-stop:
+					return
+				default:
+				}
+				cases, err := class(problems[i], i, &h, o)
+				results[i] <- result{cases, err}
+			}
+		}()
+	}
+	t := newTally()
+	for i, r := range results { // in order, whoever was first
+		got := <-r
+		if got.err != nil {
+			return nil, got.err
+		}
+		for k := range got.cases {
+			t.add(&got.cases[k])
+		}
+		if o.Progress != nil {
+			o.Progress(i+1, len(problems))
+		}
+	}
+	return t.report(len(problems), h, o), nil
+}
+
+// class lets the learners work one problem, one after the other.
+func class(problem *tutor.Problem, number int, h *Habits, o Options) ([]Case, error) {
+	lesson, err := tutor.Open(problem)
+	if err != nil {
+		return nil, err
+	}
+	var all []Case
+	for k := range o.Learners {
+		d := die{tutor.NewDraw(o.Seed, uint64(number)<<32|uint64(k))}
+		p := newLearner(lesson, h, d)
+		p.study()
+		all = append(all, p.cases...)
+	}
+	return all, nil
+}
