@@ -33,6 +33,7 @@ func (w *Work) decide(q *Quantity, r *Reply) {
 	default:
 		w.explain(q, r)
 	}
+	w.compare(q, r)
 }
 
 // right tells whether a value is correct: inside the band, or what follows

@@ -16,6 +16,7 @@ type Kind struct {
 	Groups []Group
 	Build  func(*Problem) (*Lesson, error)
 	Scenes func(*Work) []figure.Scene // what the work looks like so far
+	Sketch func(*Work) SketchPlan     // what is sketched before calculating; nil where nothing is
 	Draw   func(*Draw) Source         // a problem with new numbers, drawn in integers
 	Bank   []Source                   // problems of the harbour, in teaching order
 }

@@ -9,6 +9,32 @@ import (
 // the triangle, the forces head to tail with what was found so far. What is
 // not found shows its symbol alone.
 func scenesTwoForces(w *Work) []figure.Scene {
+	f := w.forceFigures()
+	scenes := []figure.Scene{figure.Given(f[0], f[1])}
+	closed, order := w.sketched()
+	if closed || w.method() == ByTriangle {
+		p := figure.Pair{First: f[0], Second: f[1], Resultant: w.label("R"),
+			AtTail: w.label("beta"), AtJoint: w.label("gamma"), AtHead: w.label("alpha")}
+		if closed && order[0] == 1 {
+			p.First, p.Second, p.AtTail, p.AtHead = p.Second, p.First, p.AtHead, p.AtTail
+		}
+		if w.Found("theta") {
+			p.Direction = w.label("theta")
+		}
+		scenes = append(scenes, figure.HeadToTail(p))
+	}
+	return scenes
+}
+
+// sketchTwoForces is the forces, with the angles they are given by left out:
+// the arrows show them.
+func sketchTwoForces(w *Work) SketchPlan {
+	f := w.forceFigures()
+	return SketchPlan{Forces: f[:], Size: "R", Direction: "theta"}
+}
+
+// forceFigures are the two forces as figures show them.
+func (w *Work) forceFigures() [2]figure.Force {
 	forces := w.Lesson.Problem.Group("forces")
 	var f [2]figure.Force
 	for i := range f {
@@ -17,16 +43,7 @@ func scenesTwoForces(w *Work) []figure.Scene {
 		heading := forces[i].Field("direction").Heading
 		f[i] = drawn(w.label(name).Is(forces[i].Field("magnitude").Written), name, heading, statics.Polar(q.True, heading.Angle()))
 	}
-	scenes := []figure.Scene{figure.Given(f[0], f[1])}
-	if w.method() == ByTriangle {
-		p := figure.Pair{First: f[0], Second: f[1], Resultant: w.label("R"),
-			AtTail: w.label("beta"), AtJoint: w.label("gamma"), AtHead: w.label("alpha")}
-		if w.Found("theta") {
-			p.Direction = w.label("theta")
-		}
-		scenes = append(scenes, figure.HeadToTail(p))
-	}
-	return scenes
+	return f
 }
 
 // label is a quantity's symbol in a figure, with the learner's own value once

@@ -18,6 +18,7 @@ type Work struct {
 	shown  bool              // the worked solution was shown
 	unread map[string]Reply  // quantity → its last entry, where that could not be read
 	states map[string]*state // by quantity, as the work stands
+	sketch *Sketch           // see Sketch
 }
 
 // Attempt is one entry and what was said of it.

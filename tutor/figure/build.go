@@ -114,8 +114,12 @@ func (b *builder) want(l Label, c Class, step int, name string, a anchor) {
 	b.wants = append(b.wants, want{l, c, step, name, w, h, b.owner, a})
 }
 
-// worldPoints lists the points a scene has to hold.
+// worldPoints lists the points a scene has to hold: those it names, or else
+// those of its parts.
 func worldPoints(s *Scene) []r2.Vec {
+	if len(s.Hold) > 0 {
+		return s.Hold
+	}
 	var all []r2.Vec
 	for _, a := range s.Areas {
 		all = append(all, a.Points...)

@@ -43,6 +43,9 @@ func Layout(s Scene, size Size) Drawing {
 		size := size
 		size.Text *= st.letters
 		b := fit(&s, size, st.shrink)
+		if len(s.Hold) > 0 {
+			size.Height = b.held(size)
+		}
 		frame := Box{Max: Point{size.Width, size.Height}}
 		p := placer{frame: frame, middle: b.ink.centre(), strokes: b.strokes, arcs: b.mids()}
 		choices := make([][]spot, len(b.wants))
@@ -63,6 +66,9 @@ func Layout(s Scene, size Size) Drawing {
 // fit draws the scene as large as the room allows, times shrink, in its
 // middle.
 func fit(s *Scene, size Size, shrink float64) *builder {
+	if len(s.Hold) > 0 {
+		return fitHeld(s, size)
+	}
 	span := nobox
 	for _, v := range worldPoints(s) {
 		span = span.hold(Point{v.X, v.Y})
@@ -86,6 +92,30 @@ func fit(s *Scene, size Size, shrink float64) *builder {
 	c := b.ink.centre()
 	b.move(Point{size.Width/2 - c.X, size.Height/2 - c.Y})
 	return b
+}
+
+// fitHeld draws the scene at the scale that the points held give, these in the
+// middle.
+func fitHeld(s *Scene, size Size) *builder {
+	span := nobox
+	for _, v := range s.Hold {
+		span = span.hold(Point{v.X, v.Y})
+	}
+	w, h := span.size()
+	scale := math.Min((size.Width-2*sideRoom)/w, (size.Height-2*topRoom)/h)
+	if math.IsInf(scale, 0) || math.IsNaN(scale) || scale <= 0 {
+		scale = 1
+	}
+	b := build(s, scale, size.Text)
+	c := b.world.centre()
+	b.move(Point{size.Width/2 - c.X, b.held(size)/2 - c.Y})
+	return b
+}
+
+// held is the height of a drawing that makes room for the points held.
+func (b *builder) held(size Size) float64 {
+	_, h := b.world.size()
+	return tenth(math.Min(size.Height, h+2*topRoom))
 }
 
 // mids lists the middles of the labelled arcs.
@@ -143,11 +173,13 @@ func (b *builder) finish(spots []spot, choices [][]spot, size Size) Drawing {
 			Points: []Point{base}, Label: w.label, Box: s.box})
 		all = all.hold(s.box.Min).hold(s.box.Max)
 	}
-	up := math.Min(tenth(all.Min.Y-inkRoom), 0)
-	if all.Min.Y > inkRoom {
+	up := 0.0
+	if len(b.scene.Hold) > 0 {
+		d.Height = size.Height
+	} else {
 		up = tenth(all.Min.Y - inkRoom)
+		d.Height = tenth(math.Min(all.Max.Y+inkRoom-up, size.Height-up))
 	}
-	d.Height = tenth(math.Min(all.Max.Y+inkRoom-up, size.Height-up))
 	d.Origin = Point{b.origin.X, b.origin.Y - up}.round()
 	for i := range b.marks {
 		m := &b.marks[i]

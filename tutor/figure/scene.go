@@ -23,6 +23,11 @@ type Scene struct {
 	Members []Member
 	Arrows  []Arrow
 	Dots    []Dot
+
+	// Hold are points the figure makes room for. Where there are any, the scale
+	// and the place of the origin depend on them and the room alone, so that
+	// parts may move from one drawing to the next without anything else moving.
+	Hold []r2.Vec
 }
 
 // Arrow is a straight arrow, such as a force.

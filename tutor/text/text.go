@@ -20,6 +20,7 @@ var areas = []map[string]string{
 	slips,
 	sets,
 	page,
+	sketch,
 }
 
 // Strict makes Say panic on an unknown key, a hole left open, or a name

@@ -1,0 +1,246 @@
+package tutor
+
+import (
+	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/tutor/figure"
+)
+
+// SketchPlan is what a kind of problem has sketched before calculating: the
+// forces to lay head to tail, and the quantities that the closing side shows.
+type SketchPlan struct {
+	Forces    []figure.Force // in any unit, the same for all
+	Size      string         // the quantity that is the closing side's length, in that unit
+	Direction string         // the quantity that is its direction; "" where it is not asked
+}
+
+// Sketch is a learner's sketch: where each arrow lies, the closing side drawn,
+// and what was estimated from it. Coordinates are in the unit of the forces, y
+// upwards, with the common point at the origin.
+type Sketch struct {
+	Plan   SketchPlan
+	Hold   []r2.Vec // opposite corners of what the sketch may cover
+	Aside  bool     // skipped, or left behind by calculating
+	Passed bool     // gone on without an estimate
+
+	work  *Work
+	reach float64 // how near an end is taken to be at a corner
+	now   layout
+	past  []layout
+	met   []string
+}
+
+// layout is a state of the sketch.
+type layout struct {
+	tails []r2.Vec
+	side  *figure.Arrow
+	said  SketchReply
+	kept  []estimate
+}
+
+// SketchReply is what the tutor says of one act on the sketch.
+type SketchReply struct {
+	Verdict  Verdict  // Correct, SlipFound or Unexplained; Unreadable where nothing was to be judged
+	Slips    []string // rows of the catalogue
+	Feedback string
+}
+
+// End is one end of an arrow of the sketch.
+type End struct {
+	Arrow int
+	Head  bool
+}
+
+// Stage is how far a sketch has come.
+type Stage uint8
+
+// The stages of a sketch.
+const (
+	Arranging  Stage = iota // the arrows are not head to tail yet
+	Closing                 // head to tail; the closing side is wanted
+	Estimating              // closed; estimates are wanted
+	Sketched                // nothing is left to do
+)
+
+// grasp is the reach as a share of the sketch's larger dimension. On a phone
+// this is half the breadth of a finger's target, 22 CSS pixels.
+const grasp = 0.085
+
+// Sketch is the sketch of this work, or nil where the kind of problem has none
+// or the settings leave it out.
+func (w *Work) Sketch() *Sketch {
+	if w.sketch == nil && w.Settings.Sketch && w.Lesson.Kind.Sketch != nil {
+		w.sketch = newSketch(w)
+	}
+	return w.sketch
+}
+
+func newSketch(w *Work) *Sketch {
+	s := &Sketch{Plan: w.Lesson.Kind.Sketch(w), work: w}
+	var lo, hi r2.Vec
+	for _, f := range s.Plan.Forces { // every sum of some of the forces lies between lo and hi
+		lo.X, hi.X = lo.X+min(f.Vec.X, 0), hi.X+max(f.Vec.X, 0)
+		lo.Y, hi.Y = lo.Y+min(f.Vec.Y, 0), hi.Y+max(f.Vec.Y, 0)
+	}
+	s.Hold = []r2.Vec{lo, hi}
+	s.reach = grasp * math.Max(hi.X-lo.X, hi.Y-lo.Y)
+	s.now.tails = make([]r2.Vec, len(s.Plan.Forces))
+	return s
+}
+
+// Stage is how far the sketch has come.
+func (s *Sketch) Stage() Stage {
+	switch {
+	case s.now.side != nil && s.now.side.Class == figure.ClassResultant:
+		if s.Passed || len(s.now.kept) == len(s.Wanted()) {
+			return Sketched
+		}
+		return Estimating
+	case s.Order() != nil:
+		return Closing
+	}
+	return Arranging
+}
+
+// Open tells whether the sketch is what the learner works on.
+func (s *Sketch) Open() bool { return s != nil && !s.Aside && s.Stage() < Sketched }
+
+// sketched is the order in which the learner laid the arrows head to tail, and
+// whether the sketch is closed and put away.
+func (w *Work) sketched() (closed bool, order []int) {
+	s := w.sketch
+	if s == nil || s.Stage() < Estimating || s.Open() {
+		return false, nil
+	}
+	return true, s.Order()
+}
+
+// Said is what was said last of the sketch.
+func (s *Sketch) Said() SketchReply { return s.now.said }
+
+// Met lists the slips named on the sketch, each once, in the order met.
+func (s *Sketch) Met() []string { return s.met }
+
+// Laid is every arrow where it lies.
+func (s *Sketch) Laid() []figure.Laid {
+	all := make([]figure.Laid, len(s.Plan.Forces))
+	for i, f := range s.Plan.Forces {
+		all[i] = figure.Laid{Force: f, Tail: s.now.tails[i]}
+	}
+	return all
+}
+
+// Scene is the sketch as it stands.
+func (s *Sketch) Scene() figure.Scene {
+	side := s.now.side
+	if side != nil {
+		drawn := *side
+		side = &drawn
+		if side.Class == figure.ClassResultant {
+			q := s.work.Lesson.Quantity(s.Plan.Size)
+			side.Label, side.Name = figure.Symbol(q.Symbol.Letter, q.Symbol.Sub), q.Name
+		}
+	}
+	return figure.Board(s.Laid(), side, s.Hold)
+}
+
+// at is the place of an arrow's end.
+func (s *Sketch) at(e End) r2.Vec {
+	p := s.now.tails[e.Arrow]
+	if e.Head {
+		p = r2.Add(p, s.Plan.Forces[e.Arrow].Vec)
+	}
+	return p
+}
+
+func (s *Sketch) tail(i int) r2.Vec { return s.at(End{i, false}) }
+func (s *Sketch) head(i int) r2.Vec { return s.at(End{i, true}) }
+
+// same tells whether two corners are one.
+func (s *Sketch) same(p, q r2.Vec) bool {
+	return figure.Same(p, q, s.reach/grasp)
+}
+
+// name is the symbol of an arrow.
+func (s *Sketch) name(i int) string { return s.work.Lesson.plain(s.Plan.Forces[i].Name) }
+
+// keep puts the state before an act away, for Undo.
+func (s *Sketch) keep() {
+	old := s.now
+	old.tails = slices.Clone(old.tails)
+	old.kept = slices.Clone(old.kept)
+	s.past = append(s.past, old)
+}
+
+// say records what is said of an act.
+func (s *Sketch) say(v Verdict, slip, key string, pairs ...string) SketchReply {
+	r := SketchReply{Verdict: v, Feedback: s.work.Lesson.Say("sketch."+key, pairs...)}
+	if slip != "" {
+		r.Slips = []string{slip}
+		if !slices.Contains(s.met, slip) {
+			s.met = append(s.met, slip)
+		}
+	}
+	s.now.said = r
+	return r
+}
+
+// CanUndo tells whether there is an act to take back.
+func (s *Sketch) CanUndo() bool { return len(s.past) > 0 }
+
+// Undo takes the last act on the sketch back; false where there is none.
+func (s *Sketch) Undo() bool {
+	n := len(s.past)
+	if n == 0 {
+		return false
+	}
+	s.now, s.past = s.past[n-1], s.past[:n-1]
+	s.Passed = false
+	return true
+}
+
+// Move shifts an arrow: what is dragged from one place to another. Its ends
+// settle at corners within reach.
+func (s *Sketch) Move(arrow int, from, to r2.Vec) SketchReply {
+	if arrow < 0 || arrow >= len(s.now.tails) {
+		return SketchReply{Feedback: s.work.Lesson.Say("sketch.hold")}
+	}
+	s.keep()
+	return s.settle(arrow, r2.Add(s.now.tails[arrow], r2.Sub(to, from)), s.reach)
+}
+
+// Put lays one end of an arrow at an end of another.
+func (s *Sketch) Put(e, at End) SketchReply {
+	if e.Arrow == at.Arrow || !s.has(e) || !s.has(at) {
+		return SketchReply{Feedback: s.work.Lesson.Say("sketch.hold")}
+	}
+	s.keep()
+	tail := s.at(at)
+	if e.Head {
+		tail = r2.Sub(tail, s.Plan.Forces[e.Arrow].Vec)
+	}
+	return s.settle(e.Arrow, tail, 1e-9*s.reach/grasp)
+}
+
+func (s *Sketch) has(e End) bool { return e.Arrow >= 0 && e.Arrow < len(s.now.tails) }
+
+// Held is the arrow whose shaft is nearest to a place within reach, or -1.
+func (s *Sketch) Held(p r2.Vec) int {
+	best, least := -1, s.reach
+	for i, f := range s.Plan.Forces {
+		along := r2.Dot(r2.Sub(p, s.tail(i)), f.Vec) / r2.Norm2(f.Vec)
+		foot := r2.Add(s.tail(i), r2.Scale(min(max(along, 0), 1), f.Vec))
+		if d := r2.Norm(r2.Sub(p, foot)); d <= least {
+			best, least = i, d
+		}
+	}
+	return best
+}
+
+// Arrow is the number of the arrow called name, or -1.
+func (s *Sketch) Arrow(name string) int {
+	return slices.IndexFunc(s.Plan.Forces, func(f figure.Force) bool { return f.Name == name })
+}

@@ -1,0 +1,148 @@
+package tutor
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/tutor/entry"
+)
+
+// estimate is what a learner took from the sketch for a quantity.
+type estimate struct {
+	quantity string
+	value    float64
+}
+
+// How near an estimate comes to what the sketch shows: a share of a length, or
+// of the sketch where the side is short, and degrees. A judgement: what the
+// eye can do.
+const (
+	nearSize    = 0.20
+	nearSketch  = 0.06
+	nearDegrees = 15.0
+	nearMost    = 45.0 // degrees, for a side too short to have a clear direction
+)
+
+// Wanted lists the quantities to be estimated.
+func (s *Sketch) Wanted() []*Quantity {
+	var all []*Quantity
+	for _, name := range []string{s.Plan.Size, s.Plan.Direction} {
+		if q := s.work.Lesson.Quantity(name); q != nil {
+			all = append(all, q)
+		}
+	}
+	return all
+}
+
+// Estimated is the estimate kept for a quantity.
+func (s *Sketch) Estimated(name string) (float64, bool) {
+	if s == nil {
+		return 0, false
+	}
+	for _, e := range s.now.kept {
+		if e.quantity == name {
+			return e.value, true
+		}
+	}
+	return 0, false
+}
+
+// Rough is an estimate in round numbers, with its unit.
+func (s *Sketch) Rough(name string) string {
+	q := s.work.Lesson.Quantity(name)
+	v, ok := s.Estimated(name)
+	if !ok {
+		return ""
+	}
+	return s.work.Lesson.Show(q, v, Digits{Magnitude: 2})
+}
+
+// EstimateReply is what is said of the estimate of one quantity.
+type EstimateReply struct {
+	Quantity, Entry string
+	SketchReply
+}
+
+// Estimate takes what the learner reads off the sketch: an entry for each of
+// the quantities wanted, by name. Those that go with the sketch are kept.
+func (s *Sketch) Estimate(entries map[string]string) []EstimateReply {
+	if s.Stage() != Estimating {
+		return nil
+	}
+	s.keep()
+	var all []EstimateReply
+	for _, q := range s.Wanted() {
+		if _, ok := s.Estimated(q.Name); ok {
+			continue
+		}
+		r := s.judgeEstimate(q, entries[q.Name])
+		all = append(all, EstimateReply{q.Name, entries[q.Name], r})
+	}
+	return all
+}
+
+func (s *Sketch) judgeEstimate(q *Quantity, text string) SketchReply {
+	if text == "" {
+		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.plain(q.Name))
+	}
+	r, bad := s.work.Read(q.Name, text)
+	if bad != nil {
+		return SketchReply{Feedback: bad.Message()}
+	}
+	if r.Form == entry.Affine {
+		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.plain(q.Name))
+	}
+	if q.apart(r.Value, q.True) <= s.tolerance(q, q.True) {
+		s.now.kept = append(s.now.kept, estimate{q.Name, r.Value})
+		return s.say(Correct, "", "estimate.kept")
+	}
+	lo, hi := s.work.limits(q)
+	out := !math.IsNaN(lo) && !math.IsNaN(hi) && !inside(q, r.Value, lo, hi)
+	switch {
+	case q.Name == s.Plan.Direction && out:
+		return s.say(Unexplained, "", "estimate.heading.out")
+	case q.Name == s.Plan.Direction:
+		return s.say(Unexplained, "", "estimate.heading")
+	case out:
+		return s.say(Unexplained, "", "estimate.size.out", "value", text)
+	}
+	longest := 0
+	for i, f := range s.Plan.Forces {
+		if r2.Norm(f.Vec) > r2.Norm(s.Plan.Forces[longest].Vec) {
+			longest = i
+		}
+	}
+	return s.say(Unexplained, "", "estimate.size", "force", s.name(longest), "value", s.work.given(s.Plan.Forces[longest].Name))
+}
+
+// given is a given with its unit.
+func (w *Work) given(name string) string {
+	q := w.Lesson.Quantity(name)
+	return w.Lesson.Show(q, q.True, w.Settings.Work)
+}
+
+// tolerance is how far from v an estimate of q may lie and still agree with
+// the sketch.
+func (s *Sketch) tolerance(q *Quantity, v float64) float64 {
+	least := nearSketch * s.reach / grasp
+	if q.Name != s.Plan.Direction {
+		return math.Max(nearSize*math.Abs(v), least)
+	}
+	size := s.work.Lesson.Quantity(s.Plan.Size).True
+	return min(max(nearDegrees, math.Atan2(least, size)*180/math.Pi), nearMost)
+}
+
+// compare adds the learner's own estimate to what is said of a wrong value
+// that lies far from it.
+func (w *Work) compare(q *Quantity, r *Reply) {
+	if r.Verdict == Correct || r.Verdict == Unreadable || r.Reading.Form == entry.Affine {
+		return
+	}
+	s := w.sketch
+	v, ok := s.Estimated(q.Name)
+	if !ok || q.apart(r.Reading.Value, v) <= s.tolerance(q, v) {
+		return
+	}
+	r.Feedback += " " + w.Lesson.Say("feedback.estimate", "estimate", s.Rough(q.Name))
+}

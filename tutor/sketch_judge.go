@@ -1,0 +1,383 @@
+package tutor
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/tutor/figure"
+)
+
+// meeting is how an arrow that was moved meets another.
+type meeting struct {
+	how   joint
+	other int
+	tail  r2.Vec  // where the moved arrow's tail comes to lie
+	off   float64 // how far it had to be shifted
+}
+
+// joint is a way for two arrows to meet.
+type joint uint8
+
+// The ways for two arrows to meet.
+const (
+	follows      joint = iota // the moved arrow begins where the other ends
+	precedes                  // it ends where the other begins
+	headsMeet                 // the heads are together
+	tailsMeet                 // the tails are together
+	takenAlready              // it follows or precedes an arrow that another does already
+)
+
+// meetings lists how arrow i would meet others with its tail near a place,
+// best first: what is right before what is not, then the nearest.
+func (s *Sketch) meetings(i int, tail r2.Vec, reach float64) []meeting {
+	vec := s.Plan.Forces[i].Vec
+	var all []meeting
+	add := func(how joint, other int, at r2.Vec) {
+		if off := r2.Norm(r2.Sub(at, tail)); off <= reach {
+			all = append(all, meeting{how, other, at, off})
+		}
+	}
+	for j := range s.Plan.Forces {
+		if j == i {
+			continue
+		}
+		after, before := follows, precedes
+		for k := range s.Plan.Forces {
+			if k != i && k != j && s.same(s.tail(k), s.head(j)) {
+				after = takenAlready
+			}
+			if k != i && k != j && s.same(s.head(k), s.tail(j)) {
+				before = takenAlready
+			}
+		}
+		add(after, j, s.head(j))
+		add(before, j, r2.Sub(s.tail(j), vec))
+		add(headsMeet, j, r2.Sub(s.head(j), vec))
+		add(tailsMeet, j, s.tail(j))
+	}
+	rank := func(m meeting) int { return min(int(m.how)/2, 1) }
+	slices.SortStableFunc(all, func(a, b meeting) int {
+		return cmp.Or(cmp.Compare(rank(a), rank(b)), cmp.Compare(a.off, b.off))
+	})
+	return all
+}
+
+// settle lays an arrow's tail at a place, or at the corner it comes near, and
+// says what has become of the sketch.
+func (s *Sketch) settle(i int, tail r2.Vec, reach float64) SketchReply {
+	s.now.side = nil
+	all := s.meetings(i, tail, reach)
+	if len(all) == 0 {
+		s.now.tails[i] = s.inside(i, tail)
+		return s.say(Unexplained, "", "apart", "a", s.name(i))
+	}
+	m := all[0]
+	s.now.tails[i] = m.tail
+	s.anchor(i)
+	if order := s.Order(); order != nil {
+		return s.say(Correct, "", "chain", "order", s.inOrder(order))
+	}
+	switch m.how {
+	case follows:
+		return s.say(Correct, "", "joined", "a", s.name(m.other), "b", s.name(i))
+	case precedes:
+		return s.say(Correct, "", "joined", "a", s.name(i), "b", s.name(m.other))
+	case headsMeet:
+		return s.say(SlipFound, "other-diagonal", "heads", "a", s.name(m.other), "b", s.name(i))
+	case tailsMeet:
+		return s.say(Unexplained, "", "tails", "a", s.name(m.other), "b", s.name(i))
+	}
+	return s.say(Unexplained, "", "fork")
+}
+
+func (s *Sketch) inOrder(order []int) string {
+	said := s.name(order[0])
+	for _, i := range order[1:] {
+		said = s.work.Lesson.Say("sketch.then", "a", said, "b", s.name(i))
+	}
+	return said
+}
+
+// inside is the tail of arrow i nearest to a place that leaves the whole arrow
+// on the sketch.
+func (s *Sketch) inside(i int, tail r2.Vec) r2.Vec {
+	vec, lo, hi := s.Plan.Forces[i].Vec, s.Hold[0], s.Hold[1]
+	clamp := func(v, d, lo, hi float64) float64 {
+		return math.Max(lo-min(d, 0), math.Min(v, hi-max(d, 0)))
+	}
+	return r2.Vec{X: clamp(tail.X, vec.X, lo.X, hi.X), Y: clamp(tail.Y, vec.Y, lo.Y, hi.Y)}
+}
+
+// anchor shifts arrow i, and those that follow and precede it, so that the
+// first of them begins at the common point.
+func (s *Sketch) anchor(i int) {
+	mine := map[int]bool{i: true}
+	first := i
+	for grown := true; grown; {
+		grown = false
+		for j := range s.Plan.Forces {
+			for k := range mine {
+				before := s.same(s.head(j), s.tail(k))
+				if mine[j] || !before && !s.same(s.tail(j), s.head(k)) {
+					continue
+				}
+				mine[j], grown = true, true
+				if before && k == first {
+					first = j
+				}
+				break
+			}
+		}
+	}
+	if len(mine) == 1 {
+		s.now.tails[i] = s.inside(i, s.now.tails[i])
+		return
+	}
+	by := s.tail(first)
+	for j := range mine {
+		s.now.tails[j] = r2.Sub(s.now.tails[j], by)
+	}
+	s.now.tails[first] = r2.Vec{}
+}
+
+// Order is the arrows in the order in which they lie head to tail, or nil
+// where they do not all.
+func (s *Sketch) Order() []int {
+	n := len(s.Plan.Forces)
+	order := make([]int, 0, n)
+	used := make([]bool, n)
+	var grow func() bool
+	grow = func() bool {
+		if len(order) == n {
+			return true
+		}
+		for j := range n {
+			if used[j] || len(order) > 0 && !s.same(s.tail(j), s.head(order[len(order)-1])) {
+				continue
+			}
+			used[j], order = true, append(order, j)
+			if grow() {
+				return true
+			}
+			used[j], order = false, order[:len(order)-1]
+		}
+		return false
+	}
+	if grow() {
+		return order
+	}
+	return nil
+}
+
+// course is what a side from one corner to another stands for: how the arrows
+// between them are gone along.
+type course struct {
+	kind     gait
+	from, to r2.Vec
+	off      float64
+	missing  []int // arrows left out
+}
+
+// gait says how a course goes along the arrows.
+type gait uint8
+
+// The kinds of course, best first.
+const (
+	allForward  gait = iota // every arrow from tail to head
+	allBackward             // every arrow from head to tail
+	mixed                   // every arrow, some forward and some backward
+	partial                 // some arrows are left out
+	noCourse                // the corners are not joined by arrows
+)
+
+// between is the best course along the arrows from one corner to another.
+func (s *Sketch) between(from, to r2.Vec) course {
+	n := len(s.Plan.Forces)
+	best := course{kind: noCourse, from: from, to: to}
+	used := make([]bool, n)
+	var walk func(at r2.Vec, forward, backward int)
+	walk = func(at r2.Vec, forward, backward int) {
+		if forward+backward > 0 && s.same(at, to) {
+			kind := partial
+			switch n {
+			case forward:
+				kind = allForward
+			case backward:
+				kind = allBackward
+			case forward + backward:
+				kind = mixed
+			}
+			if kind < best.kind || kind == partial && best.kind == partial && left(used) < len(best.missing) {
+				best.kind, best.missing = kind, nil
+				for i, u := range used {
+					if !u {
+						best.missing = append(best.missing, i)
+					}
+				}
+			}
+		}
+		for i := range n {
+			if used[i] {
+				continue
+			}
+			used[i] = true
+			if s.same(at, s.tail(i)) {
+				walk(s.head(i), forward+1, backward)
+			}
+			if s.same(at, s.head(i)) {
+				walk(s.tail(i), forward, backward+1)
+			}
+			used[i] = false
+		}
+	}
+	walk(from, 0, 0)
+	return best
+}
+
+func left(used []bool) int {
+	n := 0
+	for _, u := range used {
+		if !u {
+			n++
+		}
+	}
+	return n
+}
+
+// Corners are the places where an arrow begins or ends, each once, and the
+// ends that lie there.
+func (s *Sketch) Corners() (at []r2.Vec, ends [][]End) {
+	for i := range s.Plan.Forces {
+		for _, head := range []bool{false, true} {
+			e := End{i, head}
+			p := s.at(e)
+			k := slices.IndexFunc(at, func(q r2.Vec) bool { return s.same(p, q) })
+			if k < 0 {
+				at, ends = append(at, p), append(ends, nil)
+				k = len(at) - 1
+			}
+			ends[k] = append(ends[k], e)
+		}
+	}
+	return at, ends
+}
+
+// courses lists what a side from one place to another may stand for, within
+// reach of the corners: the nearest first, but what is right before all.
+func (s *Sketch) courses(from, to r2.Vec, reach float64) []course {
+	corners, _ := s.Corners()
+	var all []course
+	for _, p := range corners {
+		a := r2.Norm(r2.Sub(from, p))
+		if a > reach {
+			continue
+		}
+		for _, q := range corners {
+			if b := r2.Norm(r2.Sub(to, q)); b <= reach && !s.same(p, q) {
+				c := s.between(p, q)
+				c.off = a + b
+				all = append(all, c)
+			}
+		}
+	}
+	slices.SortStableFunc(all, func(a, b course) int {
+		return cmp.Or(cmp.Compare(min(a.kind, 1), min(b.kind, 1)), cmp.Compare(a.off, b.off))
+	})
+	return all
+}
+
+// Draw takes a side drawn from one place to another.
+func (s *Sketch) Draw(from, to r2.Vec) SketchReply {
+	s.keep()
+	s.now.side = &figure.Arrow{From: from, To: to, Class: figure.ClassLearner}
+	if s.diagonal(from, to) {
+		s.close()
+		order := s.Order()
+		return s.say(Correct, "", "diagonal", "a", s.name(order[0]), "b", s.name(order[1]))
+	}
+	all := s.courses(from, to, s.reach)
+	if len(all) == 0 {
+		if near := s.courses(from, to, 2*s.reach); len(near) > 0 && near[0].kind == allForward {
+			return s.say(Unexplained, "", "nearly")
+		}
+		return s.say(Unexplained, "", "free")
+	}
+	c := all[0]
+	s.now.side.From, s.now.side.To = c.from, c.to
+	if c.kind != allForward {
+		for _, o := range all[1:] { // a false accusation costs more than silence
+			if o.kind != c.kind && o.off < c.off+0.35*s.reach {
+				return s.say(Unexplained, "", "unclear")
+			}
+		}
+	}
+	return s.judge(c)
+}
+
+// Close draws the side from one arrow's end to another's.
+func (s *Sketch) Close(from, to End) SketchReply {
+	if !s.has(from) || !s.has(to) {
+		return SketchReply{Feedback: s.work.Lesson.Say("sketch.free")}
+	}
+	s.keep()
+	p, q := s.at(from), s.at(to)
+	s.now.side = &figure.Arrow{From: p, To: q, Class: figure.ClassLearner}
+	if s.same(p, q) {
+		s.now.side = nil
+		return s.say(Unexplained, "", "free")
+	}
+	return s.judge(s.between(p, q))
+}
+
+// judge says what a course is.
+func (s *Sketch) judge(c course) SketchReply {
+	switch c.kind {
+	case allForward:
+		s.now.side.Class = figure.ClassResultant
+		return s.say(Correct, "", "closed")
+	case allBackward:
+		return s.say(SlipFound, "resultant-reversed", "reversed")
+	case mixed:
+		return s.say(SlipFound, "other-diagonal", s.mixedKey(c))
+	case partial:
+		missing := s.name(c.missing[0])
+		for _, i := range c.missing[1:] {
+			missing += ", " + s.name(i)
+		}
+		return s.say(Unexplained, "", "leaves-out", "missing", missing)
+	}
+	return s.say(Unexplained, "", "free")
+}
+
+// mixedKey is the question about a side that goes along some arrows and
+// against others: of two arrows, the ends that were joined are named.
+func (s *Sketch) mixedKey(c course) string {
+	if len(s.Plan.Forces) != 2 {
+		return "other"
+	}
+	if s.same(c.from, s.head(0)) || s.same(c.from, s.head(1)) {
+		return "other.tails"
+	}
+	return "other.heads"
+}
+
+// diagonal tells whether a side from one place to another is the diagonal of
+// the parallelogram on two forces that lie tail to tail, which is right too.
+func (s *Sketch) diagonal(from, to r2.Vec) bool {
+	if len(s.Plan.Forces) != 2 || !s.same(s.tail(0), s.tail(1)) || len(s.courses(from, to, s.reach)) > 0 {
+		return false
+	}
+	sum := r2.Add(s.Plan.Forces[0].Vec, s.Plan.Forces[1].Vec)
+	far := r2.Add(s.tail(0), sum)
+	return r2.Norm(r2.Sub(from, s.tail(0))) <= s.reach && r2.Norm(r2.Sub(to, far)) <= s.reach
+}
+
+// close lays the second of two forces at the head of the first and the closing
+// side with them.
+func (s *Sketch) close() {
+	s.now.tails[0], s.now.tails[1] = r2.Vec{}, s.Plan.Forces[0].Vec
+	s.now.side.From, s.now.side.To, s.now.side.Class = r2.Vec{}, s.head(1), figure.ClassResultant
+}
