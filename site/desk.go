@@ -71,6 +71,9 @@ func (d *desk) statement() html.Node {
 
 // next names the one clear next step.
 func (d *desk) next() html.Node {
+	if d.sketching() {
+		return d.sketchNext()
+	}
 	name := d.work.Next()
 	if name == "" {
 		return html.El("p", html.ID("next"), html.Class("next done"), html.Text(text.Say("page.done")))

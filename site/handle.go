@@ -22,7 +22,7 @@ func (s *session) handle(f Form, log string) html.Nodes {
 		return s.start(f, log)
 	case "read":
 		return s.read(f)
-	case "enter", "hint", "solution", "undo":
+	case "enter", "hint", "solution", "undo", "sketch":
 		if d := s.desk(f); d != nil {
 			d.catchUp()
 			return d.answer(f)
@@ -101,10 +101,15 @@ func (d *desk) answer(f Form) html.Nodes {
 		if d.open == "" {
 			said = text.Say("page.nothing")
 		}
+	case "sketch":
+		said, focus = d.sketchHeard(f)
 	case "solution":
 		said, focus = text.Say("page.solved"), "solved"
 	}
 	parts = append(parts, d.figure(), d.next(), d.solution(), d.end(), d.keys(), say(said, focus))
+	if f.Get("do") == "sketch" {
+		reply, judged = d.asked.outcome()
+	}
 	if judged {
 		parts = append(parts, outcome(d, reply))
 	}

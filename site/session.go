@@ -29,6 +29,7 @@ type desk struct {
 	past   []Form // lines not yet taken in
 	open   string // the quantity whose form is in use
 	solved bool   // the worked solution is on the screen
+	asked  sketched
 }
 
 // open puts the problem of a code on the screen; false where there is none.
@@ -63,7 +64,7 @@ func (s *session) replay(f Form) {
 	switch f.Get("do") {
 	case "open", "home", "draw", "own":
 		s.move(f)
-	case "enter", "hint", "solution", "undo", "again":
+	case "enter", "hint", "solution", "undo", "again", "sketch":
 		if d := s.desk(f); d != nil {
 			d.past = append(d.past, f)
 		}
@@ -186,6 +187,7 @@ func (d *desk) take(f Form) (reply tutor.Reply, ok bool) {
 	case "enter":
 		if asked {
 			d.open = name
+			d.setAside()
 			return d.work.Enter(name, f.Get("entry")), true
 		}
 	case "hint":
@@ -196,6 +198,8 @@ func (d *desk) take(f Form) (reply tutor.Reply, ok bool) {
 	case "solution":
 		d.work.ShowSolution()
 		d.solved = true
+	case "sketch":
+		d.asked = d.sketchAct(f)
 	case "undo":
 		d.open = d.work.Undo()
 	case "again":

@@ -15,10 +15,15 @@ import (
 // was moved, the way back to where it came from (data-shift, in units of the
 // drawing).
 func SVG(id string, d figure.Drawing) html.Node {
+	return svg(id, d, "f-figure", "img", nil)
+}
+
+// svg is a drawing with a class and role of its own, and what lies over it.
+func svg(id string, d figure.Drawing, class, role string, over html.Nodes) html.Node {
 	parts := []html.Part{
-		html.Class("f-figure"), html.A("viewBox", "0 0 "+px(d.Width)+" "+px(d.Height)),
+		html.Class(class), html.A("viewBox", "0 0 "+px(d.Width)+" "+px(d.Height)),
 		html.A("width", px(d.Width)), html.A("height", px(d.Height)), html.A("font-size", px(d.Text)),
-		html.A("role", "img"), html.Data("steps", strconv.Itoa(d.Steps)),
+		html.A("role", role), html.Data("steps", strconv.Itoa(d.Steps)),
 		html.A("aria-labelledby", id+"-title"), html.A("aria-describedby", id+"-desc"),
 		html.El("title", html.ID(id+"-title"), html.Text(d.Title)),
 		html.El("desc", html.ID(id+"-desc"), html.Text(d.Desc)),
@@ -31,7 +36,7 @@ func SVG(id string, d figure.Drawing) html.Node {
 		parts = append(parts, svgGroup(d.Marks[first:next], d.Text))
 		first = next
 	}
-	return html.El("svg", parts...)
+	return html.El("svg", append(parts, over)...)
 }
 
 func sameGroup(a, b figure.Mark) bool {

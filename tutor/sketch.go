@@ -39,6 +39,7 @@ type layout struct {
 	side  *figure.Arrow
 	said  SketchReply
 	kept  []estimate
+	tried []EstimateReply // what was said of the estimates last entered
 }
 
 // SketchReply is what the tutor says of one act on the sketch.
@@ -190,6 +191,16 @@ func (s *Sketch) say(v Verdict, slip, key string, pairs ...string) SketchReply {
 
 // CanUndo tells whether there is an act to take back.
 func (s *Sketch) CanUndo() bool { return len(s.past) > 0 }
+
+// Reopen takes the sketch up again; where nothing is left to do on it, the
+// estimates are asked for anew.
+func (s *Sketch) Reopen() {
+	s.Aside = false
+	if s.Stage() == Sketched {
+		s.keep()
+		s.Passed, s.now.kept, s.now.tried = false, nil, nil
+	}
+}
 
 // Undo takes the last act on the sketch back; false where there is none.
 func (s *Sketch) Undo() bool {

@@ -58,6 +58,16 @@ func (s *Sketch) Rough(name string) string {
 	return s.work.Lesson.Show(q, v, Digits{Magnitude: 2})
 }
 
+// Tried is what was said of the estimate last entered for a quantity, if any.
+func (s *Sketch) Tried(name string) (EstimateReply, bool) {
+	for _, r := range s.now.tried {
+		if r.Quantity == name {
+			return r, true
+		}
+	}
+	return EstimateReply{}, false
+}
+
 // EstimateReply is what is said of the estimate of one quantity.
 type EstimateReply struct {
 	Quantity, Entry string
@@ -67,7 +77,7 @@ type EstimateReply struct {
 // Estimate takes what the learner reads off the sketch: an entry for each of
 // the quantities wanted, by name. Those that go with the sketch are kept.
 func (s *Sketch) Estimate(entries map[string]string) []EstimateReply {
-	if s.Stage() != Estimating {
+	if s.Stage() < Estimating {
 		return nil
 	}
 	s.keep()
@@ -79,6 +89,7 @@ func (s *Sketch) Estimate(entries map[string]string) []EstimateReply {
 		r := s.judgeEstimate(q, entries[q.Name])
 		all = append(all, EstimateReply{q.Name, entries[q.Name], r})
 	}
+	s.now.tried = all
 	return all
 }
 

@@ -133,7 +133,7 @@ func (s *Sketch) anchor(i int) {
 		}
 	}
 	if len(mine) == 1 {
-		s.now.tails[i] = s.inside(i, s.now.tails[i])
+		s.frame()
 		return
 	}
 	by := s.tail(first)
@@ -141,6 +141,23 @@ func (s *Sketch) anchor(i int) {
 		s.now.tails[j] = r2.Sub(s.now.tails[j], by)
 	}
 	s.now.tails[first] = r2.Vec{}
+}
+
+// frame shifts the whole sketch so that it lies where there is room for it.
+func (s *Sketch) frame() {
+	lo, hi := s.tail(0), s.tail(0)
+	for i := range s.Plan.Forces {
+		for _, p := range []r2.Vec{s.tail(i), s.head(i)} {
+			lo, hi = r2.Vec{X: min(lo.X, p.X), Y: min(lo.Y, p.Y)}, r2.Vec{X: max(hi.X, p.X), Y: max(hi.Y, p.Y)}
+		}
+	}
+	by := r2.Vec{
+		X: max(s.Hold[0].X-lo.X, 0) + min(s.Hold[1].X-hi.X, 0),
+		Y: max(s.Hold[0].Y-lo.Y, 0) + min(s.Hold[1].Y-hi.Y, 0),
+	}
+	for i := range s.now.tails {
+		s.now.tails[i] = r2.Add(s.now.tails[i], by)
+	}
 }
 
 // Order is the arrows in the order in which they lie head to tail, or nil

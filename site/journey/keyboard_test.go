@@ -41,6 +41,9 @@ func TestKeyboardOnly(t *testing.T) {
 	p.tabTo("a problem", `e.closest(".choices")`)
 	p.do(chromedp.KeyEvent("\r"))
 	p.await("the desk is open, its title in use", `document.activeElement.id === "title" && document.querySelector("#next")`)
+	p.tabTo("the way past the sketch", `e.id === "sketch-skip"`)
+	p.do(chromedp.KeyEvent("\r"))
+	p.await("the sketch is set aside", `document.activeElement.id === "sketch-back"`)
 	p.tabTo("the next step", `e.closest("#next a")`)
 	p.do(chromedp.KeyEvent("\r"))
 	p.await("its field is in use", `document.activeElement.id === "entry-phi"`)
@@ -74,6 +77,7 @@ func TestAWholeProblemOffline(t *testing.T) {
 	p.reload()
 	p.do(chromedp.Click(chromedp.CSS(`.choices button`)))
 	p.await("the desk shows", `document.querySelector("#next")`)
+	p.skipSketch()
 	for _, step := range [][2]string{{"phi", "118 − 25"}, {"gamma", "180 − φ"}, {"R", "682.6 N"}, {"alpha", "29.83"}, {"theta", "88.2°"}} {
 		p.screen(390, 844, "light")
 		p.do(chromedp.Click(chromedp.CSS(`#next a`)))

@@ -1,6 +1,6 @@
 "use strict";
 // Fetches and compiles the engine while the page is still being read: on a phone the longest wait.
-// Published as one script: this file, Go's wasm_exec.js, log.js, loader.js.
+// Published as one script: this file, Go's wasm_exec.js, log.js, loader.js, sketch.js.
 
 const engineModule = (({ engine }) => {
   const load = async (cache) => {

@@ -255,6 +255,7 @@ const acts = {
   },
   update() { waiting?.postMessage("take over"); },
   reload() { location.reload(); },
+  build() { build(document.querySelector("#figure svg")); },
 };
 
 // Half-typed entries outlive a reload.

@@ -5,8 +5,8 @@ package page
 
 import "embed"
 
-// Files holds index.html, page.css, figure.css, early.js, log.js, loader.js and
-// sw.js.
+// Files holds index.html, page.css, figure.css, sketch.css, early.js, log.js,
+// loader.js, sketch.js and sw.js.
 //
-//go:embed index.html page.css figure.css early.js log.js loader.js sw.js
+//go:embed index.html page.css figure.css sketch.css early.js log.js loader.js sketch.js sw.js
 var Files embed.FS

@@ -39,12 +39,12 @@ func Build(engine Built) (*Folder, error) {
 		f.kept = append(f.kept, names[name])
 	}
 	add("engine.wasm", engine.Wasm)
-	script, err := join("early.js", engine.Exec, "log.js", "loader.js")
+	script, err := join("early.js", engine.Exec, "log.js", "loader.js", "sketch.js")
 	if err != nil {
 		return nil, err
 	}
 	add("page.js", script)
-	style, err := join("page.css", "figure.css")
+	style, err := join("page.css", "figure.css", "sketch.css")
 	if err != nil {
 		return nil, err
 	}

@@ -1,0 +1,222 @@
+package site
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/site/html"
+	"closingside/tutor"
+	"closingside/tutor/figure"
+	"closingside/tutor/text"
+)
+
+// sketched is what came of the last request about the sketch.
+type sketched struct {
+	said   tutor.SketchReply
+	judged bool
+	before tutor.Stage
+	chosen bool // by choosing instead of dragging
+}
+
+// outcome is what the log keeps of it.
+func (a sketched) outcome() (replied, bool) {
+	r := replied{Quantity: "sketch", Verdict: a.said.Verdict}
+	if len(a.said.Slips) > 0 {
+		r.Slips = []tutor.Suspect{{IDs: a.said.Slips, Probability: 1}}
+	}
+	return r, a.judged && a.said.Verdict != tutor.Unreadable
+}
+
+// setAside puts an unfinished sketch away: the learner calculates.
+func (d *desk) setAside() {
+	if s := d.work.Sketch(); s.Open() {
+		s.Aside = true
+	}
+}
+
+// sketchAct does what a request asks of the sketch.
+func (d *desk) sketchAct(f Form) (a sketched) {
+	s := d.work.Sketch()
+	if s == nil {
+		return a
+	}
+	a.before = s.Stage()
+	plain := func(key string) tutor.SketchReply {
+		return tutor.SketchReply{Verdict: tutor.Unreadable, Feedback: text.Say(key)}
+	}
+	switch f.Get("act") {
+	case "drag":
+		a.said, a.judged = dragged(s, f)
+	case "put":
+		a.said, a.judged, a.chosen = s.Put(readEnd(f.Get("end")), readEnd(f.Get("at"))), true, true
+	case "close":
+		a.said, a.judged, a.chosen = s.Close(readEnd(f.Get("from")), readEnd(f.Get("to"))), true, true
+	case "estimate":
+		a.said, a.judged = d.estimated(s, f)
+	case "undo":
+		s.Undo()
+		a.said = plain("sketch.undone")
+	case "skip":
+		s.Aside = true
+		a.said = plain("sketch.skipped")
+	case "back":
+		s.Reopen()
+	case "pass":
+		s.Passed = true
+	}
+	return a
+}
+
+// dragged takes what was dragged over the drawing.
+func dragged(s *tutor.Sketch, f Form) (said tutor.SketchReply, judged bool) {
+	v, ok := readView(f.Get("view"))
+	from, here := v.point(f, "0")
+	to, there := v.point(f, "1")
+	if !ok || !here || !there {
+		return said, false
+	}
+	if f.Get("tool") == "draw" {
+		return s.Draw(from, to), true
+	}
+	held := s.Arrow(f.Get("held"))
+	if held < 0 {
+		held = s.Held(from)
+	}
+	return s.Move(held, from, to), held >= 0
+}
+
+// estimated takes the estimates of a request.
+func (d *desk) estimated(s *tutor.Sketch, f Form) (said tutor.SketchReply, judged bool) {
+	entries := map[string]string{}
+	for _, q := range s.Wanted() {
+		entries[q.Name] = strings.TrimSpace(f.Get("estimate." + q.Name))
+	}
+	said.Verdict = tutor.Correct
+	var words []string
+	for _, r := range s.Estimate(entries) {
+		words = append(words, d.symbol(r.Quantity)+": "+r.Feedback)
+		if r.Verdict != tutor.Correct {
+			said.Verdict = r.Verdict
+		}
+	}
+	said.Feedback = strings.Join(words, " ")
+	return said, len(words) > 0
+}
+
+// view is how a drawing's coordinates stand to the world's: it goes with the
+// form, so that a line of the log means the same however figures are laid out
+// later.
+type view struct {
+	origin figure.Point
+	scale  float64
+}
+
+func (v view) String() string {
+	f := func(x float64) string { return strconv.FormatFloat(x, 'g', 10, 64) }
+	return f(v.origin.X) + " " + f(v.origin.Y) + " " + f(v.scale)
+}
+
+func readView(s string) (v view, ok bool) {
+	parts := strings.Fields(s)
+	if len(parts) != 3 {
+		return v, false
+	}
+	x, a := number(parts[0])
+	y, b := number(parts[1])
+	k, c := number(parts[2])
+	return view{figure.Point{X: x, Y: y}, k}, a && b && c && k > 0
+}
+
+// number reads a coordinate.
+func number(s string) (float64, bool) {
+	v, err := strconv.ParseFloat(s, 64)
+	return v, err == nil && math.Abs(v) <= 1e12 && (v == 0 || math.Abs(v) >= 1e-12)
+}
+
+// point is the world point that a request's fields x0 and y0 (x1 and y1) name.
+func (v view) point(f Form, which string) (r2.Vec, bool) {
+	x, a := number(f.Get("x" + which))
+	y, b := number(f.Get("y" + which))
+	if !a || !b || v.scale <= 0 {
+		return r2.Vec{}, false
+	}
+	return r2.Vec{X: (x - v.origin.X) / v.scale, Y: (v.origin.Y - y) / v.scale}, true
+}
+
+// An end of an arrow is written "t0" or "h0": tail or head, and its number.
+func readEnd(s string) tutor.End {
+	if len(s) != 2 || s[0] != 't' && s[0] != 'h' || s[1] < '0' || s[1] > '9' {
+		return tutor.End{Arrow: -1}
+	}
+	return tutor.End{Arrow: int(s[1] - '0'), Head: s[0] == 'h'}
+}
+
+func writeEnd(e tutor.End) string {
+	if e.Head {
+		return "h" + itoa(e.Arrow)
+	}
+	return "t" + itoa(e.Arrow)
+}
+
+// figureTools stand beside the figure: what builds it up again, and the way
+// back to the sketch.
+func (d *desk) figureTools() html.Node {
+	parts := []html.Part{html.Class("figtools"),
+		html.El("button", html.A("type", "button"), html.Class("icon"), html.Data("page", "build"), html.A("aria-label", text.Say("sketch.replay")),
+			html.A("title", text.Say("sketch.replay")), html.Text("↻"))}
+	s := d.work.Sketch()
+	if s != nil {
+		label := text.Say("sketch.back")
+		if s.Stage() > tutor.Arranging {
+			label = text.Say("sketch.back.again")
+		}
+		parts = append(parts, html.El("form", html.Hidden("do", "sketch"), html.Hidden("act", "back"), html.Hidden("problem", d.code),
+			button("✎", "icon", html.ID("sketch-back"), html.A("aria-label", label), html.A("title", label))))
+	}
+	return html.El("div", parts...)
+}
+
+// sketchNext names the sketch as the next step while it is open.
+func (d *desk) sketchNext() html.Node {
+	return html.El("p", html.ID("next"), html.Class("next"), html.Text(text.Say("sketch.next")+" "),
+		html.El("a", html.Class("button"), html.Href("#sketch-title"), html.Text(text.Say("sketch.next.go"))))
+}
+
+// sketchHeard is what is announced after an act on the sketch, and what is in
+// use from then on; "" where that stays as it is.
+func (d *desk) sketchHeard(f Form) (words, focus string) {
+	said, before := d.asked.said, d.asked.before
+	words = said.Feedback
+	if said.Verdict != tutor.Unreadable && words != "" {
+		words = text.Say("verdict."+said.Verdict.String()) + ". " + words
+	}
+	s := d.work.Sketch()
+	switch {
+	case s == nil:
+	case f.Get("act") == "back":
+		focus = "sketch-title"
+	case f.Get("act") == "skip":
+		focus = "sketch-back"
+	case s.Stage() == tutor.Sketched:
+		if next := d.lesson.Quantity(d.work.Next()); next != nil {
+			focus = "entry-" + next.Name
+			words += " " + d.nextWords(next)
+		}
+	case s.Stage() == tutor.Estimating:
+		for _, q := range s.Wanted() {
+			if _, ok := s.Estimated(q.Name); !ok {
+				focus = "estimate-" + q.Name
+				break
+			}
+		}
+		if before != tutor.Estimating {
+			words += " " + text.Say("sketch.step.estimate")
+		}
+	case s.Stage() != before:
+		words += " " + text.Say([...]string{"sketch.step.arrange", "sketch.step.close"}[s.Stage()])
+	}
+	return words, focus
+}
