@@ -38,14 +38,20 @@ func (d *desk) screen() html.Node {
 
 // cards is a list of the quantities that belong in it.
 func (d *desk) cards(id, key string, belongs func(*tutor.Quantity) bool) html.Node {
+	any := false
 	parts := []html.Part{html.Class("cards"), html.A("aria-labelledby", id),
 		html.El("h2", html.ID(id), html.Class("label"), html.Text(text.Say(key)))}
 	for i := range d.lesson.Quantities {
-		if q := &d.lesson.Quantities[i]; !q.Given && belongs(q) {
-			parts = append(parts, d.card(q))
+		if q := &d.lesson.Quantities[i]; d.offered(q) && belongs(q) {
+			parts, any = append(parts, d.card(q)), true
 		}
 	}
-	return html.El("section", parts...)
+	return html.If(any, html.El("section", parts...))
+}
+
+// offered tells whether a card is shown for q: it is asked, or has been entered.
+func (d *desk) offered(q *tutor.Quantity) bool {
+	return d.work.Offered(q) || d.work.Standing(q.Name) != nil
 }
 
 // typed is what stays in a quantity's field: the last entry, where it still has
@@ -115,7 +121,7 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 	for level := 1; level <= d.work.Hinted(q.Name); level++ {
 		parts = append(parts, d.hint(q, level))
 	}
-	if n := d.work.Hinted(q.Name); n < tutor.HintLevels && state != "found" {
+	if n := d.work.Hinted(q.Name); n < tutor.HintLevels && state != "found" && d.work.MayHint(q.Name) {
 		label := text.Say("page.hint")
 		if n > 0 {
 			label = text.Say("page.hint.more")
@@ -182,7 +188,7 @@ func (d *desk) reading(q *tutor.Quantity, typed string) html.Node {
 	parts = append(parts, html.Text(text.Say("page.reading")+" "))
 	switch r.Form {
 	case entry.Number, entry.Direction:
-		parts = append(parts, html.Text(r.Shown(d.lesson.UnitOf(q))))
+		parts = append(parts, html.Text(d.work.ShownReading(q, r)))
 	case entry.Equation:
 		parts = append(parts, chain(d.lesson.Symbol, "", r.Tree, r.Right))
 	default:
@@ -274,7 +280,10 @@ func (d *desk) hintWords(name string) string {
 
 // solution is the worked solution, both ways, once it was asked for.
 func (d *desk) solution() html.Node {
-	if !d.solved {
+	switch {
+	case !d.work.MaySolve():
+		return html.El("div", html.ID("solution"))
+	case !d.solved:
 		return html.El("div", html.ID("solution"), act("solution", text.Say("page.solution"), "plain", html.Hidden("problem", d.code)))
 	}
 	parts := []html.Part{html.ID("solution"), html.Class("sheet"), html.El("h2", html.ID("solved"), html.A("tabindex", "-1"), html.Text(text.Say("page.solved")))}

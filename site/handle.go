@@ -80,7 +80,7 @@ func (d *desk) answer(f Form) html.Nodes {
 		}
 	}
 	for i := range d.lesson.Quantities {
-		if q := &d.lesson.Quantities[i]; !q.Given && changed[q.Name] {
+		if q := &d.lesson.Quantities[i]; changed[q.Name] && d.offered(q) {
 			parts = append(parts, d.card(q))
 		}
 	}
@@ -104,6 +104,9 @@ func (d *desk) answer(f Form) html.Nodes {
 	case "sketch":
 		said, focus = d.sketchHeard(f)
 	case "solution":
+		if !d.solved {
+			break
+		}
 		said, focus = text.Say("page.solved"), "solved"
 	}
 	parts = append(parts, d.figure(), d.next(), d.solution(), d.end(), d.keys(), say(said, focus))

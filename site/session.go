@@ -191,13 +191,15 @@ func (d *desk) take(f Form) (reply tutor.Reply, ok bool) {
 			return d.work.Enter(name, f.Get("entry")), true
 		}
 	case "hint":
-		if asked {
+		if asked && d.work.MayHint(name) {
 			d.open = name
 			d.work.Hint(name)
 		}
 	case "solution":
-		d.work.ShowSolution()
-		d.solved = true
+		if d.work.MaySolve() {
+			d.work.ShowSolution()
+			d.solved = true
+		}
 	case "sketch":
 		d.asked = d.sketchAct(f)
 	case "undo":

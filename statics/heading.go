@@ -141,8 +141,11 @@ func (h Heading) Angle() Angle {
 
 // String returns the heading as a book writes it; the examples stand beside the
 // forms. A compass heading without a turn is the letter alone: "N".
-func (h Heading) String() string {
-	turn := h.Turn.String()
+func (h Heading) String() string { return h.Text(h.Turn.String()) }
+
+// Text returns the heading as a book writes it, with its turn written as turn:
+// "54.40°".
+func (h Heading) Text(turn string) string {
 	switch h.Form {
 	case FromAxis:
 		return turn + h.senseWord() + " from " + h.Axis.String()

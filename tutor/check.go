@@ -12,24 +12,46 @@ import (
 // judge gives the verdict on an entry for q, without recording it.
 func (w *Work) judge(q *Quantity, text string) Reply {
 	r := Reply{Quantity: q.Name, Entry: text}
-	reading, bad := entry.Read(text, w.scope(q))
+	reading, bad := w.Read(q.Name, text)
 	if bad != nil {
 		r.Verdict, r.Fault, r.Feedback = Unreadable, bad, bad.Message()
 		return r
 	}
-	r.Reading = reading
+	r.Reading, r.typed = reading, reading
 	w.decide(q, &r)
 	return r
 }
 
-// decide gives the verdict on what was read.
+// decide gives the verdict on what was read, in the sense in which it is right
+// or else can be explained.
 func (w *Work) decide(q *Quantity, r *Reply) {
+	best := *r
+	for i, sense := range w.senses(q, r.typed) {
+		one := *r
+		one.Reading = sense
+		w.decideAs(q, &one)
+		if i == 0 || one.Verdict == Correct || best.Verdict == Unexplained && one.Verdict != Unexplained {
+			best = one
+		}
+		if best.Verdict == Correct {
+			if !w.asAsked(q, r.typed, i > 0) {
+				best.Notes = append(best.Notes, "angle-otherwise")
+				best.Feedback = w.praise(q, best.Notes)
+			}
+			break
+		}
+	}
+	*r = best
+}
+
+// decideAs gives the verdict on a value.
+func (w *Work) decideAs(q *Quantity, r *Reply) {
 	switch {
 	case r.Reading.Form == entry.Affine:
 		w.judgeAffine(q, r)
 	case w.right(q, r.Reading):
 		r.Verdict, r.Notes = Correct, w.notes(q, r.Reading)
-		r.Feedback = w.praise(r.Notes)
+		r.Feedback = w.praise(q, r.Notes)
 	default:
 		w.explain(q, r)
 	}
@@ -121,7 +143,7 @@ func (w *Work) judgeAffine(q *Quantity, r *Reply) {
 			return w.Lesson.Truth(name)
 		})
 		if math.Abs(math.Remainder(constant-r.Reading.Const, 360)) <= 1e-6 {
-			r.Verdict, r.Feedback = Correct, w.praise(nil)
+			r.Verdict, r.Feedback = Correct, w.praise(q, nil)
 			return
 		}
 	}

@@ -8,10 +8,10 @@ import (
 )
 
 // praise is what is said of a right answer, with its notes.
-func (w *Work) praise(notes []string) string {
+func (w *Work) praise(q *Quantity, notes []string) string {
 	parts := []string{w.Lesson.Say("feedback.correct")}
 	for _, n := range notes {
-		parts = append(parts, w.Lesson.Say("note."+n, "unit", w.Lesson.Unit.Symbol))
+		parts = append(parts, w.Lesson.Say("note."+n, "unit", w.Lesson.UnitOf(q).Symbol, "how", w.howAngle(q)))
 	}
 	return strings.Join(parts, " ")
 }
@@ -106,7 +106,7 @@ func (w *Work) bounds(q *Quantity, v float64) string {
 		key = "feedback.inside"
 	}
 	d := w.Settings.Answer
-	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "lo", w.Lesson.Show(q, lo, d), "hi", w.Lesson.Show(q, hi, d))
+	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "lo", w.Lesson.Reported(q, lo, d), "hi", w.Lesson.Reported(q, hi, d))
 }
 
 // limits are the values between which a sketch shows q to lie.

@@ -68,16 +68,20 @@ type Solution struct {
 	Steps  []SolutionStep
 }
 
-// Solve writes out the worked solution both ways, at the digits of s.
+// Solve writes out the worked solution, both ways or by the method asked for,
+// at the digits of s.
 func (l *Lesson) Solve(s Settings) []Solution {
 	var all []Solution
 	for _, way := range l.Ways {
+		if s.Method != AnyMethod && way.Method != s.Method {
+			continue
+		}
 		sol := Solution{Method: way.Method}
 		for _, step := range way.Steps {
 			q := l.Quantity(step.Quantity)
 			r := q.Route(step.Route)
 			sol.Steps = append(sol.Steps, SolutionStep{
-				Formula: Formula{q, r, l.numbers(q, r, l.Truth, s.Work), l.Show(q, q.True, s.kept(q))},
+				Formula: Formula{q, r, l.numbers(q, r, l.Truth, s.Work), l.ends(q, q.True, s.kept(q))},
 				Why:     l.Say("principle." + r.Principle),
 			})
 		}

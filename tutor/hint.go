@@ -42,7 +42,7 @@ func (w *Work) HintAt(name string, level int) Hint {
 		h.Formula = &Formula{Quantity: q, Route: r, Numbers: w.Lesson.numbers(q, r, w.accepted, w.Settings.Work)}
 		h.Sentence = w.missing(r)
 		if level == HintLevels {
-			h.Formula.Value = w.Lesson.Show(q, q.True, w.Settings.asked(q))
+			h.Formula.Value = w.Lesson.ends(q, q.True, w.Settings.asked(q))
 			h.Sentence = w.Lesson.Say("hint.value")
 		}
 	}
@@ -66,6 +66,9 @@ func (w *Work) nearest(q *Quantity) *Route {
 		cost := float64(w.unfound(r)) + 0.01*float64(i)
 		if m := w.method(); m != AnyMethod && r.Method != AnyMethod && r.Method != m {
 			cost += 0.5
+			if w.Settings.Method != AnyMethod {
+				cost += 1000 // it is not asked for
+			}
 		}
 		if cost < least {
 			best, least = r, cost

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"strings"
 	"sync"
 
 	"closingside/statics"
@@ -146,19 +147,24 @@ func (l *Lesson) Say(key string, pairs ...string) string {
 	return text.Say(key, all...)
 }
 
-// Task is what the problem asks for, in a sentence.
+// Task is what the problem asks for, and how it is to be worked.
 func (l *Lesson) Task() string {
 	key := "asked"
 	if l.Asks != "" {
 		key = l.Asks
 	}
-	return l.Say(l.Kind.Name + "." + key)
+	return strings.Join(append([]string{l.Say(l.Kind.Name + "." + key)}, l.Conditions()...), " ")
 }
 
 // Sentence returns the kind's own sentence for a quantity: what names it in
-// the trade's words ("what"), or where to look for it ("look").
+// the trade's words ("what"), or where to look for it ("look"). How a direction
+// is to be reported is said behind what it is; a kind leaves that out.
 func (l *Lesson) Sentence(q *Quantity, part string) string {
-	return l.Say(l.Kind.Name + "." + q.Name + "." + part)
+	s := l.Say(l.Kind.Name + "." + q.Name + "." + part)
+	if part == "what" && q.reported() {
+		s += ", " + l.Problem.Settings.Direction.say("what")
+	}
+	return s
 }
 
 // seal builds the index; a kind calls it once all quantities are declared.

@@ -113,7 +113,7 @@ func (w *Work) scope(q *Quantity) entry.Scope {
 		NumbersOnly: w.Settings.NumbersOnly, UnitRequired: w.Settings.UnitsRequired,
 	}
 	if q.Dim == statics.DimAngle {
-		s.Direction = q.Turns
+		s.Direction, s.Things = q.Turns, w.Lesson.Problem.things()
 		for i := range w.Lesson.Quantities {
 			if o := &w.Lesson.Quantities[i]; o.Turns && !o.Given && o.Name != q.Name {
 				s.Unknowns = append(s.Unknowns, o.Name)

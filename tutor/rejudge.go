@@ -15,7 +15,7 @@ func (w *Work) rejudge(changed string) []string {
 		a := &w.Past[i]
 		q := w.Lesson.Quantity(a.Quantity)
 		old := a.Reply
-		now := Reply{Quantity: old.Quantity, Entry: old.Entry, Reading: old.Reading}
+		now := Reply{Quantity: old.Quantity, Entry: old.Entry, Reading: old.typed, typed: old.typed}
 		w.hide(i, func() { w.decide(q, &now) })
 		if old.Verdict == Carried && w.Found(old.From) && now.Verdict != Correct && now.Verdict != Carried {
 			now = old

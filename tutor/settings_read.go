@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"closingside/tutor/entry"
 	"closingside/tutor/text"
 )
 
@@ -285,6 +286,17 @@ func (p *Problem) thing(name string) *Item {
 		}
 	}
 	return nil
+}
+
+// things lists the directions of what p gives, in degrees from +x, by name.
+func (p *Problem) things() entry.Things {
+	all := entry.Things{}
+	for _, it := range p.Items {
+		if name := it.Field("name").Written; name != "" && it.directed() {
+			all[name] = it.Field("direction").Value
+		}
+	}
+	return all
 }
 
 // directed tells whether it has a direction.

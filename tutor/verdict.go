@@ -34,6 +34,8 @@ type Reply struct {
 	Notes       []string      // keys of notes on a right answer: "unit-missing"
 	Feedback    string        // a sentence or two for the learner
 	Changed     []string      // quantities entered later whose standing entry is now judged otherwise
+
+	typed entry.Reading // as read; Reading has a direction's value brought to degrees from +x
 }
 
 // Suspect is one explanation of a wrong value: one slip, several that give the

@@ -60,7 +60,12 @@ func (w *Work) Enter(name, text string) Reply {
 
 // Read is how an entry would be read, without judging it.
 func (w *Work) Read(name, text string) (entry.Reading, *entry.Error) {
-	return entry.Read(text, w.scope(w.Lesson.Quantity(name)))
+	q := w.Lesson.Quantity(name)
+	r, bad := entry.Read(text, w.scope(q))
+	if bad == nil {
+		bad = w.sideless(q, text, r)
+	}
+	return r, bad
 }
 
 // Standing is the latest entry for a quantity, or nil.

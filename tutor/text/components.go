@@ -8,7 +8,7 @@ func init() {
 		"components.practises": "sine or cosine, the sign of each part, the quadrant of a direction",
 		"components.own":       "Give the force a name, and either its magnitude and direction (25 deg, 30 deg below -x, 3:4 up left, N 30 E) or its two components with their signs.",
 		"components.asked":     "Find the components {Fx} and {Fy}, with their signs.",
-		"components.asked.F":   "Find the magnitude {F} and the direction {theta}, counter-clockwise from the positive x axis.",
+		"components.asked.F":   "Find the magnitude {F} and the direction {theta}.",
 
 		"components.given.force.name.x.y": "{name}: x component {x}, y component {y}",
 		"components.item.force":           "The force",
@@ -20,7 +20,7 @@ func init() {
 
 		"components.F.what":     "the magnitude of the force {F}",
 		"components.F.look":     "The two components are the short sides of a right triangle, and the force is its long side. Which rule ties the three together?",
-		"components.theta.what": "the direction of {F}, counter-clockwise from the positive x axis",
+		"components.theta.what": "the direction of {F}",
 		"components.theta.look": "In which quadrant does the arrow lie? Begin at +x and turn counter-clockwise to it: which parts of that turn do you know?",
 		"components.alpha.what": "the acute angle between {F} and the x axis",
 		"components.alpha.look": "Look at the right triangle between the force and the x axis. How far is the force from the nearer end of that axis?",

@@ -14,6 +14,7 @@ var areas = []map[string]string{
 	figure,
 	shell,
 	tutoring,
+	settings,
 	problems,
 	givens,
 	principles,

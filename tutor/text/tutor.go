@@ -15,9 +15,10 @@ var tutoring = map[string]string{
 	"feedback.which":         "Two things could lead to your value: “{a}” at the step for {at}, or “{b}” at the step for {bt}. Which of the two comes closer to what you did?",
 	"feedback.again":         "This is the same value as before, so here is a little more help.",
 
-	"note.unit-missing": "Write the unit too ({unit}).",
-	"note.digit-more":   "Keep one digit more.",
-	"note.last-digit":   "The last digit is off by rounding on the way; keep more digits while you work.",
+	"note.unit-missing":    "Write the unit too ({unit}).",
+	"note.digit-more":      "Keep one digit more.",
+	"note.angle-otherwise": "It is better given as asked, {how}.",
+	"note.last-digit":      "The last digit is off by rounding on the way; keep more digits while you work.",
 
 	"asked.angle":     "in degrees, to {places} after the point",
 	"asked.magnitude": "in {unit}, to {digits} digits",
@@ -35,15 +36,6 @@ var tutoring = map[string]string{
 
 // problems is what is said of a problem that cannot be used as written.
 var problems = map[string]string{
-	"settings.form":       "“check” holds settings, each on a line of its own under it, such as “digits: 4” or “hints: off”.",
-	"settings.value":      "“{key}” needs a value: {values}.",
-	"settings.value.bad":  "“{key}: {got}” can't be used; it may be {values}.",
-	"settings.whole":      "a whole number from {lo} to {hi}",
-	"settings.from.thing": "from P (the name of a force that is given)",
-	"settings.coarser":    "“{key}” must not be coarser than “{asked}”: give at least {n}.",
-	"settings.thing":      "Directions can't be reported from “{got}”: no force of that name is given (forces: {names}).",
-	"settings.method":     "This kind of problem is not worked that way; take the line “method” out, or use a method that it has.",
-
 	"problem.kind.missing":  "The kind of problem is missing: add a line such as “kind: two-forces” (kinds: {kinds}).",
 	"problem.kind.unknown":  "There is no kind of problem called “{got}” (kinds: {kinds}).",
 	"problem.key.unknown":   "“{key}” is not known here; what may stand here: {keys}.",

@@ -6,7 +6,7 @@ func init() {
 		"two-forces.title":     "Resultant of two forces",
 		"two-forces.about":     "Two forces pull at one point. Find the single force that does the same: its magnitude and its direction.",
 		"two-forces.practises": "the force triangle, the laws of sines and cosines, which angle is which",
-		"two-forces.asked":     "Find the magnitude {R} and the direction {theta} of the resultant of {F1} and {F2}. Directions are counter-clockwise from the positive x axis.",
+		"two-forces.asked":     "Find the magnitude {R} and the direction {theta} of the resultant of {F1} and {F2}.",
 
 		"two-forces.refuse.parallel": "{P} and {Q} point the same way, so head to tail they make a line and no triangle: their resultant is the sum of the magnitudes, in that direction. Give two directions that differ.",
 		"two-forces.refuse.opposite": "{P} and {Q} point opposite ways, so head to tail they make a line and no triangle: their resultant is the difference of the magnitudes, along the larger. Give two directions that are not opposite.",
@@ -23,7 +23,7 @@ func init() {
 		"two-forces.alpha.look": "Find the corner where {F2} meets {R}. Which side faces it, and which side and angle opposite each other are already known?",
 		"two-forces.beta.what":  "the angle of the force triangle opposite {F2}, between {F1} and {R}",
 		"two-forces.beta.look":  "Find the corner where {F1} meets {R}. Which side faces it, and which side and angle opposite each other are already known?",
-		"two-forces.theta.what": "the direction of the resultant, counter-clockwise from the positive x axis",
+		"two-forces.theta.what": "the direction of the resultant",
 		"two-forces.theta.look": "Start from the direction of a force you know. On which side of it does {R} lie, and by which angle of the triangle? Or use the two components of {R}, and look at their signs.",
 		"two-forces.F1x.what":   "the x component of {F1}",
 		"two-forces.F1x.look":   "Drop a line from the head of {F1} to the x axis. Which side of that right triangle lies along x, and to which sense?",

@@ -1,0 +1,86 @@
+package tutor
+
+import (
+	"slices"
+
+	"closingside/tutor/text"
+)
+
+// Offered tells whether q is among what the learner is asked to enter: with a
+// method asked for, what that method's solution finds or one of its routes
+// leads to.
+func (w *Work) Offered(q *Quantity) bool {
+	m := w.Settings.Method
+	if q.Given {
+		return false
+	}
+	if m == AnyMethod || q.Answer {
+		return true
+	}
+	if slices.ContainsFunc(q.Routes, func(r Route) bool { return r.Method == m }) {
+		return true
+	}
+	for _, way := range w.Lesson.Ways {
+		if way.Method == m && slices.ContainsFunc(way.Steps, func(s Step) bool { return s.Quantity == q.Name }) {
+			return true
+		}
+	}
+	return false
+}
+
+// MayHint tells whether a hint on the quantity called name may be asked for.
+// Delayed ones may after a wrong entry for it.
+func (w *Work) MayHint(name string) bool {
+	switch w.Settings.Hints {
+	case HelpOn:
+		return true
+	case HelpDelayed:
+		return w.tried(func(q *Quantity) bool { return q.Name == name })
+	}
+	return false
+}
+
+// MaySolve tells whether the worked solution may be asked for. A delayed one
+// may after a wrong entry for an answer, and once every answer is found.
+func (w *Work) MaySolve() bool {
+	switch w.Settings.Solution {
+	case HelpOn:
+		return true
+	case HelpDelayed:
+		return w.Done() || w.tried(func(q *Quantity) bool { return q.Answer })
+	}
+	return false
+}
+
+// tried tells whether a wrong entry was made for one of the quantities; one
+// taken back counts, so that taking back takes no help away.
+func (w *Work) tried(of func(*Quantity) bool) bool {
+	return slices.ContainsFunc(w.Past, func(a Attempt) bool {
+		return a.Verdict != Correct && of(w.Lesson.Quantity(a.Quantity))
+	})
+}
+
+// Conditions are sentences on how the problem is to be worked: how directions
+// are told, by which method, and what an entry must have.
+func (l *Lesson) Conditions() []string {
+	var all []string
+	s := l.Problem.Settings
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; q.reported() {
+			all = append(all, l.Say("reported.give."+reportKeys[s.Direction.As], "direction", l.SymbolText(q), "thing", s.Direction.Thing))
+		}
+	}
+	switch s.Method {
+	case ByTriangle:
+		all = append(all, text.Say("settings.by-triangle"))
+	case ByComponents:
+		all = append(all, text.Say("settings.by-components"))
+	}
+	if s.NumbersOnly {
+		all = append(all, text.Say("settings.numbers-only"))
+	}
+	if s.UnitsRequired {
+		all = append(all, text.Say("settings.units-required"))
+	}
+	return all
+}

@@ -1,0 +1,96 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// A method asked for decides what is offered, what comes next, what hints lean
+// on and which solution is shown, in every kind.
+func TestAMethodAskedForIsKeptTo(t *testing.T) {
+	for _, k := range Kinds() {
+		for _, p := range k.BankProblems() {
+			for _, m := range []Method{ByTriangle, ByComponents} {
+				s := DefaultSettings()
+				s.Method = m
+				require.NoError(t, p.Use(s))
+				l, err := Open(p)
+				if err != nil {
+					assert.ErrorContains(t, err, "not worked that way")
+					continue
+				}
+				w := NewWork(l, s)
+				ways := l.Solve(s)
+				require.Len(t, ways, 1)
+				assert.Equal(t, m, ways[0].Method)
+				offered := map[string]bool{}
+				for i := range l.Quantities {
+					q := &l.Quantities[i]
+					offered[q.Name] = w.Offered(q)
+					if !offered[q.Name] {
+						continue
+					}
+					r := w.nearest(q)
+					assert.True(t, r.Method == m || r.Method == AnyMethod, "%s: hint on %s by %s", k.Name, q.Name, r.ID)
+				}
+				for _, step := range ways[0].Steps {
+					assert.True(t, offered[step.Quantity.Name], "%s: %s is a step and not offered", k.Name, step.Quantity.Name)
+					assert.Equal(t, step.Quantity.Name, w.Next(), "the solution's order")
+					w.Enter(step.Quantity.Name, Digits{6, 4}.written(step.Quantity.Dim, step.Quantity.True))
+				}
+				assert.Empty(t, w.Next())
+			}
+		}
+	}
+	w := asking(t, barge(t), "method: triangle")
+	assert.False(t, w.Offered(w.Lesson.Quantity("F1x")))
+	w = asking(t, barge(t), "method: components")
+	assert.False(t, w.Offered(w.Lesson.Quantity("gamma")))
+	assert.False(t, w.Offered(w.Lesson.Quantity("phi")))
+	assert.Equal(t, Correct, w.Enter("gamma", "87°").Verdict, "a right value is right all the same")
+}
+
+func TestWhenHelpMayBeAskedFor(t *testing.T) {
+	on := asking(t, barge(t))
+	assert.True(t, on.MayHint("R") && on.MaySolve())
+	off := asking(t, barge(t), "hints: off", "solution: off")
+	off.Enter("R", "950 N")
+	assert.False(t, off.MayHint("R") || off.MaySolve())
+
+	late := asking(t, barge(t), "hints: delayed", "solution: delayed")
+	assert.False(t, late.MayHint("R") || late.MaySolve())
+	late.Enter("gamma", "93°")
+	assert.True(t, late.MayHint("gamma"))
+	assert.False(t, late.MayHint("R") || late.MaySolve(), "γ is no answer")
+	late.Enter("R", "6m")
+	assert.False(t, late.MayHint("R"), "what can't be read is no try")
+	late.Enter("R", "950 N")
+	assert.True(t, late.MayHint("R") && late.MaySolve())
+	late.Undo()
+	assert.True(t, late.MayHint("R") && late.MaySolve(), "taking back takes no help away")
+
+	done := asking(t, barge(t), "solution: delayed")
+	done.Enter("R", "682.6 N")
+	assert.False(t, done.MaySolve())
+	done.Enter("theta", "88.2°")
+	assert.True(t, done.MaySolve())
+}
+
+// Sentences of a kind leave out how a direction is to be reported: the
+// settings say that.
+func TestKindsLeaveReportingToTheSettings(t *testing.T) {
+	for _, k := range Kinds() {
+		for _, p := range k.BankProblems() {
+			l, err := Open(p)
+			require.NoError(t, err)
+			assert.NotContains(t, l.Say(k.Name+".asked"), "counter-clockwise")
+			for i := range l.Quantities {
+				if q := &l.Quantities[i]; q.reported() {
+					assert.NotContains(t, l.Say(k.Name+"."+q.Name+".what"), "counter-clockwise")
+				}
+			}
+		}
+	}
+}
