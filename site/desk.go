@@ -311,7 +311,7 @@ func (d *desk) end() html.Node {
 	if met := d.met(); met != "" {
 		parts = append(parts, html.El("p", html.Text(text.Say("page.met", "slips", met))))
 	}
-	parts = append(parts, act("draw", text.Say("page.another"), "primary", html.Hidden("kind", d.lesson.Kind.Name)))
+	parts = append(parts, act("draw", text.Say("page.another"), "primary", html.Hidden("kind", d.lesson.Kind.Name), html.Hidden("like", d.code)))
 	return html.El("section", parts...)
 }
 
@@ -337,7 +337,7 @@ func (d *desk) tools() html.Node {
 	problem := html.Hidden("problem", d.code)
 	return html.El("div", html.Class("tools"),
 		act("undo", text.Say("page.undo"), "plain", problem),
-		act("draw", text.Say("page.another"), "plain", html.Hidden("kind", d.lesson.Kind.Name)),
+		act("draw", text.Say("page.another"), "plain", html.Hidden("kind", d.lesson.Kind.Name), html.Hidden("like", d.code)),
 		html.El("details", html.El("summary", html.Text(text.Say("page.again"))),
 			html.El("p", html.Text(text.Say("page.again.sure"))),
 			act("again", text.Say("page.again.yes"), "grave", problem)))

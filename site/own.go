@@ -41,7 +41,7 @@ func (s *session) ownForm(k *tutor.Kind) html.Node {
 	if mine && s.refused != "" && s.wrong == "" {
 		fields = append(fields, s.why())
 	}
-	fields = append(fields, button(text.Say("page.home.own.go"), "primary"))
+	fields = append(fields, s.checkForm(k, mine), button(text.Say("page.home.own.go"), "primary"))
 	parts := []html.Part{html.El("summary", html.Text(text.Say("page.home.own"))), html.El("form", fields...)}
 	if mine {
 		parts = append(parts, html.Flag("open"))

@@ -89,7 +89,7 @@ func (s *session) move(f Form) {
 		s.open(code)
 	case "draw":
 		if k := tutor.KindByName(f.Get("kind")); k != nil {
-			s.open(tutor.Generate(k, seed(f)).Code())
+			s.open(s.drawn(k, f).Code())
 		}
 	case "own":
 		s.own(f)
@@ -105,6 +105,19 @@ func seed(f Form) uint64 {
 	}
 	n, _ := strconv.ParseUint(text, 10, 64) // anything else draws by seed 0
 	return n
+}
+
+// drawn is a new problem of kind k, checked like the one it is to be like.
+func (s *session) drawn(k *tutor.Kind, f Form) *tutor.Problem {
+	p := tutor.Generate(k, seed(f))
+	if l, err := tutor.OpenCode(f.Get("like")); err == nil && l.Kind == k {
+		like := l.Problem.Settings
+		if p.Use(like) != nil { // it has no force of that name
+			like.Direction = tutor.Reference{}
+			_ = p.Use(like) // speaks of no force
+		}
+	}
+	return p
 }
 
 // own opens a problem typed into the page's form.
@@ -158,6 +171,10 @@ func source(k *tutor.Kind, f Form) (src tutor.Source, names []string) {
 		if len(list.Kids) > 0 || g.Min > 0 {
 			src.Kids = append(src.Kids, list)
 		}
+	}
+	check, names := checkSource(f, names)
+	if len(check.Kids) > 0 {
+		src.Kids = append(src.Kids, check)
 	}
 	return src, names
 }

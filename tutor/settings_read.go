@@ -193,6 +193,38 @@ func SettingKeys() []string {
 	return keys
 }
 
+// Word is what s is under key, as a file writes it; "" for an unknown key.
+func (s Settings) Word(key string) string {
+	for _, o := range settings {
+		if o.key == key {
+			return o.get(&s)
+		}
+	}
+	return ""
+}
+
+// SettingKeys lists the settings that make a difference to problems of kind k,
+// judged by the first of its bank.
+func (k *Kind) SettingKeys() []string {
+	ps := k.BankProblems()
+	if len(ps) == 0 {
+		return SettingKeys()
+	}
+	l, err := Open(ps[0])
+	if err != nil {
+		panic("tutor: bank problem of kind " + k.Name + ": " + err.Error())
+	}
+	return slices.DeleteFunc(SettingKeys(), func(key string) bool {
+		switch key {
+		case direction.key:
+			return !slices.ContainsFunc(l.Quantities, func(q Quantity) bool { return q.reported() })
+		case "method":
+			return len(l.Ways) < 2
+		}
+		return false
+	})
+}
+
 // SettingWords lists what the setting under key may be, its default among
 // them; for a whole number, every one of its values.
 func SettingWords(key string) []string {

@@ -101,6 +101,7 @@ func showStatement(page *screen, l *tutor.Lesson) {
 	for _, note := range l.Converted() {
 		page.paragraph(2, dim, note)
 	}
+	showSettings(page, l)
 }
 
 // showGivens writes the givens: in columns where they are a list of like
@@ -152,10 +153,31 @@ func showValues(page *screen, l *tutor.Lesson) {
 		for i, q := range all {
 			if q.Answer == answers {
 				lead := "  " + pad(symbols[i], widest(symbols)) + "  " + pad(values[i], widest(values))
-				page.hanging(lead, utf8.RuneCountInString(lead)+2, dim, l.Sentence(q, "what"))
+				page.hanging(lead, utf8.RuneCountInString(lead)+2, dim, inWords(l, q))
 			}
 		}
 	}
+}
+
+// inWords says what q is and, for a direction to be reported otherwise than from
+// +x, what it is then.
+func inWords(l *tutor.Lesson, q *tutor.Quantity) string {
+	what := l.Sentence(q, "what")
+	if told := l.Reported(q, q.True, shownDigits); told != l.Show(q, q.True, shownDigits) {
+		what += ": " + told
+	}
+	return what
+}
+
+// showSettings says how the problem is to be worked, where that is not as
+// usual.
+func showSettings(page *screen, l *tutor.Lesson) {
+	if l.Problem.Settings == tutor.DefaultSettings() {
+		return
+	}
+	page.line("")
+	page.line(page.in(bold, "Asked"))
+	page.paragraph(2, "", strings.Join(l.Conditions(), " "))
 }
 
 var methodKeys = map[tutor.Method]string{tutor.ByTriangle: "method.triangle", tutor.ByComponents: "method.components"}

@@ -15,6 +15,7 @@ var areas = []map[string]string{
 	shell,
 	tutoring,
 	settings,
+	check,
 	problems,
 	givens,
 	principles,

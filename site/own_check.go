@@ -1,0 +1,106 @@
+package site
+
+import (
+	"strings"
+
+	"closingside/site/html"
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// Fields of the settings are called "check.digits" and so on; "check.thing" is
+// the name of the force that directions are reported from.
+const (
+	checkPrefix = tutor.CheckKey + "."
+	checkThing  = checkPrefix + "thing"
+	fromThing   = "from" // of check.direction, with check.thing
+)
+
+// checkForm is how answers are checked, folded: what an instructor may choose
+// for a problem of kind k. A field left as it is is sent empty.
+func (s *session) checkForm(k *tutor.Kind, mine bool) html.Node {
+	set := []html.Part{html.El("legend", html.Text(text.Say("check.title")))}
+	open := false
+	usual := tutor.DefaultSettings()
+	for _, key := range k.SettingKeys() {
+		name := checkPrefix + key
+		value := ""
+		if mine {
+			value = s.draft.Get(name)
+		}
+		open = open || value != ""
+		words := tutor.SettingWords(key)
+		if key == "direction" {
+			words = append(words[:len(words):len(words)], fromThing)
+		}
+		set = append(set, s.checkField(k, name, key, value, usual.Word(key), words)...)
+		if key == "direction" {
+			set = append(set, s.checkThing(k, mine)...)
+		}
+	}
+	parts := []html.Part{html.El("summary", html.Text(text.Say("check.title"))), html.El("p", html.Text(text.Say("check.how"))), html.El("fieldset", set...)}
+	if open {
+		parts = append(parts, html.Flag("open"))
+	}
+	return html.El("details", parts...)
+}
+
+// checkField is one setting: its label and what it may be.
+func (s *session) checkField(k *tutor.Kind, name, key, value, usual string, words []string) []html.Part {
+	id := k.Name + "." + name
+	input, why := s.faulty(name, id, []html.Part{html.ID(id), html.A("name", name)})
+	for _, w := range words {
+		label := w
+		if text.Has("check." + key + "." + w) {
+			label = text.Say("check." + key + "." + w)
+		}
+		option := []html.Part{html.Text(label)}
+		sent := w
+		if w == usual {
+			sent = ""
+		}
+		if sent == value {
+			option = append(option, html.Flag("selected"))
+		}
+		input = append(input, html.El("option", append(option, html.A("value", sent))...))
+	}
+	return []html.Part{html.El("label", html.A("for", id), html.Text(text.Say("check."+key))), html.El("select", input...), why}
+}
+
+// checkThing is the name of the force that directions are reported from.
+func (s *session) checkThing(k *tutor.Kind, mine bool) []html.Part {
+	id, value := k.Name+"."+checkThing, ""
+	if mine {
+		value = s.draft.Get(checkThing)
+	}
+	input, why := s.faulty(checkThing, id, []html.Part{html.ID(id), html.A("name", checkThing), html.A("value", value),
+		html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false")})
+	return []html.Part{html.El("label", html.A("for", id), html.Text(text.Say("check.thing"))), html.El("input", input...), why}
+}
+
+// faulty marks the field called name where it is what was refused, and says why.
+func (s *session) faulty(name, id string, input []html.Part) ([]html.Part, html.Nodes) {
+	if s.refused == "" || s.wrong != name || !strings.HasPrefix(id, s.draft.Get("kind")+".") {
+		return input, nil
+	}
+	return append(input, html.A("aria-invalid", "true"), html.A("aria-describedby", "refused"), html.Data("focus", id)), html.Nodes{s.why()}
+}
+
+// checkSource is what a form says of how answers are checked; names are the
+// fields so far, as in source.
+func checkSource(f Form, names []string) (tutor.Source, []string) {
+	src := tutor.Source{Key: tutor.CheckKey}
+	for _, key := range tutor.SettingKeys() {
+		name := checkPrefix + key
+		v := strings.TrimSpace(f.Get(name))
+		if v == "" {
+			continue
+		}
+		if v == fromThing {
+			name, v = checkThing, fromThing+" "+strings.TrimSpace(f.Get(checkThing))
+		}
+		names = append(names, name)
+		src.Kids = append(src.Kids, tutor.Source{Key: key, Text: v, Line: len(names)})
+	}
+	return src, names
+}

@@ -1,0 +1,79 @@
+package site
+
+import (
+	"strings"
+	"testing"
+
+	"closingside/tutor"
+	"closingside/tutor/text"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// own is a problem of one's own with more fields.
+func own(more ...string) []string {
+	return append([]string{"do", "own", "kind", "two-forces", "story", "", "forces.0.name", "P", "forces.0.magnitude", "340 N", "forces.0.direction", "25 deg",
+		"forces.1.name", "Q", "forces.1.magnitude", "610 N", "forces.1.direction", "118 deg", "at", "1"}, more...)
+}
+
+// code is that of the problem on the screen.
+func code() string { return here.current }
+
+func settings(t *testing.T) tutor.Settings {
+	t.Helper()
+	require.NotEmpty(t, code(), here.refused)
+	return here.desks[code()].work.Settings
+}
+
+func TestHowAnswersAreCheckedIsChosenOnThePage(t *testing.T) {
+	home := ask("do", "start", "at", "1")
+	for _, key := range tutor.SettingKeys() {
+		assert.Contains(t, home, `name="check.`+key+`"`)
+	}
+	t.Run("as usual", func(t *testing.T) {
+		ask(own("check.digits", "", "check.hints", "")...)
+		assert.Equal(t, tutor.DefaultSettings(), settings(t))
+		assert.NotContains(t, code(), "check:")
+	})
+	t.Run("chosen", func(t *testing.T) {
+		desk := ask(own("check.digits", "4", "check.method", "triangle", "check.hints", "off", "check.solution", "off", "check.direction", "from", "check.thing", "P", "check.units", "required")...)
+		s := settings(t)
+		assert.Equal(t, 4, s.Answer.Magnitude)
+		assert.Equal(t, "from P", s.Direction.String())
+		assert.Contains(t, desk, "Give θ counter-clockwise from P")
+		assert.Contains(t, desk, text.Say("settings.by-triangle"))
+		assert.NotContains(t, desk, `id="entry-F1x"`)
+		assert.NotContains(t, desk, `id="components"`)
+		assert.NotContains(t, desk, `value="hint"`)
+		assert.NotContains(t, desk, `value="solution"`)
+		refused := ask("do", "hint", "problem", code(), "quantity", "R", "at", "2")
+		assert.NotContains(t, refused, `class="hint"`, "a request made by hand gets none either")
+		assert.NotContains(t, ask("do", "solution", "problem", code(), "at", "2"), "<ol>")
+		assert.Contains(t, ask("do", "enter", "problem", code(), "quantity", "theta", "entry", "63.2°", "at", "3"), `data-state="found"`)
+		assert.Contains(t, ask("do", "read", "problem", code(), "quantity", "theta", "entry", "63.2°", "at", "3"), "63.2° counter-clockwise from P")
+	})
+	t.Run("refused beside the field", func(t *testing.T) {
+		page := ask(own("check.direction", "from", "check.thing", "S")...)
+		assert.Contains(t, page, "forces: P, Q")
+		assert.Equal(t, 1, strings.Count(page, `aria-invalid="true"`))
+		at := strings.Index(page, `aria-invalid="true"`)
+		assert.Contains(t, page[strings.LastIndex(page[:at], "<input"):at], `name="check.thing"`)
+		assert.Contains(t, page, `value="S"`, "what was typed stays")
+	})
+	t.Run("another like this keeps them", func(t *testing.T) {
+		ask(own("check.digits", "4", "check.hints", "off")...)
+		first := code()
+		ask("do", "draw", "kind", "two-forces", "like", first, "at", "99")
+		require.NotEqual(t, first, code())
+		assert.Equal(t, 4, settings(t).Answer.Magnitude)
+		assert.Equal(t, tutor.HelpOff, settings(t).Hints)
+	})
+	t.Run("delayed", func(t *testing.T) {
+		desk := ask(own("check.hints", "delayed", "check.solution", "delayed")...)
+		assert.NotContains(t, desk, `value="hint"`)
+		wrong := ask("do", "enter", "problem", code(), "quantity", "R", "entry", "950 N", "at", "3")
+		assert.Contains(t, wrong, `id="hint-R"`)
+		assert.Contains(t, wrong, `value="solution"`)
+	})
+}
