@@ -161,8 +161,12 @@ func (l *Lesson) Task() string {
 // is to be reported is said behind what it is; a kind leaves that out.
 func (l *Lesson) Sentence(q *Quantity, part string) string {
 	s := l.Say(l.Kind.Name + "." + q.Name + "." + part)
-	if part == "what" && q.reported() {
+	switch {
+	case part != "what" || !q.Turns || q.Given:
+	case q.reported():
 		s += ", " + l.Problem.Settings.Direction.say("what")
+	default:
+		s += ", " + Reference{}.say("what")
 	}
 	return s
 }

@@ -87,7 +87,7 @@ func TestKindsLeaveReportingToTheSettings(t *testing.T) {
 			require.NoError(t, err)
 			assert.NotContains(t, l.Say(k.Name+".asked"), "counter-clockwise")
 			for i := range l.Quantities {
-				if q := &l.Quantities[i]; q.reported() {
+				if q := &l.Quantities[i]; q.Turns && !q.Given {
 					assert.NotContains(t, l.Say(k.Name+"."+q.Name+".what"), "counter-clockwise")
 				}
 			}
