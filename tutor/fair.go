@@ -191,15 +191,15 @@ func (f *Fairness) look(w *Work, q *Quantity, wrong []wrongValue) bool {
 // apart notes how far two values lie from each other, in units of the last
 // digit; false where that is too little and both are common.
 func (f *Fairness) apart(q *Quantity, a, b *wrongValue, off float64) bool {
+	if slices.ContainsFunc(a.ids, func(id string) bool { return slices.Contains(b.ids, id) }) {
+		return true // one name fits both
+	}
 	both := a.common && b.common
 	if off > 1+offClean {
 		if both && off < f.Separation {
 			f.Separation, f.Quantity, f.Between = off, q.Name, [2][]string{a.ids, b.ids}
 		}
 		return true
-	}
-	if slices.ContainsFunc(a.ids, func(id string) bool { return slices.Contains(b.ids, id) }) {
-		return true // one name fits both
 	}
 	if !both {
 		f.Coincidences = append(f.Coincidences, Coincidence{q.Name, a.ids, b.ids})

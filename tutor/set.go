@@ -85,8 +85,13 @@ func (s *Set) Seed(student string, n int) uint64 {
 }
 
 func (s *Set) hash(parts ...string) uint64 {
+	return SeedOf(append([]string{s.Title, s.Version}, parts...)...)
+}
+
+// SeedOf is the 64-bit FNV-1a hash of the parts, each followed by a line end.
+func SeedOf(parts ...string) uint64 {
 	h := fnv.New64a()
-	for _, p := range append([]string{s.Title, s.Version}, parts...) {
+	for _, p := range parts {
 		_, _ = h.Write([]byte(p + "\n")) // never fails
 	}
 	return h.Sum64()

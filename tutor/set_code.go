@@ -9,7 +9,7 @@ import (
 
 // A set's code is the set, and for whom, in the fragment of an address:
 //
-//	s1|Mooring_lines|1|Degree_mode.|o|d4;two-forces;3;2|p6;1!two-forces!…!k3f|1042|k9a2
+//	s1+Mooring_lines+1+Degree_mode.+o+d4;two-forces;3;2+p6;1!two-forces!…!k3f+1042+k9a2
 //
 // version, title, the set's own version, note, choices, problems, student, and
 // four letters against mistyping. The choices are letters (o: numbers of
@@ -38,8 +38,8 @@ func (s *Set) Code(student string) string {
 	if !s.Personal() {
 		student = ""
 	}
-	body := strings.Join(append(parts, guard(FoldStudent(student))), "|")
-	return body + "|" + checkOf(body)
+	body := strings.Join(append(parts, guard(FoldStudent(student))), "+")
+	return body + "+" + checkOf(body)
 }
 
 func (s *Set) choices() string {
@@ -77,11 +77,11 @@ func (p *Part) code(s *Set) string {
 // for whoever followed the link.
 func OpenSetCode(code string) (*Set, string, error) {
 	broken := errors.New(text.Say("code.broken"))
-	cut := strings.LastIndexByte(code, '|')
+	cut := strings.LastIndexByte(code, '+')
 	if len(code) > MaxSetCode || cut < 0 {
 		return nil, "", broken
 	}
-	parts := strings.Split(code[:cut], "|")
+	parts := strings.Split(code[:cut], "+")
 	if parts[0] != setCodeVersion {
 		return nil, "", errors.New(text.Say("code.version"))
 	}

@@ -14,7 +14,7 @@ func manySets(t testing.TB) []*Set {
 	quadrants := branch("", leaf("generate", "two-forces"), leaf("count", "2"), leaf("quadrants", "2, 4"), leaf("right-angles", "allowed"))
 	relaxed := branch("", leaf("generate", "two-forces"), branch(CheckKey, leaf("digits", "3"), leaf("working-digits", "4"), leaf("hints", "on")))
 	kept := branch("", append([]Source{branch(CheckKey, leaf("hints", "delayed"))}, twoForces.Bank[0].Kids...)...)
-	odd := branch("", leaf("title", "a|b!c;d:e f~g_h#i%é"), leaf("version", "2|x"), branch("problems", relaxed))
+	odd := branch("", leaf("title", "a|b!c;d:e f~g_h#i%é+j"), leaf("version", "2|x"), branch("problems", relaxed))
 	return []*Set{
 		readSet(t, weekThree()),
 		readSet(t, weekThree(leaf("numbers", "own"), leaf("order", "shuffled"), leaf("carried", "half"), settings)),
@@ -40,21 +40,21 @@ func TestASetsCodeComesBack(t *testing.T) {
 
 func TestABrokenSetCodeIsRefused(t *testing.T) {
 	good := readSet(t, weekThree()).Code("")
-	checked := func(body string) string { return body + "|" + checkOf(body) }
+	checked := func(body string) string { return body + "+" + checkOf(body) }
 	for name, code := range map[string]string{
 		"empty": "", "mark alone": "s", "cut short": good[:len(good)-1], "cut in half": good[:len(good)/2],
-		"another version": "s9" + good[2:], "too long": checked("s1|" + strings.Repeat("x", MaxSetCode)),
-		"no title":     checked("s1||1|||d1;two-forces|"),
-		"no problems":  checked("s1|T|1|||"),
-		"no such kind": checked("s1|T|1|||d1;ten-forces|"),
-		"a choice":     checked("s1|T|1||z|d1;two-forces|"),
-		"a part":       checked("s1|T|1|||z1;two-forces|"),
-		"no part":      checked("s1|T|1||||"),
-		"no marks":     checked("s1|T|1|||d;two-forces;1;0|"),
-		"too many":     checked("s1|T|1|||d1;two-forces;40;0|d1;two-forces;40;0|"),
-		"a problem":    checked("s1|T|1|||p1;1!two-forces!!0000|"),
-		"settings":     checked("s1|T|1||:zz9|d1;two-forces;1;0|"),
-		"student":      checked("s1|T|1||o|d1;two-forces;1;0|" + strings.Repeat("9", 80)),
+		"another version": "s9" + good[2:], "too long": checked("s1+" + strings.Repeat("x", MaxSetCode)),
+		"no title":     checked("s1++1+++d1;two-forces+"),
+		"no problems":  checked("s1+T+1+++"),
+		"no such kind": checked("s1+T+1+++d1;ten-forces+"),
+		"a choice":     checked("s1+T+1++z+d1;two-forces+"),
+		"a part":       checked("s1+T+1+++z1;two-forces+"),
+		"no part":      checked("s1+T+1++++"),
+		"no marks":     checked("s1+T+1+++d;two-forces;1;0+"),
+		"too many":     checked("s1+T+1+++d1;two-forces;40;0+d1;two-forces;40;0+"),
+		"a problem":    checked("s1+T+1+++p1;1!two-forces!!0000+"),
+		"settings":     checked("s1+T+1++:zz9+d1;two-forces;1;0+"),
+		"student":      checked("s1+T+1++o+d1;two-forces;1;0+" + strings.Repeat("9", 80)),
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, _, err := OpenSetCode(code)
@@ -68,9 +68,9 @@ func FuzzOpenSetCode(f *testing.F) {
 	for _, s := range manySets(f) {
 		f.Add(s.Code("1042"))
 	}
-	f.Add("s1|T|1||os:d4|d1;two-forces;1;0|~zz")
+	f.Add("s1+T+1++os:d4+d1;two-forces;1;0+~zz")
 	f.Fuzz(func(t *testing.T, code string) {
-		for _, c := range []string{code, code + "|" + checkOf(code)} {
+		for _, c := range []string{code, code + "+" + checkOf(code)} {
 			s, student, err := OpenSetCode(c)
 			if err != nil {
 				continue

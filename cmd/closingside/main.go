@@ -16,12 +16,16 @@ import (
 
 // verbs is every verb; each field's type has the flags and a Run method.
 type verbs struct {
-	Solve solveVerb `cmd:"" help:"Solve a problem by every method and show the working."`
-	Check checkVerb `cmd:"" help:"Check what a learner wrote, value by value, read from standard input."`
-	Slips slipsVerb `cmd:"" help:"List the wrong values of a problem, or say which mistakes give a value."`
-	Trial trialVerb `cmd:"" help:"Measure the diagnosis on simulated learners."`
-	Serve serveVerb `cmd:"" help:"Serve the practice page on this machine and print its address."`
-	Build buildVerb `cmd:"" help:"Write the practice page as a folder for any static web host."`
+	Solve    solveVerb    `cmd:"" help:"Solve a problem by every method and show the working."`
+	Check    checkVerb    `cmd:"" help:"Check what a learner wrote, value by value, read from standard input."`
+	Slips    slipsVerb    `cmd:"" help:"List the wrong values of a problem, or say which mistakes give a value."`
+	Trial    trialVerb    `cmd:"" help:"Measure the diagnosis on simulated learners."`
+	Generate generateVerb `cmd:"" help:"Draw fair problems by seed, kind and difficulty."`
+	Set      setVerb      `cmd:"" help:"Show what a set gives, to everyone or to one student."`
+	Variants variantsVerb `cmd:"" help:"Draw a set for every student of a roster, with a link for each."`
+	Link     linkVerb     `cmd:"" help:"Print the link that opens a problem or a set on the page."`
+	Serve    serveVerb    `cmd:"" help:"Serve the practice page on this machine and print its address."`
+	Build    buildVerb    `cmd:"" help:"Write the practice page as a folder for any static web host."`
 }
 
 // streams are what a verb reads and writes.

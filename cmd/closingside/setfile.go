@@ -1,0 +1,75 @@
+package main
+
+import (
+	"path/filepath"
+	"slices"
+
+	"closingside/tutor"
+)
+
+// openSet reads the set file at path, and the problem files that it names,
+// which are sought beside it. Every error is an inputError with its place.
+func openSet(path string) (*tutor.Set, error) {
+	src, err := openSource(path)
+	if err != nil {
+		return nil, err
+	}
+	for i := range src.Kids {
+		if src.Kids[i].Key == "problems" {
+			if err := inline(filepath.Dir(path), path, &src.Kids[i]); err != nil {
+				return nil, err
+			}
+		}
+	}
+	set, err := tutor.ReadSet(src)
+	if err != nil {
+		return nil, located(path, err)
+	}
+	return set, nil
+}
+
+// openSource reads one YAML file.
+func openSource(path string) (tutor.Source, error) {
+	file, err := readFile(path)
+	if err != nil {
+		return tutor.Source{}, err
+	}
+	src, err := readSource(file)
+	if err != nil {
+		return src, located(path, err)
+	}
+	return src, nil
+}
+
+// inline puts the problems that a set names by file in the place of the names.
+func inline(dir, path string, list *tutor.Source) error {
+	for i := range list.Kids {
+		item := &list.Kids[i]
+		at := slices.IndexFunc(item.Kids, func(k tutor.Source) bool { return k.Key == "file" })
+		if at < 0 {
+			continue
+		}
+		named := item.Kids[at]
+		file := filepath.FromSlash(named.Text)
+		if named.Text == "" {
+			return located(path, &tutor.SourceError{Line: named.Line, Col: named.Col, Message: "“file” names no file; write it like “file: barge.yaml”"})
+		}
+		if !filepath.IsAbs(file) {
+			file = filepath.Join(dir, file)
+		}
+		if _, err := openLesson(file); err != nil {
+			return err
+		}
+		problem, err := openSource(file)
+		if err != nil {
+			return err
+		}
+		kids := slices.Delete(slices.Clone(item.Kids), at, at+1)
+		for _, kid := range problem.Kids {
+			kid.Line, kid.Col = item.Line, item.Col
+			kids = append(kids, kid)
+		}
+		item.Kids = kids
+	}
+	return nil
+}
