@@ -107,7 +107,8 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 	state := d.state(q)
 	head := html.El("summary", html.El("math", html.FromMarkup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
 		html.El("span", html.Text(d.lesson.Sentence(q, "what"))),
-		html.If(state == "found", html.El("span", html.Class("value"), html.Text(d.foundText(q)))))
+		html.If(state == "found", html.El("span", html.Class("value"), html.Text(d.foundText(q)))),
+		html.If(d.again(q), html.El("span", html.Class("again"), html.Text(text.Say("page.again.mark")))))
 	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head}
 	if form := []html.Part{d.form(q, symbol, typed), d.reading(q, read)}; state == "found" {
 		again := append([]html.Part{html.Class("again"), html.El("summary", html.Text(text.Say("page.enter.again")))}, form...)
@@ -205,14 +206,19 @@ func (d *desk) history(q *tutor.Quantity) []html.Part {
 		if a.Quantity != q.Name || a.Undone {
 			continue
 		}
-		items = append(items, html.El("li", html.Data("verdict", a.Verdict.String()),
-			html.El("b", html.Text(a.Entry)), html.Text(" "+text.Say("verdict."+a.Verdict.String())+". "+a.Feedback)))
+		items = append(items, d.attempt(q, a))
 	}
 	if u := d.work.Unread(q.Name); u != nil {
 		items = append([]html.Part{html.El("li", html.Data("verdict", u.Verdict.String()),
 			html.El("b", html.Text(u.Entry)), html.Text(" "+text.Say("verdict.unreadable")+". "+u.Feedback))}, items...)
 	}
 	return items
+}
+
+// again tells whether the entry that stands for q was judged again.
+func (d *desk) again(q *tutor.Quantity) bool {
+	a := d.work.Standing(q.Name)
+	return a != nil && a.Since != ""
 }
 
 func (d *desk) foundText(q *tutor.Quantity) string {

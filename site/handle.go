@@ -22,7 +22,7 @@ func (s *session) handle(f Form, log string) html.Nodes {
 		return s.start(f, log)
 	case "read":
 		return s.read(f)
-	case "enter", "hint", "solution", "undo", "sketch":
+	case "enter", "hint", "solution", "undo", "stand", "withdraw", "sketch":
 		if d := s.desk(f); d != nil {
 			d.catchUp()
 			return d.answer(f)
@@ -74,6 +74,9 @@ func (d *desk) answer(f Form) html.Nodes {
 	var parts html.Nodes
 	changed := map[string]bool{f.Get("quantity"): true, d.open: true}
 	after := d.states()
+	for _, name := range d.work.Changed() {
+		changed[name] = true
+	}
 	for name, state := range after {
 		if before[name] != state {
 			changed[name] = true
@@ -86,7 +89,7 @@ func (d *desk) answer(f Form) html.Nodes {
 	}
 	switch f.Get("do") {
 	case "enter":
-		said = text.Say("verdict."+reply.Verdict.String()) + ". " + reply.Feedback
+		said = join(text.Say("verdict."+reply.Verdict.String())+". "+reply.Feedback, d.judgedAgain())
 		if judged && d.work.Found(reply.Quantity) {
 			focus = "done"
 			if next := d.lesson.Quantity(d.work.Next()); next != nil {
@@ -97,10 +100,12 @@ func (d *desk) answer(f Form) html.Nodes {
 	case "hint":
 		said = d.hintWords(f.Get("quantity"))
 	case "undo":
-		said = text.Say("page.undone")
+		said = join(text.Say("page.undone"), d.judgedAgain())
 		if d.open == "" {
 			said = text.Say("page.nothing")
 		}
+	case "stand", "withdraw":
+		said, focus = d.standHeard(f.Get("quantity"))
 	case "sketch":
 		said, focus = d.sketchHeard(f)
 	case "solution":
@@ -118,6 +123,9 @@ func (d *desk) answer(f Form) html.Nodes {
 	}
 	return parts
 }
+
+// join is two things said one after the other; the second may be nothing.
+func join(a, b string) string { return strings.TrimSpace(a + " " + b) }
 
 // say is what is announced, and the id of what is in use from now on; "" where
 // that stays as it is.
@@ -139,5 +147,8 @@ func outcome(d *desk, r replied) html.Node {
 		ids += strings.Join(s.IDs, "=")
 	}
 	line := Form{{"do", "outcome"}, {"v", "1"}, {"problem", d.code}, {"quantity", r.Quantity}, {"verdict", r.Verdict.String()}, {"slips", ids}}
+	if a := d.work.Standing(r.Quantity); a != nil && a.Reason != "" {
+		line = append(line, Field{"stands", a.Reason})
+	}
 	return html.El("data", html.ID("log"), html.A("value", line.Line()))
 }

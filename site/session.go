@@ -64,7 +64,7 @@ func (s *session) replay(f Form) {
 	switch f.Get("do") {
 	case "open", "home", "draw", "own":
 		s.move(f)
-	case "enter", "hint", "solution", "undo", "again", "sketch":
+	case "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch":
 		if d := s.desk(f); d != nil {
 			d.past = append(d.past, f)
 		}
@@ -219,6 +219,10 @@ func (d *desk) take(f Form) (reply tutor.Reply, ok bool) {
 		}
 	case "sketch":
 		d.asked = d.sketchAct(f)
+	case "stand", "withdraw":
+		if asked && d.standBy(f, name) {
+			return d.work.Standing(name).Reply, true
+		}
 	case "undo":
 		d.open = d.work.Undo()
 	case "again":

@@ -25,6 +25,7 @@ func (w *Work) rejudge(changed string) []string {
 		a.Reply = now
 		if now.Verdict != old.Verdict || now.Feedback != old.Feedback {
 			names = append(names, a.Quantity)
+			a.Since = changed
 		}
 	}
 	return names

@@ -18,13 +18,17 @@ type Work struct {
 	shown  bool              // the worked solution was shown
 	unread map[string]Reply  // quantity → its last entry, where that could not be read
 	states map[string]*state // by quantity, as the work stands
-	sketch *Sketch           // see Sketch
+
+	changed []string // by the latest entry, or by taking it back
+	sketch  *Sketch  // see Sketch
 }
 
 // Attempt is one entry and what was said of it.
 type Attempt struct {
 	Reply
 	Undone bool
+	Reason string // why the learner stands by it though it was refused; "" where not
+	Since  string // the quantity whose change gave it another verdict than it had; "" where none did
 }
 
 // NewWork begins work on a lesson.
@@ -41,6 +45,7 @@ func (w *Work) Enter(name, text string) Reply {
 		panic("tutor: no quantity to enter called " + name)
 	}
 	r := w.judge(q, text)
+	w.changed = nil
 	delete(w.unread, name)
 	if r.Verdict == Unreadable {
 		w.unread[name] = r
@@ -51,7 +56,8 @@ func (w *Work) Enter(name, text string) Reply {
 		w.Past = append(w.Past, Attempt{Reply: r})
 		w.states = nil
 		if again {
-			r.Changed = w.rejudge(name)
+			w.changed = w.rejudge(name)
+			r.Changed = w.changed
 			w.Past[len(w.Past)-1].Changed = r.Changed
 		}
 	}
@@ -102,11 +108,16 @@ func (w *Work) Undo() string {
 				break
 			}
 		}
-		w.rejudge(name)
+		w.changed = w.rejudge(name)
 		return name
 	}
+	w.changed = nil
 	return ""
 }
+
+// Changed lists the quantities whose standing entry the latest entry, or taking
+// it back, gave another verdict or another feedback.
+func (w *Work) Changed() []string { return w.changed }
 
 // Found tells whether the learner's standing entry for a quantity is right.
 func (w *Work) Found(name string) bool {
