@@ -17,7 +17,7 @@ func (d *desk) figure() html.Node {
 	parts := []html.Part{html.ID("figure"), html.Class("fig pin")}
 	scenes := d.lesson.Kind.Scenes(d.work)
 	last := len(scenes) - 1
-	parts = append(parts, SVG("fig", figure.Layout(scenes[last], room)))
+	parts = append(parts, d.building(figure.Layout(scenes[last], room)))
 	parts = append(parts, d.figureTools())
 	return html.El("figure", parts...)
 }

@@ -30,6 +30,7 @@ type desk struct {
 	open   string // the quantity whose form is in use
 	solved bool   // the worked solution is on the screen
 	asked  sketched
+	seen   seen
 }
 
 // open puts the problem of a code on the screen; false where there is none.

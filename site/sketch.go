@@ -179,10 +179,10 @@ func (d *desk) figureTools() html.Node {
 	return html.El("div", parts...)
 }
 
-// sketchNext names the sketch as the next step while it is open.
+// sketchNext stands in the place of the next step while the sketch, which says
+// itself what to do, is open.
 func (d *desk) sketchNext() html.Node {
-	return html.El("p", html.ID("next"), html.Class("next"), html.Text(text.Say("sketch.next")+" "),
-		html.El("a", html.Class("button"), html.Href("#sketch-title"), html.Text(text.Say("sketch.next.go"))))
+	return html.El("p", html.ID("next"), html.Flag("hidden"))
 }
 
 // sketchHeard is what is announced after an act on the sketch, and what is in

@@ -105,7 +105,7 @@ func (d *desk) boardOf(s *tutor.Sketch, drawing figure.Drawing, live bool) html.
 	if !live {
 		return SVG("fig", drawing)
 	}
-	return svg("fig", drawing, "f-figure f-board", "group", append(append(d.grips(s, drawing), d.corners(s, drawing)...),
+	return svg("fig", drawing, look{class: "f-figure f-board", role: "group"}, append(append(d.grips(s, drawing), d.corners(s, drawing)...),
 		html.El("line", html.Class("f-band"), html.A("x1", "0"), html.A("y1", "0"), html.A("x2", "0"), html.A("y2", "0"))))
 }
 

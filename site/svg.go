@@ -15,25 +15,35 @@ import (
 // was moved, the way back to where it came from (data-shift, in units of the
 // drawing).
 func SVG(id string, d figure.Drawing) html.Node {
-	return svg(id, d, "f-figure", "img", nil)
+	return svg(id, d, look{class: "f-figure", role: "img"}, nil)
 }
 
-// svg is a drawing with a class and role of its own, and what lies over it.
-func svg(id string, d figure.Drawing, class, role string, over html.Nodes) html.Node {
+// look is how a drawing is shown: its class and role, and which of its marks
+// are new.
+type look struct {
+	class, role string
+	fresh       func(figure.Mark) bool
+}
+
+// svg is a drawing with a look of its own, and what lies over it.
+func svg(id string, d figure.Drawing, l look, over html.Part) html.Node {
+	if l.fresh == nil {
+		l.fresh = func(figure.Mark) bool { return false }
+	}
 	parts := []html.Part{
-		html.Class(class), html.A("viewBox", "0 0 "+px(d.Width)+" "+px(d.Height)),
+		html.Class(l.class), html.A("viewBox", "0 0 "+px(d.Width)+" "+px(d.Height)),
 		html.A("width", px(d.Width)), html.A("height", px(d.Height)), html.A("font-size", px(d.Text)),
-		html.A("role", role), html.Data("steps", strconv.Itoa(d.Steps)),
+		html.A("role", l.role), html.Data("steps", strconv.Itoa(d.Steps)),
 		html.A("aria-labelledby", id+"-title"), html.A("aria-describedby", id+"-desc"),
 		html.El("title", html.ID(id+"-title"), html.Text(d.Title)),
 		html.El("desc", html.ID(id+"-desc"), html.Text(d.Desc)),
 	}
 	for first := 0; first < len(d.Marks); {
 		next := first + 1
-		for next < len(d.Marks) && sameGroup(d.Marks[first], d.Marks[next]) {
+		for next < len(d.Marks) && sameGroup(d.Marks[first], d.Marks[next]) && l.fresh(d.Marks[first]) == l.fresh(d.Marks[next]) {
 			next++
 		}
-		parts = append(parts, svgGroup(d.Marks[first:next], d.Text))
+		parts = append(parts, svgGroup(d.Marks[first:next], d.Text, l.fresh))
 		first = next
 	}
 	return html.El("svg", append(parts, over)...)
@@ -43,9 +53,13 @@ func sameGroup(a, b figure.Mark) bool {
 	return a.Step == b.Step && a.Name == b.Name && a.Shift == b.Shift
 }
 
-func svgGroup(marks []figure.Mark, text float64) html.Node {
+func svgGroup(marks []figure.Mark, text float64, fresh func(figure.Mark) bool) html.Node {
 	m := marks[0]
-	parts := []html.Part{html.Class("f-step f-step-" + strconv.Itoa(m.Step)), html.Data("step", strconv.Itoa(m.Step))}
+	class := "f-step f-step-" + strconv.Itoa(m.Step)
+	if fresh(m) {
+		class += " f-new"
+	}
+	parts := []html.Part{html.Class(class), html.Data("step", strconv.Itoa(m.Step))}
 	if m.Name != "" {
 		parts = append(parts, html.Data("name", m.Name))
 	}

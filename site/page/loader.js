@@ -90,6 +90,7 @@ function apply(reply, { fresh = false } = {}) {
     if (!focus && from != null && target.setSelectionRange) target.setSelectionRange(from, to);
   }
   reach();
+  if (!fresh) build(document.querySelector("svg[data-build]"));
   return outcomes;
 }
 

@@ -120,7 +120,7 @@ function build(svg) {
   svg.classList.add("f-build");
   for (const part of svg.querySelectorAll("[data-shift]")) {
     const [x, y] = part.dataset.shift.split(" ");
-    const delay = 450 * Number(part.dataset.step);
-    part.animate([{ transform: `translate(${x}px, ${y}px)` }, { transform: `translate(${x}px, ${y}px)`, offset: 0.35 }, { transform: "none" }], { duration: 900, delay, easing: "ease-in-out", fill: "backwards" });
+    const delay = 300 * Number(part.dataset.step);
+    part.animate([{ transform: `translate(${x}px, ${y}px)` }, { transform: `translate(${x}px, ${y}px)`, offset: 0.35 }, { transform: "none" }], { duration: 700, delay, easing: "ease-in-out", fill: "backwards" });
   }
 }
