@@ -3,7 +3,6 @@ package site
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -149,7 +148,7 @@ func (d *desk) place(s *tutor.Sketch, ends []tutor.End) string {
 	for i, e := range ends {
 		words[i] = d.endWords(s, e)
 	}
-	return strings.Join(words, text.Say("figure.board.and"))
+	return figure.Both(words)
 }
 
 func (d *desk) endWords(s *tutor.Sketch, e tutor.End) string {

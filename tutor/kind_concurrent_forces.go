@@ -23,6 +23,7 @@ var concurrentForces = Kind{
 	}}},
 	Build:  buildConcurrentForces,
 	Scenes: scenesConcurrentForces,
+	Sketch: sketchForces,
 	Draw:   drawConcurrentForces,
 	Bank: []Source{
 		concurrent("Three tugs turn a dredger in the basin.", force("A", "420 N", "20 deg"), force("B", "350 N", "115 deg"), force("C", "510 N", "-70 deg")),
@@ -107,16 +108,18 @@ func resultantOf(pulls []pull, r r2.Vec) []Quantity {
 // scenesConcurrentForces shows the forces at their point and, once a sum is
 // found, the force polygon: the forces head to tail, and the closing side.
 func scenesConcurrentForces(w *Work) []figure.Scene {
-	var forces []figure.Force
-	for i, it := range w.Lesson.Problem.Group("forces") {
-		name := "F" + itoa(i+1)
-		h := it.Field("direction").Heading
-		forces = append(forces, drawn(w.label(name).Is(it.Field("magnitude").Written), name, h,
-			statics.Polar(w.Lesson.Truth(name), h.Angle())))
-	}
+	forces := w.forceFigures()
 	scenes := []figure.Scene{figure.Given(forces...)}
-	if w.Found("Rx") || w.Found("Ry") || w.Found("R") || w.Found("theta") {
-		scenes = append(scenes, figure.ForcePolygon(forces, w.label("R")))
+	closed, order := w.sketched()
+	if closed || w.Found("Rx") || w.Found("Ry") || w.Found("R") || w.Found("theta") {
+		chain := forces
+		if closed {
+			chain = nil
+			for _, i := range order {
+				chain = append(chain, forces[i])
+			}
+		}
+		scenes = append(scenes, figure.ForcePolygon(chain, w.label("R")))
 	}
 	return scenes
 }

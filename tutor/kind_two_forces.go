@@ -25,7 +25,7 @@ var twoForces = Kind{
 	}}},
 	Build:  buildTwoForces,
 	Scenes: scenesTwoForces,
-	Sketch: sketchTwoForces,
+	Sketch: sketchForces,
 	Draw:   drawTwoForces,
 	Bank: []Source{
 		harbour("Two tugs hold a barge off the quay.", force("P", "340 N", "25 deg"), force("Q", "610 N", "118 deg")),

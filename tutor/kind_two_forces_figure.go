@@ -26,24 +26,20 @@ func scenesTwoForces(w *Work) []figure.Scene {
 	return scenes
 }
 
-// sketchTwoForces is the forces, with the angles they are given by left out:
-// the arrows show them.
-func sketchTwoForces(w *Work) SketchPlan {
-	f := w.forceFigures()
-	return SketchPlan{Forces: f[:], Size: "R", Direction: "theta"}
+// sketchForces has the forces of a statement laid head to tail.
+func sketchForces(w *Work) SketchPlan {
+	return SketchPlan{Forces: w.forceFigures(), Size: "R", Direction: "theta"}
 }
 
-// forceFigures are the two forces as figures show them.
-func (w *Work) forceFigures() [2]figure.Force {
-	forces := w.Lesson.Problem.Group("forces")
-	var f [2]figure.Force
-	for i := range f {
-		name := []string{"F1", "F2"}[i]
-		q := w.Lesson.Quantity(name)
-		heading := forces[i].Field("direction").Heading
-		f[i] = drawn(w.label(name).Is(forces[i].Field("magnitude").Written), name, heading, statics.Polar(q.True, heading.Angle()))
+// forceFigures are the forces of a statement as figures show them.
+func (w *Work) forceFigures() []figure.Force {
+	var all []figure.Force
+	for i, it := range w.Lesson.Problem.Group("forces") {
+		name := "F" + itoa(i+1)
+		h := it.Field("direction").Heading
+		all = append(all, drawn(w.label(name).Is(it.Field("magnitude").Written), name, h, statics.Polar(w.Lesson.Truth(name), h.Angle())))
 	}
-	return f
+	return all
 }
 
 // label is a quantity's symbol in a figure, with the learner's own value once

@@ -308,3 +308,51 @@ func TestSketchMayBeOff(t *testing.T) {
 	assert.False(t, w.Sketch().Open())
 	assert.NotEmpty(t, w.Enter("R", "1 N").Feedback)
 }
+
+// Forces of any number are laid head to tail in any order by an unsteady hand.
+func TestAnyNumberOfForces(t *testing.T) {
+	k := KindByName("concurrent-forces")
+	var problems []*Problem
+	problems = append(problems, k.BankProblems()...)
+	for seed := range uint64(20) {
+		problems = append(problems, Generate(k, seed))
+	}
+	rapid.Check(t, func(rt *rapid.T) {
+		l, err := Open(rapid.SampledFrom(problems).Draw(rt, "problem"))
+		require.NoError(rt, err)
+		s := sketchOf(t, l)
+		n := len(s.Plan.Forces)
+		all := make([]int, n)
+		for i := range all {
+			all[i] = i
+		}
+		order := rapid.Permutation(all).Draw(rt, "order")
+		for k := 1; k < n; k++ {
+			require.Nil(rt, s.Order())
+			got := s.Move(order[k], r2.Vec{}, shaky(rt, s, s.head(order[k-1])))
+			require.Empty(rt, got.Slips)
+		}
+		require.NotNil(rt, s.Order())
+		got := s.Draw(shaky(rt, s, s.tail(s.Order()[0])), shaky(rt, s, s.head(s.Order()[n-1])))
+		require.Equal(rt, Correct, got.Verdict, got.Feedback)
+		for s.Undo() {
+		}
+		require.Equal(rt, Arranging, s.Stage())
+	})
+}
+
+// Of three forces, two joined by their heads leave a side that goes against
+// one of them.
+func TestThreeForcesWrong(t *testing.T) {
+	l, err := Open(KindByName("concurrent-forces").BankProblems()[0])
+	require.NoError(t, err)
+	s := sketchOf(t, l)
+	assert.Equal(t, Unexplained, s.Close(end("h0"), end("t0")).Verdict)
+	s.Put(end("t1"), end("h0"))
+	assert.Equal(t, Arranging, s.Stage())
+	got := s.Close(end("h2"), end("h1"))
+	assert.Equal(t, []string{"other-diagonal"}, got.Slips)
+	assert.Equal(t, l.Say("sketch.other"), got.Feedback)
+	got = s.Close(end("t0"), end("h1"))
+	assert.Contains(t, got.Feedback, "C", "what is left out is named")
+}

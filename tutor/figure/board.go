@@ -2,7 +2,6 @@ package figure
 
 import (
 	"math"
-	"strings"
 
 	"closingside/tutor/text"
 
@@ -68,6 +67,15 @@ func describeBoard(forces []Laid, side *Arrow) string {
 	return w.String()
 }
 
+// Both joins words by "and".
+func Both(words []string) string {
+	said := words[0]
+	for _, w := range words[1:] {
+		said = text.Say("figure.board.both", "a", said, "b", w)
+	}
+	return said
+}
+
 // place puts a corner into words by the arrows that begin or end there, but
 // for arrow i; the common point is where the axes are.
 func place(forces []Laid, p r2.Vec, i int, size float64) string {
@@ -88,5 +96,5 @@ func place(forces []Laid, p r2.Vec, i int, size float64) string {
 	if len(at) == 0 {
 		return text.Say("figure.board.nowhere")
 	}
-	return strings.Join(at, text.Say("figure.board.and"))
+	return Both(at)
 }

@@ -33,12 +33,12 @@ func TestSpeakDirection(t *testing.T) {
 		{0, -118, "118 degrees clockwise from the positive x axis, down and to the left"},
 		{0, 478, "118 degrees counter-clockwise from the positive x axis, up and to the left"},
 		{0, 300.25, "300.25 degrees counter-clockwise from the positive x axis, down and to the right"},
-		{90, 20, "20 degrees to the left of the positive y axis"},
-		{90, -20, "20 degrees to the right of the positive y axis"},
+		{90, 20, "20 degrees from the positive y axis, towards the negative x axis"},
+		{90, -20, "20 degrees from the positive y axis, towards the positive x axis"},
 		{180, 30, "30 degrees below the negative x axis"},
 		{180, -30, "30 degrees above the negative x axis"},
-		{-90, 15, "15 degrees to the right of the negative y axis"},
-		{270, -15, "15 degrees to the left of the negative y axis"},
+		{-90, 15, "15 degrees from the negative y axis, towards the positive x axis"},
+		{270, -15, "15 degrees from the negative y axis, towards the negative x axis"},
 		{30, 20, "20 degrees counter-clockwise from the direction 30 degrees counter-clockwise of the positive x axis, up and to the right"},
 	} {
 		t.Run(c.want, func(t *testing.T) {

@@ -54,16 +54,16 @@ var figure = map[string]string{
 	"figure.along.2": "along the negative x axis",
 	"figure.along.3": "along the negative y axis",
 
-	// A turn of less than a right angle from an axis: to the left (ccw) or to
-	// the right (cw) as one looks along it.
+	// A turn of less than a right angle from an axis. Left and right would depend
+	// on whether one looks along the axis or at the page.
 	"figure.turn.0.ccw": "{angle} above the positive x axis",
 	"figure.turn.0.cw":  "{angle} below the positive x axis",
-	"figure.turn.1.ccw": "{angle} to the left of the positive y axis",
-	"figure.turn.1.cw":  "{angle} to the right of the positive y axis",
+	"figure.turn.1.ccw": "{angle} from the positive y axis, towards the negative x axis",
+	"figure.turn.1.cw":  "{angle} from the positive y axis, towards the positive x axis",
 	"figure.turn.2.ccw": "{angle} below the negative x axis",
 	"figure.turn.2.cw":  "{angle} above the negative x axis",
-	"figure.turn.3.ccw": "{angle} to the right of the negative y axis",
-	"figure.turn.3.cw":  "{angle} to the left of the negative y axis",
+	"figure.turn.3.ccw": "{angle} from the negative y axis, towards the positive x axis",
+	"figure.turn.3.cw":  "{angle} from the negative y axis, towards the negative x axis",
 
 	"figure.far.ccw":  "{angle} counter-clockwise from {axis}, {way}",
 	"figure.far.cw":   "{angle} clockwise from {axis}, {way}",

@@ -11,7 +11,7 @@ var sketch = map[string]string{
 	"figure.board.tail-of": "the tail of {force}",
 	"figure.board.point":   "the common point",
 	"figure.board.nowhere": "a place of its own",
-	"figure.board.and":     " and ",
+	"figure.board.both":    "{a} and {b}",
 
 	"sketch.title":          "Sketch first",
 	"sketch.step.arrange":   "Lay the forces head to tail: move one arrow so that it begins where another ends. Either order is right.",
