@@ -18,12 +18,12 @@ var check = map[string]string{
 	"check.units.required":  "must be written",
 
 	"check.direction":                   "A direction is reported",
-	"check.direction.from +x":           "counter-clockwise from +x",
+	"check.direction.from +x":           "from +x",
 	"check.direction.from the vertical": "from the vertical, with its side",
 	"check.direction.bearing":           "as a bearing",
 	"check.direction.acute":             "as an acute angle with its quadrant",
-	"check.direction.from":              "counter-clockwise from the force named below",
-	"check.thing":                       "That force",
+	"check.direction.from":              "from the force named below",
+	"check.thing":                       "The force it is reported from",
 
 	"check.method":            "Method",
 	"check.method.any":        "either",
