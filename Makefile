@@ -55,7 +55,7 @@ testdata/npm/node_modules/.package-lock.json: testdata/npm/package-lock.json
 	cd testdata/npm && npm ci --ignore-scripts --no-audit --no-fund --omit-lockfile-registry-resolved
 	@touch $@
 
-bench: browser ## figures: Go benchmarks, the engine's size and start-up against an empty program's
+bench: browser tools ## figures: Go benchmarks, checks against mathjs, the engine's size and start against an empty program's
 	go test -run '^$$' -bench . -benchtime 0.3s $$(go list ./... | grep -v /site/journey)
 	go test -run '^$$' -bench . -benchtime 1x -timeout 20m ./site/journey
 

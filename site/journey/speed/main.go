@@ -1,0 +1,24 @@
+//go:build js && wasm
+
+// Command speed measures checks with a full diagnosis where a learner's are
+// made: in WebAssembly in a browser. It prints the figures as one line of
+// numbers: checks, then median, 99th percentile, median and 99th percentile on
+// a problem just opened, all in microseconds.
+package main
+
+import (
+	"fmt"
+
+	"closingside/tutor"
+	"closingside/tutor/trial"
+)
+
+func main() {
+	problems := tutor.KindByName("two-forces").BankProblems()
+	s, err := trial.Measure(problems, trial.Options{Seed: 1, Learners: 8}, 3)
+	if err != nil {
+		panic(err)
+	}
+	fmt.Println(s.Checks, s.Median.Microseconds(), s.P99.Microseconds(), s.First.Microseconds(), s.Worst.Microseconds())
+	select {} // the page's clock may still call
+}

@@ -1,0 +1,98 @@
+package trial
+
+import (
+	"runtime"
+	"slices"
+	"time"
+
+	"closingside/tutor"
+)
+
+// Speed is how long checks with a full diagnosis take: those of wrong entries,
+// for which every hypothesis to depth two is weighed where one slip won't do.
+// On a problem worked before, the time of an entry is the least of several
+// rounds, so that what else the machine does counts little.
+type Speed struct {
+	Checks      int
+	Median, P99 time.Duration // on a problem that has been worked before
+	First       time.Duration // median on a problem just opened
+	Worst       time.Duration // 99th percentile there
+	Allocs      float64       // a check, on a problem worked before
+}
+
+// Measure lets learners work the problems, and then enters all they wrote
+// anew: once on problems just opened, then so many rounds (1 or more) on the
+// same ones.
+func Measure(problems []*tutor.Problem, o Options, rounds int) (Speed, error) {
+	h := DefaultHabits()
+	var first, later []time.Duration
+	var allocs, checks uint64
+	for i, p := range problems {
+		var sessions [][]Case
+		for k := range o.Learners {
+			lesson, err := tutor.Open(p)
+			if err != nil {
+				return Speed{}, err
+			}
+			l := newLearner(lesson, &h, die{tutor.NewDraw(o.Seed, uint64(i)<<32|uint64(k))})
+			l.study()
+			sessions = append(sessions, l.cases)
+		}
+		lesson, err := tutor.Open(p)
+		if err != nil {
+			return Speed{}, err
+		}
+		first = append(first, timeAll(lesson, sessions)...)
+		best := timeAll(lesson, sessions)
+		for range rounds - 1 {
+			for k, took := range timeAll(lesson, sessions) {
+				best[k] = min(best[k], took)
+			}
+		}
+		later = append(later, best...)
+		enterAll(lesson, sessions, func(check func()) {
+			allocs += allocations(check)
+			checks++
+		})
+	}
+	slices.Sort(first)
+	slices.Sort(later)
+	return Speed{len(later), quantile(later, 0.5), quantile(later, 0.99), quantile(first, 0.5), quantile(first, 0.99),
+		float64(allocs) / float64(max(1, checks))}, nil
+}
+
+// enterAll enters what learners wrote; the checks of wrong entries go through
+// watch.
+func enterAll(l *tutor.Lesson, sessions [][]Case, watch func(check func())) {
+	for _, s := range sessions {
+		w := tutor.NewWork(l, l.Problem.Settings)
+		for _, c := range s {
+			enter := func() { w.Enter(c.Quantity, c.Reply.Entry) }
+			if c.met() {
+				watch(enter)
+			} else {
+				enter()
+			}
+		}
+	}
+}
+
+// timeAll is how long the check of each wrong entry took.
+func timeAll(l *tutor.Lesson, sessions [][]Case) []time.Duration {
+	var all []time.Duration
+	enterAll(l, sessions, func(check func()) {
+		start := time.Now()
+		check()
+		all = append(all, time.Since(start))
+	})
+	return all
+}
+
+// allocations counts those of f.
+func allocations(f func()) uint64 {
+	var before, after runtime.MemStats
+	runtime.ReadMemStats(&before)
+	f()
+	runtime.ReadMemStats(&after)
+	return after.Mallocs - before.Mallocs
+}
