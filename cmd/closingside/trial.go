@@ -25,6 +25,7 @@ type trialVerb struct {
 	Group    map[string]float64 `help:"How often slips of a group are met, in ratio: trig=3; may be repeated." placeholder:"NAME=RATE"`
 	Digits   int                `default:"4" help:"Significant digits that learners write."`
 	Places   int                `default:"2" help:"Digits after the point that they write of an angle."`
+	Misses   int                `help:"List this many entries that were not judged as they were, with what was written before." placeholder:"N"`
 	JSON     bool               `help:"One JSON object, with every count."`
 }
 
@@ -55,7 +56,7 @@ func (v trialVerb) Run(s streams) error {
 		return err
 	}
 	progress := newProgress(s.err)
-	report, err := trial.Run(problems, habits, trial.Options{Seed: v.Seed, Learners: v.Learners, Progress: progress.tell})
+	report, err := trial.Run(problems, habits, trial.Options{Seed: v.Seed, Learners: v.Learners, Misses: v.Misses, Progress: progress.tell})
 	progress.clear()
 	if err != nil {
 		return err

@@ -20,6 +20,7 @@ func showTrial(page *screen, r *trial.Report) {
 	showSlips(page, r)
 	showConfusions(page, r)
 	showReliability(page, r)
+	showMisses(page, r)
 	page.line("")
 	page.line(page.in(bold, "Time for a check") + "   median " + milliseconds(r.Median) + ", 99th percentile " + milliseconds(r.Most))
 }
@@ -130,6 +131,26 @@ func showConfusions(page *screen, r *trial.Report) {
 	}
 	if rest > 0 {
 		page.line(fmt.Sprintf("%6d  others (all of them with --json)", rest))
+	}
+}
+
+// showMisses lists entries that were not judged as they were.
+func showMisses(page *screen, r *trial.Report) {
+	if len(r.Misses) == 0 {
+		return
+	}
+	page.line("")
+	page.line(page.in(bold, "Entries not judged as they were"))
+	for _, m := range r.Misses {
+		page.paragraph(2, plain, m.Quantity+" "+m.Entry+": "+m.Made+" → "+m.Told)
+		var before []string
+		for _, b := range m.Before {
+			before = append(before, b[0]+" "+b[1])
+		}
+		if len(before) > 0 {
+			page.paragraph(4, dim, "after "+strings.Join(before, "; "))
+		}
+		page.paragraph(4, dim, m.Problem)
 	}
 }
 

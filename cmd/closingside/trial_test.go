@@ -97,3 +97,13 @@ func TestGrouped(t *testing.T) {
 		assert.Equal(t, want, grouped(n))
 	}
 }
+
+func TestTrialMisses(t *testing.T) {
+	out, errs, status := tell("", "trial", "--learners", "20", "--misses", "3", "--seed", "2", problem("slipway.yaml"))
+	require.Zero(t, status, errs)
+	withinWidth(t, out)
+	_, list, ok := strings.Cut(out, "Entries not judged as they were\n")
+	require.True(t, ok)
+	assert.Equal(t, 3, strings.Count(list, " → "), list)
+	assert.Contains(t, list, "1!two-forces!", "the problem's code")
+}

@@ -86,8 +86,17 @@ func (p *learner) find(s step, m mishap, end bool) (held, expr.Node) {
 	if m.early != nil && m.early.at == s.quantity {
 		site, f.early = m.early.site, true
 	}
-	v := p.evaluate(tree, site, m.early, end)
+	v := turned(s.quantity, p.evaluate(tree, site, m.early, end))
 	return held{v, f}, tree
+}
+
+// turned is a direction brought by whole turns to where the lesson's formulas
+// read it: half a turn at most from the true one. Other values stay.
+func turned(q *tutor.Quantity, v float64) float64 {
+	if !q.Turns {
+		return v
+	}
+	return v + 360*math.Round((q.True-v)/360)
 }
 
 // evaluate works a formula out. The value at site, if any, is rounded too soon.

@@ -28,7 +28,8 @@ const (
 // Case is one entry: what really happened, and what was said.
 type Case struct {
 	Quantity   string
-	Angle      bool // the quantity is an angle
+	Before     [][2]string // what the learner had written: quantity, entry
+	Angle      bool        // the quantity is an angle
 	Cause      Cause
 	Slips      []string // made, sorted; for two slips joined as the tutor joins them
 	Head       bool     // a slip was made in a step before, one that is not written
@@ -46,6 +47,9 @@ type Case struct {
 func (p *learner) record(q *tutor.Quantity, s sheet, reply tutor.Reply, took time.Duration) {
 	c := Case{Quantity: q.Name, Angle: q.Dim == statics.DimAngle, Cause: s.fault.cause(), Rests: s.fault.rests,
 		Kept: p.keep.digits, Cut: p.keep.cut, Expression: s.expression, Written: s.written, Reply: reply, Took: took}
+	for _, a := range p.work.Past[:len(p.work.Past)-1] {
+		c.Before = append(c.Before, [2]string{a.Quantity, a.Entry})
+	}
 	for _, m := range s.fault.slips {
 		c.Head = c.Head || m.at != q.Name
 		if !slices.Contains(c.Slips, m.id) {
@@ -129,4 +133,8 @@ func (p *learner) shares(q *tutor.Quantity, reply tutor.Reply, slips []string) b
 		}
 		return d <= half*(1+1e-9) && !slices.ContainsFunc(v.IDs, func(id string) bool { return slices.Contains(slips, id) })
 	})
+}
+
+func (c *Case) miss(p *tutor.Problem) Miss {
+	return Miss{p.Code(), c.Before, c.Quantity, c.Reply.Entry, c.happened(), c.told(), c.place()}
 }

@@ -222,7 +222,7 @@ func (p *learner) enter(q *tutor.Quantity, text string) (tutor.Reply, time.Durat
 func (p *learner) settle(q *tutor.Quantity, s sheet, reply tutor.Reply, wrong bool) {
 	h := held{value: s.value}
 	if p.paper || s.written {
-		h.value = reply.Reading.Value
+		h.value = turned(q, reply.Reading.Value)
 	}
 	if wrong {
 		h.fault.rests = append(slices.Clone(s.fault.rests), q.Name)

@@ -19,8 +19,9 @@ type Report struct {
 	Confusions []Confusion   `json:"confusions"` // most frequent first
 	Offered    []Reliability `json:"offered"`    // every explanation listed
 	Accused    []Reliability `json:"accused"`    // slips named
-	Median     time.Duration `json:"medianNs"`   // of a check
-	Most       time.Duration `json:"p99Ns"`      // 99th percentile
+	Misses     []Miss        `json:"misses,omitempty"`
+	Median     time.Duration `json:"medianNs"` // of a check
+	Most       time.Duration `json:"p99Ns"`    // 99th percentile
 }
 
 // NamedRow is the counts of one cause; "one", "one four" for learners who keep
@@ -43,6 +44,17 @@ type Confusion struct {
 	Made  string `json:"made"`
 	Told  string `json:"told"`
 	Count int    `json:"count"`
+}
+
+// Miss is an entry that was not judged as it was, with all that leads to it.
+type Miss struct {
+	Problem  string      `json:"problem"` // its code
+	Before   [][2]string `json:"before"`  // what the learner had written: quantity, entry
+	Quantity string      `json:"quantity"`
+	Entry    string      `json:"entry"`
+	Made     string      `json:"made"`
+	Told     string      `json:"told"`
+	Place    int         `json:"place"` // of the truth among the explanations listed, from 0; −1 where it is not
 }
 
 // Reliability is one line of a reliability table.

@@ -11,6 +11,7 @@ type Options struct {
 	Seed     uint64
 	Learners int // for each problem
 	Workers  int // processors used; 0 for all
+	Misses   int // how many entries not judged as they were to keep in the report
 
 	// Progress, where not nil, is told after each problem how many of all are
 	// done. It is called in order, never twice at once.
@@ -70,19 +71,26 @@ func Run(problems []*tutor.Problem, h Habits, o Options) (*Report, error) {
 		}()
 	}
 	t := newTally()
+	var misses []Miss
 	for i, r := range results { // in order, whoever was first
 		got := <-r
 		if got.err != nil {
 			return nil, got.err
 		}
 		for k := range got.cases {
-			t.add(&got.cases[k])
+			c := &got.cases[k]
+			t.add(c)
+			if c.met() && !c.said() && len(misses) < o.Misses {
+				misses = append(misses, c.miss(problems[i]))
+			}
 		}
 		if o.Progress != nil {
 			o.Progress(i+1, len(problems))
 		}
 	}
-	return t.report(len(problems), h, o), nil
+	r := t.report(len(problems), h, o)
+	r.Misses = misses
+	return r, nil
 }
 
 // class lets the learners work one problem, one after the other.
