@@ -150,7 +150,7 @@ func showMisses(page *screen, r *trial.Report) {
 		if len(before) > 0 {
 			page.paragraph(4, dim, "after "+strings.Join(before, "; "))
 		}
-		page.paragraph(4, dim, m.Problem)
+		page.paragraph(4, dim, "given "+m.Given)
 	}
 }
 

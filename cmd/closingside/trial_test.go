@@ -105,5 +105,5 @@ func TestTrialMisses(t *testing.T) {
 	_, list, ok := strings.Cut(out, "Entries not judged as they were\n")
 	require.True(t, ok)
 	assert.Equal(t, 3, strings.Count(list, " → "), list)
-	assert.Contains(t, list, "1!two-forces!", "the problem's code")
+	assert.Contains(t, list, "given W 520 lb 3:4 up left; S 310 lb 20° below -x")
 }

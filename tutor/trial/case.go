@@ -135,6 +135,17 @@ func (p *learner) shares(q *tutor.Quantity, reply tutor.Reply, slips []string) b
 	})
 }
 
+// miss is c, a case on problem p, for the report.
 func (c *Case) miss(p *tutor.Problem) Miss {
-	return Miss{p.Code(), c.Before, c.Quantity, c.Reply.Entry, c.happened(), c.told(), c.place()}
+	var given []string
+	for _, it := range p.Items {
+		var fields []string
+		for _, f := range it.Fields {
+			if f.Written != "" {
+				fields = append(fields, f.Written)
+			}
+		}
+		given = append(given, strings.Join(fields, " "))
+	}
+	return Miss{p.Code(), strings.Join(given, "; "), c.Before, c.Quantity, c.Reply.Entry, c.happened(), c.told(), c.place()}
 }

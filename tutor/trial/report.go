@@ -49,6 +49,7 @@ type Confusion struct {
 // Miss is an entry that was not judged as it was, with all that leads to it.
 type Miss struct {
 	Problem  string      `json:"problem"` // its code
+	Given    string      `json:"given"`   // what it gives, as written
 	Before   [][2]string `json:"before"`  // what the learner had written: quantity, entry
 	Quantity string      `json:"quantity"`
 	Entry    string      `json:"entry"`
