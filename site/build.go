@@ -11,24 +11,30 @@ type seen struct {
 	labels map[string]bool
 }
 
-// building is the figure with what is new in it marked: a figure of another
-// kind builds itself up, and a label that has changed comes forward.
-func (d *desk) building(drawing figure.Drawing) html.Node {
+// building is the figure of a scene in every room, with what is new in it
+// marked: a figure of another kind builds itself up, and a label that has
+// changed comes forward.
+func (d *desk) building(scene figure.Scene) html.Nodes {
 	before := d.seen
-	d.seen = seen{drawing.Title, map[string]bool{}}
-	for _, m := range drawing.Marks {
-		if m.Shape == figure.Text {
-			d.seen.labels[m.Label.String()] = true
-		}
-	}
+	d.seen = seen{scene.Title, map[string]bool{}}
 	var extra html.Attrs
 	fresh := func(figure.Mark) bool { return false }
 	switch {
 	case before.title == "":
-	case before.title != drawing.Title:
+	case before.title != scene.Title:
 		extra = html.Attrs{html.Data("build", "")}
 	default:
 		fresh = func(m figure.Mark) bool { return m.Shape == figure.Text && !before.labels[m.Label.String()] }
 	}
-	return svg("fig", drawing, look{class: "f-figure", role: "img", fresh: fresh}, extra)
+	var all html.Nodes
+	for _, r := range rooms {
+		drawing := figure.Layout(scene, r.size)
+		for _, m := range drawing.Marks {
+			if m.Shape == figure.Text {
+				d.seen.labels[m.Label.String()] = true
+			}
+		}
+		all = append(all, html.El("div", html.Class(r.class), svg(r.id, drawing, look{class: "f-figure", role: "img", fresh: fresh}, extra)))
+	}
+	return all
 }

@@ -29,11 +29,11 @@ func (d *desk) screen() html.Node {
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(story)),
 		d.statement(),
 		html.El("div", html.Class("board"), d.figure(),
-			html.El("div", html.Class("worksheet"), d.next(),
+			html.El("div", html.Class("worksheet"), d.next(), d.end(),
 				d.cards("triangle", "method.triangle", func(q *tutor.Quantity) bool { return !q.Answer && q.Routes[0].Method != tutor.ByComponents }),
 				d.cards("components", "method.components", func(q *tutor.Quantity) bool { return !q.Answer && q.Routes[0].Method == tutor.ByComponents }),
 				d.cards("answers", "page.answers", func(q *tutor.Quantity) bool { return q.Answer }),
-				d.end(), d.solution(), d.tools(), d.keys())))
+				d.solution(), d.tools(), d.keys())))
 }
 
 // cards is a list of the quantities that belong in it.
@@ -73,22 +73,6 @@ func (d *desk) statement() html.Node {
 	}
 	parts = append(parts, html.El("p", html.Text(d.lesson.Task())))
 	return html.El("div", parts...)
-}
-
-// next names the one clear next step.
-func (d *desk) next() html.Node {
-	if d.sketching() {
-		return d.sketchNext()
-	}
-	name := d.work.Next()
-	if name == "" {
-		return html.El("p", html.ID("next"), html.Class("next done"), html.Text(text.Say("page.done")))
-	}
-	q := d.lesson.Quantity(name)
-	symbol := expr.Plain(expr.S(name), d.lesson.Symbol)
-	return html.El("p", html.ID("next"), html.Class("next"),
-		html.Text(d.nextWords(q)+" "),
-		html.El("a", html.Class("button"), html.Href("#entry-"+name), html.Text(text.Say("page.next.go", "symbol", symbol))))
 }
 
 func (d *desk) nextWords(q *tutor.Quantity) string {
@@ -155,22 +139,30 @@ func (d *desk) form(q *tutor.Quantity, symbol, typed string) html.Node {
 // keys are the keys a phone's keyboard hides. They type into the field last in
 // use, and show while one is in use.
 func (d *desk) keys() html.Node {
-	keys := []struct{ insert, label string }{
-		{"−", "−"}, {"°", "°"}, {"√(|)", "√"}, {"(", "("}, {")", ")"}, {"^", "^"},
-		{"sin(|)", "sin"}, {"cos(|)", "cos"}, {"tan(|)", "tan"},
-		{"sin⁻¹(|)", "sin⁻¹"}, {"cos⁻¹(|)", "cos⁻¹"}, {"tan⁻¹(|)", "tan⁻¹"}, {"π", "π"},
+	keys := []struct{ insert, label, name string }{ // a name where the label is no word
+		{"−", "−", "minus"}, {"°", "°", "degrees"}, {"√(|)", "√", "root"},
+		{"sin(|)", "sin", ""}, {"cos(|)", "cos", ""}, {"tan(|)", "tan", ""}, {"sin⁻¹(|)", "sin⁻¹", ""},
+		{"^", "^", "power"}, {"(", "(", "open"}, {")", ")", "close"}, {"π", "π", ""},
+		{"cos⁻¹(|)", "cos⁻¹", ""}, {"tan⁻¹(|)", "tan⁻¹", ""},
 	}
 	parts := []html.Part{html.ID("keys"), html.Class("keys"), html.A("role", "group"), html.A("aria-label", text.Say("page.keys"))}
-	add := func(insert, label string) {
-		parts = append(parts, html.El("button", html.A("type", "button"), html.Data("insert", insert), html.Text(label)))
+	add := func(insert, name string, label html.Node) {
+		key := []html.Part{html.A("type", "button"), html.Data("insert", insert), label}
+		if name != "" {
+			key = append(key, html.A("aria-label", name))
+		}
+		parts = append(parts, html.El("button", key...))
 	}
 	for _, k := range keys {
-		add(k.insert, k.label)
+		name := k.name
+		if name != "" {
+			name = text.Say("page.key." + name)
+		}
+		add(k.insert, name, html.Text(k.label))
 	}
 	for i := range d.lesson.Quantities {
 		if o := &d.lesson.Quantities[i]; o.Given || d.work.Found(o.Name) {
-			s := expr.Plain(expr.S(o.Name), d.lesson.Symbol)
-			add(s, s)
+			add(d.symbol(o.Name), "", d.lettered(o.Name))
 		}
 	}
 	return html.El("div", parts...)
@@ -306,45 +298,4 @@ func (d *desk) solution() html.Node {
 		parts = append(parts, html.El("h3", html.Text(text.Say(key))), html.El("ol", steps...))
 	}
 	return html.El("section", parts...)
-}
-
-// end is what was met, once every answer is found.
-func (d *desk) end() html.Node {
-	if !d.work.Done() {
-		return html.El("div", html.ID("end"))
-	}
-	parts := []html.Part{html.ID("end"), html.Class("sheet"), html.El("h2", html.ID("done"), html.A("tabindex", "-1"), html.Text(text.Say("page.done")))}
-	if met := d.met(); met != "" {
-		parts = append(parts, html.El("p", html.Text(text.Say("page.met", "slips", met))))
-	}
-	parts = append(parts, act("draw", text.Say("page.another"), "primary", html.Hidden("kind", d.lesson.Kind.Name), html.Hidden("like", d.code)))
-	return html.El("section", parts...)
-}
-
-// met lists the slips named on the way, each once.
-func (d *desk) met() string {
-	var titles []string
-	seen := map[string]bool{}
-	for _, a := range d.work.Past {
-		if a.Verdict != tutor.SlipFound {
-			continue
-		}
-		id, _, _ := strings.Cut(a.Slips[0].IDs[0], "+")
-		if !seen[id] {
-			seen[id] = true
-			titles = append(titles, text.Say("slip."+id+".title"))
-		}
-	}
-	return strings.Join(titles, "; ")
-}
-
-// tools are the quiet buttons at the foot of the desk.
-func (d *desk) tools() html.Node {
-	problem := html.Hidden("problem", d.code)
-	return html.El("div", html.Class("tools"),
-		act("undo", text.Say("page.undo"), "plain", problem),
-		act("draw", text.Say("page.another"), "plain", html.Hidden("kind", d.lesson.Kind.Name), html.Hidden("like", d.code)),
-		html.El("details", html.El("summary", html.Text(text.Say("page.again"))),
-			html.El("p", html.Text(text.Say("page.again.sure"))),
-			act("again", text.Say("page.again.yes"), "grave", problem)))
 }

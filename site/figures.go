@@ -5,8 +5,16 @@ import (
 	"closingside/tutor/figure"
 )
 
-// room is the room for a figure on a phone held upright.
-var room = figure.Size{Width: 358, Height: 300}
+// rooms are the rooms for a figure: on a phone held upright, and on one whose
+// keyboard is up, where the page shows the lower of the two. Both are narrower
+// than most phones, so that letters are drawn at their size or larger.
+var rooms = []struct {
+	id, class string
+	size      figure.Size
+}{
+	{"fig", "tall", figure.Size{Width: 330, Height: 250}},
+	{"fig-low", "low", figure.Size{Width: 330, Height: 175, Text: 14}},
+}
 
 // figure shows the work so far: the last scene stays in view, the ones before
 // it can be opened.
@@ -17,7 +25,7 @@ func (d *desk) figure() html.Node {
 	parts := []html.Part{html.ID("figure"), html.Class("fig pin")}
 	scenes := d.lesson.Kind.Scenes(d.work)
 	last := len(scenes) - 1
-	parts = append(parts, d.building(figure.Layout(scenes[last], room)))
+	parts = append(parts, d.building(scenes[last]))
 	parts = append(parts, d.figureTools())
 	return html.El("figure", parts...)
 }

@@ -35,7 +35,7 @@ func (s *session) handle(f Form, log string) html.Nodes {
 	default:
 		s.move(f)
 	}
-	return html.Nodes{s.screen(), say(s.refused, "")}
+	return html.Nodes{s.screen(), say(s.refused, "title")}
 }
 
 // start replays the log and shows where it ends, or the problem of the address.
@@ -103,6 +103,8 @@ func (d *desk) answer(f Form) html.Nodes {
 		said = join(text.Say("page.undone"), d.judgedAgain())
 		if d.open == "" {
 			said = text.Say("page.nothing")
+		} else if d.work.Latest() == nil { // its button is gone
+			focus = "entry-" + d.open
 		}
 	case "stand", "withdraw":
 		said, focus = d.standHeard(f.Get("quantity"))
@@ -114,7 +116,7 @@ func (d *desk) answer(f Form) html.Nodes {
 		}
 		said, focus = text.Say("page.solved"), "solved"
 	}
-	parts = append(parts, d.figure(), d.next(), d.solution(), d.end(), d.keys(), say(said, focus))
+	parts = append(parts, d.figure(), d.next(), d.end(), d.solution(), d.tools(), d.keys(), say(said, focus))
 	if f.Get("do") == "sketch" {
 		reply, judged = d.asked.outcome()
 	}

@@ -36,22 +36,52 @@ func (s *session) home() html.Node {
 	if s.refused != "" && s.draft == nil {
 		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(s.refused)))
 	}
-	if n := len(s.order); n > 0 {
-		last := s.desks[s.order[n-1]]
-		parts = append(parts, html.El("section", html.Class("sheet"), html.A("aria-labelledby", "going"),
-			html.El("h2", html.ID("going"), html.Text(text.Say("page.home.going"))), s.choices([]*tutor.Problem{last.lesson.Problem})))
+	last := s.last()
+	if last != nil {
+		parts = append(parts, html.El("section", html.Class("sheet going"), html.A("aria-labelledby", "going"),
+			html.El("h2", html.ID("going"), html.Class("label"), html.Text(text.Say("page.home.going"))), s.choices([]*tutor.Problem{last.lesson.Problem})))
 	}
-	for _, k := range tutor.Kinds() {
-		id := "kind-" + k.Name
-		parts = append(parts, html.El("section", html.Class("sheet"), html.A("aria-labelledby", id),
-			html.El("h2", html.ID(id), html.Text(text.Say(k.Name+".title"))),
-			html.El("p", html.Text(text.Say(k.Name+".about"))),
-			html.El("h3", html.Text(text.Say("page.home.choose"))),
-			s.choices(k.BankProblems()),
-			act("draw", text.Say("page.home.draw"), "primary", html.Hidden("kind", k.Name)),
-			s.ownForm(k)))
+	parts = append(parts, html.El("p", html.Class("label"), html.Text(text.Say("page.home.kinds"))))
+	for i, k := range tutor.Kinds() {
+		parts = append(parts, s.kind(k, i+1, s.unfolded(k, i, last)))
 	}
 	return html.El("main", parts...)
+}
+
+// last is the desk opened last, or nil.
+func (s *session) last() *desk {
+	if n := len(s.order); n > 0 {
+		return s.desks[s.order[n-1]]
+	}
+	return nil
+}
+
+// unfolded tells which kind is open on the home screen: the one a form was
+// filled in for, the one worked on last, or the first.
+func (s *session) unfolded(k *tutor.Kind, i int, last *desk) bool {
+	switch {
+	case s.draft != nil:
+		return s.draft.Get("kind") == k.Name
+	case last != nil:
+		return last.lesson.Kind == k
+	}
+	return i == 0
+}
+
+// kind is one kind of problem on the home screen: numbered, folded to its
+// title and what it is about.
+func (s *session) kind(k *tutor.Kind, n int, open bool) html.Node {
+	parts := []html.Part{html.Class("kind"), html.ID("kind-" + k.Name),
+		html.El("summary", html.El("span", html.Class("number"), html.A("aria-hidden", "true"), html.Text(itoa(n))),
+			html.El("h2", html.Text(text.Say(k.Name+".title"))), html.El("span", html.Class("soft"), html.Text(text.Say(k.Name+".about")))),
+		html.El("h3", html.Class("label"), html.Text(text.Say("page.home.choose"))),
+		s.choices(k.BankProblems()),
+		act("draw", text.Say("page.home.draw"), "draw", html.Hidden("kind", k.Name)),
+		s.ownForm(k)}
+	if open {
+		parts = append(parts, html.Flag("open"))
+	}
+	return html.El("details", parts...)
 }
 
 func (s *session) choices(problems []*tutor.Problem) html.Node {

@@ -124,13 +124,7 @@ func (w *Work) Next() string {
 	if w.Done() {
 		return ""
 	}
-	way := w.Lesson.Ways[0]
-	for _, o := range w.Lesson.Ways {
-		if o.Method == w.method() {
-			way = o
-		}
-	}
-	for _, step := range way.Steps {
+	for _, step := range w.Going().Steps {
 		if !w.Found(step.Quantity) {
 			return step.Quantity
 		}

@@ -76,13 +76,12 @@ func TestAudit(t *testing.T) {
 func (p *visitor) walk(look func(state string)) {
 	p.t.Helper()
 	look("home")
-	p.eval(`document.querySelector("main details").open = true`, nil)
-	p.do(chromedp.Click(chromedp.CSS(`main details form button`)))
+	p.eval(`document.querySelector("main .kind details").open = true`, nil)
+	p.do(chromedp.Click(chromedp.CSS(`main .kind details form > button`)))
 	p.await("the form says what is missing", `document.querySelector("main [role=alert]")`)
 	p.await("the field in question is in use", `document.activeElement.matches("[aria-invalid]")`)
 	look("own-error")
-	p.do(chromedp.Click(chromedp.CSS(`.choices button`)))
-	p.await("the desk shows", `document.querySelector("#next")`)
+	p.choose()
 	look("sketch")
 	p.walkSketch(look)
 	p.skipSketch()
@@ -111,9 +110,16 @@ func (p *visitor) walk(look func(state string)) {
 		p.enter(step[0], step[1])
 	}
 	look("done")
+	p.eval(`document.querySelector("#end").scrollIntoView({ block: "end" })`, nil)
+	look("end")
 	p.eval(`document.querySelector("#solution button").click()`, nil)
 	p.await("the worked solution shows", `document.querySelectorAll("#solution math").length >= 13`)
 	look("solution")
+	p.eval(`(() => { const d = document.querySelector("#tools details"); d.open = true; d.scrollIntoView({ block: "center" }); })()`, nil)
+	look("start-again")
+	p.eval(`document.querySelector("main nav button").click()`, nil)
+	p.await("the list shows", `document.querySelector(".going")`)
+	look("home-begun")
 }
 
 // TestFormulasAreWhole: on a phone no formula of the worked solution is cut.

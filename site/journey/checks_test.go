@@ -73,6 +73,7 @@ func TestNoticesAudit(t *testing.T) {
 		"light":              {{Name: "prefers-color-scheme", Value: "light"}},
 		"dark":               {{Name: "prefers-color-scheme", Value: "dark"}},
 		"high contrast":      {{Name: "prefers-contrast", Value: "more"}},
+		"forced colours":     {{Name: "forced-colors", Value: "active"}},
 		"dark high contrast": {{Name: "prefers-contrast", Value: "more"}, {Name: "prefers-color-scheme", Value: "dark"}},
 	}
 	p := visit(t, newSite(t))

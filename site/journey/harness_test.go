@@ -228,6 +228,15 @@ func (p *visitor) home() {
 	p.do(chromedp.Navigate(p.host.url()))
 }
 
+// choose opens the problem of the barge from the list of problems.
+func (p *visitor) choose() {
+	p.t.Helper()
+	chosen := fmt.Sprintf(`.choices form:has([value=%q]) button`, barge)
+	p.eval(fmt.Sprintf(`(() => { for (let e = document.querySelector(%q); e; e = e.parentElement) if (e.matches("details")) e.open = true; })()`, chosen), nil)
+	p.do(chromedp.Click(chromedp.CSS(chosen)))
+	p.await("the desk shows", `document.querySelector("#next")`)
+}
+
 // barge is the code of the problem that the journeys work on.
 var barge = tutor.KindByName("two-forces").BankProblems()[0].Code()
 

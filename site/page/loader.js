@@ -74,6 +74,7 @@ function apply(reply, { fresh = false } = {}) {
     if (element.id === "say") say(element.textContent);
     else if (element.id === "log") outcomes.push(element.getAttribute("value"));
     else if (!fresh || !byId(element.id)?.isEqualNode(element)) byId(element.id)?.replaceWith(element);
+    if (element.id === "main" && !fresh) scrollTo(0, 0);
   }
   if (hash !== undefined && hash !== fragment()) {
     history[fresh ? "replaceState" : "pushState"](null, "", hash ? `#${encodeURI(hash)}` : location.pathname + location.search);
@@ -90,7 +91,8 @@ function apply(reply, { fresh = false } = {}) {
     if (!focus && from != null && target.setSelectionRange) target.setSelectionRange(from, to);
   }
   reach();
-  if (!fresh) build(document.querySelector("svg[data-build]"));
+  if (!fresh) document.querySelectorAll("svg[data-build]").forEach(build);
+  see();
   return outcomes;
 }
 
@@ -98,7 +100,13 @@ function apply(reply, { fresh = false } = {}) {
 function use(target) {
   for (let fold; (fold = target.closest("details:not([open])")); fold.open = true);
   target.focus({ preventScroll: true });
-  for (const part of [target.closest(".quantity, .sheet"), target]) part?.scrollIntoView({ block: "nearest" });
+  intoView(target);
+}
+
+// intoView shows as much as there is room for of the part of the page that an element belongs to, and the element.
+function intoView(target) {
+  see();
+  for (const part of [target.closest(".quantity, .sheet"), target.closest("form"), target]) part?.scrollIntoView({ block: "nearest" });
 }
 
 // reach lets the keyboard scroll a formula that is wider than its room.
@@ -109,6 +117,28 @@ function reach() {
 }
 addEventListener("resize", reach);
 document.addEventListener("toggle", reach, true);
+
+// see tells the style sheet what part of the window is in view: a phone's keyboard covers part of it,
+// and not every browser makes the window smaller for it. Then the field in use is brought into view.
+const LOW = 620; // pixels in view, below which the lower figure is shown
+function see() {
+  const view = globalThis.visualViewport, zoomed = view && view.scale > 1.01;
+  const height = view && !zoomed ? view.height : innerHeight, above = view && !zoomed ? view.offsetTop : 0;
+  const root = document.documentElement;
+  const wide = matchMedia("(min-width: 60rem)").matches;
+  root.dataset.room = height < LOW && !wide ? "low" : "tall";
+  const figure = document.querySelector(".pin"), beside = figure && figure.getBoundingClientRect().width < 0.7 * root.clientWidth;
+  for (const [name, pixels] of Object.entries({ seen: height, above, covered: Math.max(0, innerHeight - height - above), pinned: figure && !beside ? figure.offsetHeight : 0 })) {
+    root.style.setProperty(`--${name}`, `${Math.round(pixels)}px`);
+  }
+}
+function seeAgain() {
+  see();
+  const field = document.activeElement;
+  if (field?.name === "entry") intoView(field);
+}
+for (const type of ["resize", "scroll"]) globalThis.visualViewport?.addEventListener(type, type === "resize" ? seeAgain : see);
+addEventListener("resize", seeAgain);
 
 // fieldValues is what has been typed and not yet sent, by the id of its field.
 function fieldValues() {
@@ -256,7 +286,7 @@ const acts = {
   },
   update() { waiting?.postMessage("take over"); },
   reload() { location.reload(); },
-  build() { build(document.querySelector("#figure svg")); },
+  build() { document.querySelectorAll("#figure svg").forEach(build); },
 };
 
 // Half-typed entries outlive a reload.

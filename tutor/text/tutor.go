@@ -30,8 +30,10 @@ var tutoring = map[string]string{
 	"hint.ready": "Everything in it is known. What does it come to?",
 	"hint.value": "This is the value. Can you get to it from the formula?",
 
-	"method.triangle":   "By the force triangle",
-	"method.components": "By rectangular components",
+	"method.triangle":      "By the force triangle",
+	"method.components":    "By rectangular components",
+	"method.triangle.by":   "by the force triangle",
+	"method.components.by": "by rectangular components",
 }
 
 // problems is what is said of a problem that cannot be used as written.

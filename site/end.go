@@ -1,0 +1,193 @@
+package site
+
+import (
+	"slices"
+	"strings"
+
+	"closingside/site/html"
+	"closingside/statics/expr"
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// end is what the learner takes along once every answer is found: the values
+// beside the worked solution, the way taken, the mistakes met, and one
+// suggestion.
+func (d *desk) end() html.Node {
+	if !d.work.Done() {
+		return html.El("div", html.ID("end"))
+	}
+	return html.El("section", html.ID("end"), html.Class("sheet end"), html.A("aria-labelledby", "done"),
+		html.El("h2", html.ID("done"), html.A("tabindex", "-1"), html.Text(text.Say("page.done"))),
+		d.suggestion(),
+		html.El("h3", html.Text(text.Say("page.end.found"))),
+		html.If(len(d.lesson.Ways) > 1, html.El("p", html.Text(d.wayTaken()))),
+		d.beside(),
+		html.El("h3", html.Text(text.Say("page.end.met"))),
+		d.met())
+}
+
+// wayTaken says by which method the values were found.
+func (d *desk) wayTaken() string {
+	if !slices.ContainsFunc(d.lesson.Ways, func(w tutor.Way) bool { return !d.begun(w) }) {
+		return text.Say("page.end.both")
+	}
+	return text.Say("page.end.way", "way", text.Say(methodKey(d.work.Going().Method)+".by"))
+}
+
+// begun tells whether a step that only this way takes was found.
+func (d *desk) begun(way tutor.Way) bool {
+	return slices.ContainsFunc(way.Steps, func(s tutor.Step) bool { return d.work.Found(s.Quantity) && !d.shared(s.Quantity) })
+}
+
+// shared tells whether a quantity is on every way of the lesson.
+func (d *desk) shared(name string) bool {
+	return !slices.ContainsFunc(d.lesson.Ways, func(w tutor.Way) bool {
+		return !slices.ContainsFunc(w.Steps, func(s tutor.Step) bool { return s.Quantity == name })
+	})
+}
+
+func methodKey(m tutor.Method) string {
+	if m == tutor.ByComponents {
+		return "method.components"
+	}
+	return "method.triangle"
+}
+
+// beside is a table of what was entered beside the worked solution of the way
+// taken, each value with the formula it came by.
+func (d *desk) beside() html.Node {
+	parts := []html.Part{html.Class("beside"), html.El("thead", html.El("tr",
+		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.value"))),
+		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.yours"))),
+		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.worked")))))}
+	for _, s := range d.steps() {
+		q := s.Quantity
+		yours := text.Say("page.end.none")
+		if d.work.Found(q.Name) {
+			yours = d.foundText(q)
+		}
+		parts = append(parts, html.El("tbody",
+			html.El("tr", html.El("th", html.A("scope", "row"), html.Text(d.symbol(q.Name))),
+				html.El("td", html.Text(yours)), html.El("td", html.Text(s.Value))),
+			html.El("tr", html.El("td", html.A("colspan", "3"), d.howFound(s)))))
+	}
+	return html.El("table", parts...)
+}
+
+// steps are those of the worked solution on the way taken, and before each
+// answer what else the learner found.
+func (d *desk) steps() []tutor.SolutionStep {
+	going := d.work.Going()
+	var steps []tutor.SolutionStep
+	for _, way := range d.lesson.Solve(d.work.Settings) {
+		if way.Method == going.Method {
+			steps = way.Steps
+		}
+	}
+	for _, way := range d.lesson.Solve(d.work.Settings) {
+		for _, s := range way.Steps {
+			have := slices.ContainsFunc(steps, func(o tutor.SolutionStep) bool { return o.Quantity == s.Quantity })
+			if !have && d.work.Found(s.Quantity.Name) {
+				steps = append(steps, s)
+			}
+		}
+	}
+	return steps
+}
+
+// howFound is the formula a value came by: the learner's where it can be told
+// and is another than the worked solution's, and the worked solution's.
+func (d *desk) howFound(s tutor.SolutionStep) html.Node {
+	worked := chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)
+	mine := d.work.Taken(s.Quantity)
+	switch {
+	case mine == nil:
+		return html.El("div", worked)
+	case mine.ID == s.Route.ID:
+		return html.El("div", html.El("p", html.Class("soft"), html.Text(text.Say("page.end.same"))), worked)
+	}
+	return html.El("div", html.El("p", html.Class("soft"), html.Text(text.Say("page.end.your-way"))),
+		chain(d.lesson.Symbol, "", expr.S(s.Quantity.Name), mine.Tree),
+		html.El("p", html.Class("soft"), html.Text(text.Say("page.end.their-way"))), worked)
+}
+
+// met lists the slips named on the way under the quantity they were met at,
+// and the hints used.
+func (d *desk) met() html.Node {
+	var rows []html.Part
+	for i := range d.lesson.Quantities {
+		name := d.lesson.Quantities[i].Name
+		if titles := d.slipsAt(name); len(titles) > 0 {
+			rows = append(rows, html.El("li", html.Text(text.Say("page.end.met.of", "symbol", d.symbol(name), "slips", strings.Join(titles, "; ")))))
+		}
+	}
+	none := html.If(len(rows) == 0, html.El("p", html.Text(text.Say("page.end.met.none"))))
+	list := html.If(len(rows) > 0, html.El("ul", rows...))
+	var hints []string
+	for i := range d.lesson.Quantities {
+		name := d.lesson.Quantities[i].Name
+		if n := d.work.Hinted(name); n > 0 {
+			hints = append(hints, text.Say("page.end.hints.of", "n", itoa(n), "symbol", d.symbol(name)))
+		}
+	}
+	return html.El("div", none, list,
+		html.If(len(hints) > 0, html.El("p", html.Text(text.Say("page.end.hints", "list", strings.Join(hints, ", "))))))
+}
+
+// slipsAt are the titles of the slips named for a quantity, each once.
+func (d *desk) slipsAt(name string) []string {
+	var titles []string
+	for _, a := range d.work.Past {
+		if a.Quantity != name || a.Verdict != tutor.SlipFound {
+			continue
+		}
+		id, _, _ := strings.Cut(a.Slips[0].IDs[0], "+")
+		if title := text.Say("slip." + id + ".title"); !slices.Contains(titles, title) {
+			titles = append(titles, title)
+		}
+	}
+	return titles
+}
+
+// suggestion is the one thing to do next: the same again where something went
+// wrong or was shown, else the other way, else the next kind.
+func (d *desk) suggestion() html.Node {
+	words, action := d.whatNext()
+	return html.El("div", html.Class("suggestion"), html.El("h3", html.Text(text.Say("page.end.next"))), html.El("p", html.Text(words)), action)
+}
+
+func (d *desk) whatNext() (words string, action html.Node) {
+	kind := d.lesson.Kind
+	again := act("draw", text.Say("page.another"), "primary", html.Hidden("kind", kind.Name), html.Hidden("like", d.code))
+	helped := d.work.SolutionShown()
+	for i := range d.lesson.Quantities {
+		name := d.lesson.Quantities[i].Name
+		if titles := d.slipsAt(name); len(titles) > 0 {
+			return text.Say("page.end.watch", "slip", titles[0]), again
+		}
+		helped = helped || d.work.Hinted(name) > 1
+	}
+	if helped {
+		return text.Say("page.end.alone"), again
+	}
+	for _, way := range d.lesson.Ways {
+		if len(d.lesson.Ways) == 1 || d.begun(way) || d.work.Settings.Method != tutor.AnyMethod {
+			continue
+		}
+		for _, s := range way.Steps {
+			if !d.work.Found(s.Quantity) {
+				symbol := d.symbol(s.Quantity)
+				return text.Say("page.end.other-way", "way", text.Say(methodKey(way.Method)+".by"), "symbol", symbol),
+					d.find(s.Quantity)
+			}
+		}
+	}
+	kinds := tutor.Kinds()
+	if i := slices.Index(kinds, kind); i+1 < len(kinds) {
+		next := kinds[i+1]
+		return text.Say("page.end.other-kind", "title", text.Say(next.Name+".title")),
+			act("open", text.Say("page.end.open"), "primary", html.Hidden("problem", next.BankProblems()[0].Code()))
+	}
+	return text.Say("page.end.harder"), again
+}

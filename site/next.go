@@ -1,0 +1,64 @@
+package site
+
+import (
+	"strings"
+
+	"closingside/site/html"
+	"closingside/tutor/text"
+)
+
+// next is the bar with the one clear next step, and the way back from the last
+// one. On a phone it stands at the lower edge, under the thumb.
+func (d *desk) next() html.Node {
+	if d.sketching() {
+		return d.sketchNext()
+	}
+	name := d.work.Next()
+	if name == "" {
+		return html.El("div", html.ID("next"), html.Class("next done"), html.El("p", html.Text(text.Say("page.done"))), d.undo())
+	}
+	q := d.lesson.Quantity(name)
+	return html.El("div", html.ID("next"), html.Class("next"),
+		html.El("p", html.El("span", html.Class("label"), html.Text(text.Say("page.next.label")+" "), html.El("b", d.lettered(name))),
+			html.Text(" "+d.lesson.Sentence(q, "what"))),
+		d.undo(),
+		d.find(name))
+}
+
+// find leads to the field of a quantity.
+func (d *desk) find(name string) html.Node {
+	before, after, _ := strings.Cut(text.Say("page.next.go", "symbol", "\n"), "\n")
+	return html.El("a", html.Class("button primary"), html.Href("#entry-"+name),
+		html.El("span", html.Text(before), d.lettered(name), html.Text(after)))
+}
+
+// lettered is a quantity's symbol as text, its subscript lowered.
+func (d *desk) lettered(name string) html.Node {
+	s := d.lesson.Symbol(name)
+	return html.Group(html.El("i", html.Text(s.Letter)), html.If(s.Sub != "", html.El("sub", html.Text(s.Sub))))
+}
+
+// undo takes back the latest entry, which its name tells; nothing where there
+// is none.
+func (d *desk) undo() html.Node {
+	last := d.work.Latest()
+	if last == nil {
+		return html.Node{}
+	}
+	return html.El("form", html.Hidden("do", "undo"), html.Hidden("problem", d.code),
+		button(text.Say("page.undo"), "plain", html.ID("undo"),
+			html.A("aria-label", text.Say("page.undo.what", "entry", last.Entry, "symbol", d.symbol(last.Quantity)))))
+}
+
+// tools are the quiet buttons at the foot of the desk. At the end the one
+// suggestion stands alone.
+func (d *desk) tools() html.Node {
+	parts := []html.Part{html.ID("tools"), html.Class("tools")}
+	if !d.work.Done() {
+		parts = append(parts, act("draw", text.Say("page.another"), "plain", html.Hidden("kind", d.lesson.Kind.Name), html.Hidden("like", d.code)))
+	}
+	return html.El("div", append(parts,
+		html.El("details", html.El("summary", html.Text(text.Say("page.again"))),
+			html.El("p", html.Text(text.Say("page.again.sure"))),
+			act("again", text.Say("page.again.yes"), "grave", html.Hidden("problem", d.code))))...)
+}
