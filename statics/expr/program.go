@@ -1,0 +1,148 @@
+package expr
+
+import "math"
+
+// Program is a tree prepared for being worked out many times: its nodes in
+// post-order, the symbols already looked up. Its values are those of Eval.
+//
+// A Program is read-only once compiled; a Tape belongs to one goroutine.
+type Program struct {
+	steps []step
+	nodes []Node
+	sites []int
+}
+
+type step struct {
+	what  uint8 // load, constant, negate, binary, key
+	op    Op
+	key   Func
+	mode  Mode
+	a, b  int32 // operands, as places in the program; a symbol's index
+	value float64
+}
+
+const (
+	loadStep uint8 = iota
+	constStep
+	negStep
+	binStep
+	keyStep
+)
+
+// Tape holds the values and slopes of one run of a Program.
+type Tape struct{ Values, Slopes []float64 }
+
+// Compile prepares n; index gives the place of a symbol among the values of a
+// run, or −1 for one that has none (its value is NaN).
+func Compile(n Node, index func(name string) int) *Program {
+	p := &Program{}
+	p.compile(n, index, 0)
+	return p
+}
+
+// compile appends n, whose site is given, and returns its place and the site
+// that follows.
+func (p *Program) compile(n Node, index func(string) int, site int) (place int32, next int) {
+	var s step
+	next = site + 1
+	switch t := n.(type) {
+	case Sym:
+		s = step{what: loadStep, a: int32(index(t.Name))}
+	case Neg:
+		s.what = negStep
+		s.a, next = p.compile(t.X, index, next)
+	case Bin:
+		s.what, s.op = binStep, t.Op
+		s.a, next = p.compile(t.L, index, next)
+		s.b, next = p.compile(t.R, index, next)
+	case Fn:
+		s.what, s.key, s.mode = keyStep, t.Func, t.Mode
+		s.a, next = p.compile(t.X, index, next)
+	default:
+		s = step{what: constStep, value: Eval(n, nil)}
+	}
+	p.steps, p.nodes, p.sites = append(p.steps, s), append(p.nodes, n), append(p.sites, site)
+	return int32(len(p.steps) - 1), next
+}
+
+// Len is the number of nodes; they are numbered from 0 in post-order, the root
+// last.
+func (p *Program) Len() int { return len(p.steps) }
+
+// Node is the node at a place.
+func (p *Program) Node(place int) Node { return p.nodes[place] }
+
+// Site is the site (see Change) of the node at a place.
+func (p *Program) Site(place int) int { return p.sites[place] }
+
+// Symbol is the index of the symbol at a place, or −1 where there is none.
+func (p *Program) Symbol(place int) int {
+	if s := p.steps[place]; s.what == loadStep {
+		return int(s.a)
+	}
+	return -1
+}
+
+// Run works the tree out on values, which Compile's index counts, and leaves
+// every node's value on the tape.
+func (p *Program) Run(values []float64, t *Tape) float64 { return p.run(values, t, -1, 0) }
+
+// RunWith is Run with the node at a place coming out as v.
+func (p *Program) RunWith(values []float64, t *Tape, place int, v float64) float64 {
+	return p.run(values, t, place, v)
+}
+
+func (p *Program) run(values []float64, t *Tape, place int, with float64) float64 {
+	if len(t.Values) < len(p.steps) {
+		t.Values, t.Slopes = make([]float64, 2*len(p.steps)), make([]float64, 2*len(p.steps))
+	}
+	tape := t.Values[:len(p.steps)]
+	for i := range p.steps {
+		s := &p.steps[i]
+		var v float64
+		switch s.what {
+		case loadStep:
+			v = math.NaN()
+			if s.a >= 0 {
+				v = finite(values[s.a])
+			}
+		case constStep:
+			v = s.value
+		case negStep:
+			v = -tape[s.a]
+		case binStep:
+			v = binary(s.op, tape[s.a], tape[s.b])
+		default:
+			v = apply(s.key, s.mode, tape[s.a])
+		}
+		if i == place {
+			v = with
+		}
+		tape[i] = v
+	}
+	return tape[len(tape)-1]
+}
+
+// Differentiate fills the tape's Slopes with the derivative of the root by
+// each node, after a Run; NaN where none exists (see Trace).
+func (p *Program) Differentiate(t *Tape) {
+	n := len(p.steps)
+	tape, slopes := t.Values[:n], t.Slopes[:n]
+	clear(slopes)
+	slopes[n-1] = 1
+	if math.IsNaN(tape[n-1]) {
+		slopes[n-1] = math.NaN()
+	}
+	for i := n - 1; i >= 0; i-- {
+		s, d := &p.steps[i], slopes[i]
+		switch s.what {
+		case negStep:
+			slopes[s.a] = -d
+		case binStep:
+			l, r := binarySlopes(s.op, tape[s.a], tape[s.b], tape[i])
+			slopes[s.a], slopes[s.b] = finite(d*l), finite(d*r)
+		case keyStep:
+			slopes[s.a] = finite(d * keySlope(s.key, s.mode, tape[s.a], tape[i]))
+		}
+	}
+}

@@ -1,0 +1,67 @@
+package expr_test
+
+import (
+	"math"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	. "closingside/statics/expr"
+)
+
+// A program gives what the tree gives, at every node, and the same slopes.
+func TestProgramsEvaluateAndDifferentiateLikeTrees(t *testing.T) {
+	var tape Tape
+	rapid.Check(t, func(t *rapid.T) {
+		n := anyTree().Draw(t, "tree")
+		names := Symbols(n)
+		values := make([]float64, len(names))
+		for i, name := range names {
+			values[i] = berth(name)
+		}
+		p := Compile(n, func(name string) int { return slices.Index(names, name) })
+		alike := func(what string, got, want float64) {
+			if got != want && !(math.IsNaN(got) && math.IsNaN(want)) {
+				t.Fatalf("%s = %v, want %v", what, got, want)
+			}
+		}
+		alike("value", p.Run(values, &tape), Eval(n, berth))
+		p.Differentiate(&tape)
+		points := Trace(n, berth)
+		require.Equal(t, len(points), p.Len())
+		for i := range p.Len() {
+			at := points[p.Site(i)]
+			require.Equal(t, at.Node, p.Node(i))
+			alike("node", tape.Values[i], at.Value)
+			alike("slope", tape.Slopes[i], at.Slope)
+		}
+	})
+}
+
+func TestAProgramTakesAnotherValueAtANode(t *testing.T) {
+	// √(3² + 4²) with the 3² come out as 0
+	p := Compile(Sqrt(Add(Sq(S("a")), Sq(S("b")))), func(name string) int { return int(name[0] - 'a') })
+	var tape Tape
+	require.Equal(t, 5.0, p.Run([]float64{3, 4}, &tape))
+	square := slices.IndexFunc([]int{0, 1, 2, 3, 4, 5, 6, 7}, func(i int) bool { return p.Node(i) == Sq(S("a")) })
+	require.Equal(t, 4.0, p.RunWith([]float64{3, 4}, &tape, square, 0))
+	require.Equal(t, 5.0, p.Run([]float64{3, 4}, &tape))
+	require.Equal(t, 0, p.Symbol(0))
+	require.Equal(t, -1, p.Symbol(square))
+	require.True(t, math.IsNaN(Compile(S("a"), func(string) int { return -1 }).Run(nil, &tape)))
+}
+
+func BenchmarkProgram(b *testing.B) {
+	names := []string{"F1", "F2", "gamma"}
+	n := Sqrt(Sub(Add(Sq(S("F1")), Sq(S("F2"))), Mul(N(2), S("F1"), S("F2"), Cos(S("gamma")))))
+	p := Compile(n, func(name string) int { return slices.Index(names, name) })
+	values := []float64{340, 610, 87}
+	var tape Tape
+	b.ReportAllocs()
+	for b.Loop() {
+		p.Run(values, &tape)
+	}
+	require.InDelta(b, 682.6353677846, p.Run(values, &tape), 1e-9)
+}
