@@ -305,7 +305,7 @@ func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
 		}
 	}
 	t.Logf("%d compared, %d differ", compared, differ)
-	assert.LessOrEqual(t, differ, compared/50)
+	assert.LessOrEqual(t, differ, compared/40)
 }
 
 // minutes writes an angle of whole seconds in degrees, minutes and seconds.

@@ -2,16 +2,16 @@ package tutor
 
 import (
 	"math"
-
-	"closingside/statics/expr"
+	"slices"
 )
 
 // derived is a value that follows rightly for a quantity from entries of which
 // some are wrong.
 type derived struct {
-	value float64
-	rests set // the wrong entries it rests on
-	steps int // taken in the head
+	value  float64
+	rests  set // the wrong entries it rests on
+	steps  int // taken in the head
+	weight float64
 }
 
 // maxDerived bounds the values kept for one quantity, nearest first.
@@ -20,52 +20,79 @@ const maxDerived = 24
 // carried lists what follows for q from the learner's wrong entries, by any
 // route and through any number of steps in the head.
 func (s *state) carried(q int) *table {
-	t := &table{total: 1}
+	var out []guess
 	if s.wrong == 0 {
-		return t
+		return s.newTable(q, nil)
 	}
-	var out []outcome
 	l := s.w.Lesson
-	for j, f := range l.ready().routes[q] {
-		tree := l.Quantities[q].Routes[j].Tree
-		s.combine(f.reads, set(0).with(q), func(values []float64, rests set, steps int) {
-			v := expr.Eval(tree, l.env(values))
-			if rests == 0 || math.IsNaN(v) {
+	name := l.Quantities[q].Name
+	for j := range l.ready().routes[q] {
+		f := &l.prep.routes[q][j]
+		steps := f.goesOn(q, j)
+		s.combine(f.reads, set(0).with(q), func(values []float64, rests set, inHead int, weight float64) {
+			if rests == 0 {
 				return
 			}
-			out = append(out, outcome{value: v, at: l.Quantities[q].Name, from: s.first(rests),
-				weight: math.Pow(perStepInHead, float64(steps)),
-				plan:   &plan{at: -1, tree: tree}, start: append([]float64(nil), values...)})
+			for k := range steps {
+				v := steps[k].work(values, &s.tape)
+				if math.IsNaN(v) {
+					continue
+				}
+				o := &outcome{value: v, ids: carriedIDs, at: name, from: s.first(rests), tree: l.Quantities[q].Routes[j].Tree, prog: f.prog, start: slices.Clone(values)}
+				out = append(out, guess{value: v, weight: weight * math.Pow(perStepInHead, float64(inHead)) * steps[k].share(), first: o})
+			}
 		})
 	}
-	return newTable(&l.Quantities[q], out)
+	return s.newTable(q, out)
+}
+
+// carriedIDs stands for the ids of what holds no slip.
+var carriedIDs = []string{""}
+
+// goesOn lists the ways a route is gone on by with values that may be wrong.
+func (f *routeFacts) goesOn(quantity, route int) []planStep {
+	st := planStep{quantity: quantity, route: route, prog: f.prog, quadrant: f.quadrant}
+	steps := []planStep{st}
+	if f.crest != nil {
+		st.supplement = true
+		steps = append(steps, st)
+	}
+	return steps
+}
+
+// share is how often a step is taken this way.
+func (st *planStep) share() float64 {
+	if st.supplement {
+		return shareBlunt
+	}
+	return 1
 }
 
 // combine visits every choice of values for what a formula reads: entries as
 // typed, what follows from them in the head, and otherwise the truth.
-func (s *state) combine(reads, on set, visit func(values []float64, rests set, steps int)) {
-	values := append([]float64(nil), s.own...)
-	var names []int
-	reads.each(func(i int) { names = append(names, i) })
-	var choose func(k int, rests set, steps int)
-	choose = func(k int, rests set, steps int) {
-		if k == len(names) {
-			visit(values, rests, steps)
+func (s *state) combine(reads, on set, visit func(values []float64, rests set, steps int, weight float64)) {
+	values := slices.Clone(s.own)
+	var places []int
+	reads.each(func(i int) { places = append(places, i) })
+	var choose func(k int, rests set, steps int, weight float64)
+	choose = func(k int, rests set, steps int, weight float64) {
+		if k == len(places) {
+			visit(values, rests, steps, weight)
 			return
 		}
-		i := names[k]
+		i := places[k]
 		if s.wrong.has(i) {
-			choose(k+1, rests.with(i), steps)
+			choose(k+1, rests.with(i), steps, weight)
 			return
 		}
 		for _, d := range s.derive(i, on) {
 			values[i] = d.value
-			choose(k+1, rests|d.rests, steps+d.steps)
+			choose(k+1, rests|d.rests, steps+d.steps, weight*d.weight)
 		}
 		values[i] = s.own[i]
-		choose(k+1, rests, steps)
+		choose(k+1, rests, steps, weight)
 	}
-	choose(0, 0, 0)
+	choose(0, 0, 0, 1)
 }
 
 // derive lists what follows in the head for a quantity that is not entered.
@@ -75,22 +102,30 @@ func (s *state) derive(i int, on set) []derived {
 		return nil
 	}
 	var out []derived
-	for j, f := range l.ready().routes[i] {
-		tree := l.Quantities[i].Routes[j].Tree
-		s.combine(f.reads, on.with(i), func(values []float64, rests set, steps int) {
-			v := expr.Eval(tree, l.env(values))
-			if rests == 0 || math.IsNaN(v) || len(out) >= maxDerived {
-				return
-			}
-			for _, d := range out {
-				if math.Abs(d.value-v) <= 1e-9*max(1, math.Abs(v)) {
+	for j := range l.prep.routes[i] {
+		f := &l.prep.routes[i][j]
+		ways := f.goesOn(i, j)
+		s.combine(f.reads, on.with(i), func(values []float64, rests set, steps int, weight float64) {
+			for k := range ways {
+				v := ways[k].work(values, &s.tape)
+				if rests == 0 || math.IsNaN(v) || len(out) >= maxDerived {
 					return
 				}
+				out = addDerived(out, derived{v, rests, steps + 1, weight * ways[k].share()})
 			}
-			out = append(out, derived{v, rests, steps + 1})
 		})
 	}
 	return out
+}
+
+// addDerived adds a value that is not there yet.
+func addDerived(all []derived, d derived) []derived {
+	for _, o := range all {
+		if math.Abs(d.value-o.value) <= 1e-9*max(1, math.Abs(o.value)) {
+			return all
+		}
+	}
+	return append(all, d)
 }
 
 // behind is the set of entries that quantity i may rest on without passing

@@ -17,33 +17,26 @@ func (w *Work) praise(q *Quantity, notes []string) string {
 }
 
 // askAbout is the question about the step where a slip sits. Where several
-// slips give the same value, the likeliest row's question serves for all.
+// slips give the same value, the question is that of the likeliest.
 func (w *Work) askAbout(s Suspect) string {
-	at := w.Lesson.Quantity(s.At)
-	return w.Lesson.Say("slip."+s.likeliest()+".ask", "at", w.Lesson.plain(s.At), "what", w.Lesson.Sentence(at, "what"))
+	return w.Lesson.Say("slip."+s.first()+".ask", "at", w.Lesson.plain(s.At))
 }
 
-// likeliest is the most common row among those that give the value.
-func (s Suspect) likeliest() string {
-	best, weight := s.IDs[0], -1.0
-	for _, id := range s.IDs {
-		first, _, _ := strings.Cut(id, "+")
-		if p := slipByID(first).Prior; p > weight {
-			best, weight = first, p
-		}
-	}
-	return best
+// first is the slip to ask about: the likeliest, or the first of two together.
+func (s Suspect) first() string {
+	first, _, _ := strings.Cut(s.Likely, "+")
+	return first
 }
 
 // separable tells whether one question can tell two suspects apart: they are
 // different rows, or sit at different steps.
 func (w *Work) separable(a, b Suspect) bool {
-	return a.likeliest() != b.likeliest() || a.At != b.At
+	return a.Likely != b.Likely || a.At != b.At
 }
 
 // askWhich is the question that separates two suspects.
 func (w *Work) askWhich(a, b Suspect) string {
-	title := func(s Suspect) string { return w.Lesson.Say("slip." + s.likeliest() + ".title") }
+	title := func(s Suspect) string { return w.Lesson.Say("slip." + s.first() + ".title") }
 	return w.Lesson.Say("feedback.which", "a", title(a), "at", w.Lesson.plain(a.At), "b", title(b), "bt", w.Lesson.plain(b.At))
 }
 
@@ -87,6 +80,9 @@ func (w *Work) escalate(q *Quantity, r *Reply) {
 		at = w.Lesson.Quantity(r.From)
 	case r.Verdict == SlipFound:
 		at = w.Lesson.Quantity(r.Slips[0].At)
+	}
+	if at.Given { // a given misread: the step that reads it is the place to look
+		at = q
 	}
 	parts := []string{w.Lesson.Say("feedback.again"), r.Feedback}
 	if w.Settings.Hints != HelpOff {

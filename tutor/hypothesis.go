@@ -9,11 +9,13 @@ import (
 	"closingside/statics/expr"
 )
 
-// outcome is a value that a hypothesis predicts for a quantity: the slips
-// that were made, where, and by which formula the value comes out.
+// outcome is a value that hypotheses predict for a quantity: the slips that
+// were made, where, and by which formula the value comes out.
 type outcome struct {
-	value  float64
+	value  float64  // as values are compared (see fold)
+	raw    float64  // as it comes out, sign and all
 	ids    []string // equal in value; "a+b" for two slips together
+	likely string   // of ids the most likely; "" where there is one alone
 	at     string   // quantity in whose finding the (first) slip sits
 	weight float64  // prior among outcomes, before normalising
 	exact  bool     // whole degrees by sums alone: no rounding blurs it
@@ -21,11 +23,10 @@ type outcome struct {
 	from    string   // carried: the first wrong entry it rests on
 	rounded *Rounded // early rounding: what was rounded
 
-	plan   *plan     // how the value comes out, for the spread
-	start  []float64 // the values it is worked from
-	given  float64   // the value of the plan's wrong quantity
-	forms  []form    // the formulas behind ids
-	spread *spread   // once worked out
+	tree  expr.Node // the formula that gives it; nil for a value written down
+	prog  *expr.Program
+	start []float64 // the values it is worked from
+	forms []form    // the formulas behind ids
 }
 
 // form is a formula that a slip leads to.
@@ -35,63 +36,123 @@ type form struct {
 	route int
 }
 
-// spread is the standard deviation of the value for students who keep 4 or 3
-// digits on the way.
-type spread struct{ four, three float64 }
-
-// perStepInHead is the factor on a hypothesis for each step between the slip
-// and the entry that the learner did not write down (judgement).
-const perStepInHead = 0.5
-
-// table is every outcome for a quantity as the work stands, in order of value.
-type table struct {
-	outcomes []outcome
-	total    float64 // of the weights
-}
-
-// outcomes lists what single slips predict for q, given what the learner has
-// entered: slips in finding q itself, and slips in a step done in the head
-// before it. Outcomes equal in value are merged, all ids kept.
+// outcomes is the table of what single slips predict for q, given what the
+// learner has entered: slips in finding q itself, slips in a step done in the
+// head before it, and slips in reading what is given.
 func (s *state) outcomes(q int) *table {
 	if s.tables[q] == nil {
-		s.tables[q] = newTable(&s.w.Lesson.Quantities[q], s.tabulate(q))
+		s.tables[q] = s.newTable(q, s.tabulate(q))
 	}
 	return s.tables[q]
 }
 
-func (s *state) tabulate(q int) []outcome {
-	out := slices.Clone(s.slipsIn(q))
-	values := make([]float64, len(s.own))
+func (s *state) tabulate(q int) []guess {
+	l := s.w.Lesson
+	prep := l.ready()
+	direct := s.slipsIn(q)
+	out := make([]guess, 0, 4*len(direct)+64)
+	for i := range direct {
+		out = append(out, guess{value: direct[i].value, weight: direct[i].weight, first: &direct[i]})
+	}
 	for in := range s.own {
-		if in == q || s.w.Lesson.ready().givens.has(in) || s.standing.has(in) {
+		if in == q || s.standing.has(in) {
 			continue
 		}
-		for _, p := range s.plans(q, in) {
-			out = s.downstream(out, &p, s.slipsIn(in), values)
+		wrong := s.slipsIn(in)
+		for i, plans := 0, l.plans(q, in, s.standing); i < len(plans); i++ {
+			if prep.givens.has(in) && len(plans[i].steps) > 1 && s.standing == 0 {
+				continue // a given misread from the start: see misread
+			}
+			out = s.downstream(out, &plans[i], wrong)
 		}
 	}
-	return out
+	out = s.misread(out, q)
+	return s.throughout(out, q)
 }
 
 // downstream appends what a quantity comes to by plan p for every wrong value
-// of an earlier one, every later step, done in the head, being right.
-func (s *state) downstream(out []outcome, p *plan, wrong []outcome, values []float64) []outcome {
-	factor := math.Pow(perStepInHead, float64(1+len(p.steps)))
-	keep := *p
-	for _, o := range wrong {
-		copy(values, s.own)
-		v := keep.run(s.w.Lesson, values, o.value)
-		if math.IsNaN(v) {
-			continue
+// of an earlier one, every later step being right.
+func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
+	for i := range wrong {
+		o := &wrong[i]
+		v := p.run(s.fresh(), o.came(), &s.tape)
+		if !math.IsNaN(v) {
+			out = append(out, guess{value: v, weight: o.weight * p.weight, first: o, plan: p})
 		}
-		out = append(out, outcome{value: v, ids: o.ids, at: o.at, weight: o.weight * factor,
-			exact: o.exact && keep.whole, rounded: o.rounded, plan: &keep, start: s.own, given: o.value})
 	}
 	return out
 }
 
+// misread appends what q is in the problem that a learner works who misreads
+// one of the givens from the start.
+func (s *state) misread(out []guess, q int) []guess {
+	if s.standing != 0 || len(s.w.Lesson.prep.routes[q]) == 0 {
+		return out
+	}
+	for i := range s.w.Lesson.misreadings() {
+		m := &s.w.Lesson.prep.misread[i]
+		if v := m.truth[q]; !math.IsNaN(v) {
+			o := m.outcome
+			o.prog, o.start = s.w.Lesson.prep.routes[q][0].prog, m.truth
+			out = append(out, guess{value: v, weight: o.weight, first: &o})
+		}
+	}
+	return out
+}
+
+// throughout appends what q comes to when the calculator is in another mode
+// through the whole of the work.
+func (s *state) throughout(out []guess, q int) []guess {
+	l := s.w.Lesson
+	for i := range l.ready().modes {
+		m := &l.prep.modes[i]
+		for j := range m.routes[q] {
+			values := s.fresh()
+			if !s.workedIn(m, values, q, j) {
+				continue
+			}
+			prog := m.routes[q][j]
+			v := prog.Run(values, &s.tape)
+			if math.IsNaN(v) {
+				continue
+			}
+			o := &outcome{value: v, ids: m.ids, at: l.Quantities[q].Name, weight: m.weight * l.prep.routes[q][j].share(),
+				tree: l.Quantities[q].Routes[j].Tree, prog: prog, start: slices.Clone(values)}
+			out = append(out, guess{value: v, weight: o.weight, first: o})
+		}
+	}
+	return out
+}
+
+// workedIn fills values with what the route's inputs, and theirs in turn, come
+// to in the mode m, each by the first route that does not run in a circle.
+func (s *state) workedIn(m *mode, values []float64, q, j int) bool {
+	prep := s.w.Lesson.prep
+	changed := false
+	var fill func(reads, on set) bool
+	fill = func(reads, on set) bool {
+		ok := true
+		(reads &^ s.standing &^ prep.givens).each(func(i int) {
+			if !ok {
+				return
+			}
+			for k := range prep.routes[i] {
+				if f := &prep.routes[i][k]; f.reads&on == 0 && fill(f.reads, on.with(i)) {
+					values[i] = m.routes[i][k].Run(values, &s.tape)
+					changed = changed || values[i] != s.own[i]
+					return
+				}
+			}
+			ok = false
+		})
+		return ok
+	}
+	return fill(prep.routes[q][j].reads, set(0).with(q)) && changed
+}
+
 // slipsIn lists what a slip in finding q itself predicts, by any of its
-// routes, merged by value.
+// routes, merged by value. Of a given it lists what a slip in reading it from
+// the statement makes of it.
 func (s *state) slipsIn(q int) []outcome {
 	if s.direct[q] == nil {
 		s.direct[q] = merge(&s.w.Lesson.Quantities[q], s.directly(q))
@@ -102,17 +163,17 @@ func (s *state) slipsIn(q int) []outcome {
 func (s *state) directly(q int) []outcome {
 	l := s.w.Lesson
 	quantity := &l.Quantities[q]
-	env, truth := l.env(s.own), l.env(s.truth)
-	out := []outcome{}
-	for i := range l.ready().variants[q] {
-		v := &l.ready().variants[q][i]
-		if o, ok := predict(quantity, v, s.own, env); ok {
+	variants := l.ready().variants[q]
+	out := make([]outcome, 0, len(variants)+8)
+	for i := range variants {
+		v := &variants[i]
+		if o, ok := s.predict(quantity, v, s.own); ok {
 			out = append(out, o)
 		}
 		if v.reads&s.wrong == 0 {
 			continue
 		}
-		if o, ok := predict(quantity, v, s.truth, truth); ok {
+		if o, ok := s.predict(quantity, v, s.truth); ok {
 			out = append(out, o)
 		}
 	}
@@ -123,130 +184,60 @@ func (s *state) directly(q int) []outcome {
 func (s *state) written(q int, v float64, after string, weight float64) []outcome {
 	l := s.w.Lesson
 	quantity := &l.Quantities[q]
+	if quantity.Given {
+		return nil
+	}
 	var out []outcome
 	for i := range catalogue {
 		row := &catalogue[i]
 		if row.Scope != InAnswer {
 			continue
 		}
-		for _, x := range row.Written(&context{lesson: l, quantity: quantity}, v) {
-			out = append(out, outcome{value: x, ids: []string{joined(after, row.ID)}, at: quantity.Name, weight: weight * row.Prior,
-				plan: &plan{at: -1, tree: quantity.Routes[0].Tree}, start: s.own})
+		values := row.Written(&context{lesson: l, quantity: quantity}, v)
+		ids := row.alone
+		if after != "" {
+			ids = []string{joined(after, row.ID)}
+		}
+		for _, x := range values {
+			out = append(out, outcome{value: x, ids: ids, at: quantity.Name, weight: weight * row.Prior / float64(len(values)), start: s.own})
 		}
 	}
 	return out
 }
 
 // predict evaluates a variant; false where it has no value.
-func predict(q *Quantity, v *variant, values []float64, env expr.Env) (outcome, bool) {
-	value := expr.Eval(v.tree, env)
+func (s *state) predict(q *Quantity, v *variant, values []float64) (outcome, bool) {
+	value := v.prog.Run(values, &s.tape)
 	if math.IsNaN(value) {
 		return outcome{}, false
 	}
-	return outcome{value: value, ids: []string{v.id}, at: q.Name, weight: v.prior, exact: v.whole,
-		plan: &plan{at: -1, tree: v.tree}, start: values, forms: []form{{v.id, v.tree, v.route}}}, true
+	return outcome{value: value, ids: v.ids, at: q.Name, weight: v.prior, exact: v.whole, tree: v.tree, prog: v.prog, start: values, forms: v.forms}, true
 }
 
-// blur is how rounding every intermediate at 4 and at 3 digits moves the value
-// of o: each is uniform within half a unit, so its variance is a third of the
-// square.
-func (o *outcome) blur(w *Work, q *Quantity) spread {
-	if o.spread != nil {
-		return *o.spread
+// came is the value that later steps go on from.
+func (o *outcome) came() float64 {
+	if o.raw != 0 {
+		return o.raw
 	}
-	values := slices.Clone(o.start)
-	o.plan.run(w.Lesson, values, o.given)
-	var four, three float64
-	for _, p := range expr.Trace(o.plan.tree, w.Lesson.env(values)) {
-		dim := dimension(p.Node)
-		switch n := p.Node.(type) {
-		case expr.Num, expr.Ang, expr.Pi:
-			continue
-		case expr.Sym:
-			in := w.Lesson.Quantity(n.Name)
-			if in.Given || w.Standing(in.Name) != nil {
-				continue
-			}
-			dim = in.Dim
-		}
-		if p.Site == 0 {
-			dim = q.Dim
-		}
-		four += variance(p.Slope, Digits{4, 2}, dim, p.Value)
-		three += variance(p.Slope, Digits{3, 1}, dim, p.Value)
-	}
-	o.spread = &spread{math.Sqrt(four), math.Sqrt(three)}
-	return *o.spread
+	return o.value
 }
 
-func variance(slope float64, d Digits, dim statics.Dimension, v float64) float64 {
-	e := slope * d.halfUnit(dim, v)
-	if math.IsNaN(e) {
-		return 0
-	}
-	return e * e / 3
-}
+// circular tells whether values of q are compared around the circle.
+func (q *Quantity) circular() bool { return q.Dim == statics.DimAngle }
 
-// newTable sorts and merges outcomes.
-func newTable(q *Quantity, all []outcome) *table {
-	t := &table{outcomes: merge(q, all)}
-	for i := range t.outcomes {
-		t.total += t.outcomes[i].weight
-	}
-	return t
-}
-
-// near lists the outcomes within reach of v, around the circle for an angle.
-func (t *table) near(q *Quantity, v, reach float64) []*outcome {
-	var out []*outcome
-	from := func(lo, hi float64) {
-		i, _ := slices.BinarySearchFunc(t.outcomes, lo, func(o outcome, v float64) int { return cmp.Compare(o.value, v) })
-		for ; i < len(t.outcomes) && t.outcomes[i].value <= hi; i++ {
-			out = append(out, &t.outcomes[i])
-		}
-	}
-	if q.Dim != statics.DimAngle {
-		from(v-reach, v+reach)
-		return out
-	}
-	v = wrap(v)
-	from(v-reach, v+reach)
-	if v-reach < -180 {
-		from(v-reach+360, 180)
-	}
-	if v+reach > 180 {
-		from(-180, v+reach-360)
-	}
-	return out
-}
-
-// gap is the distance of two values, around the circle for any angle: a wrong
-// angle is the same mistake a turn further on.
-func (q *Quantity) gap(a, b float64) float64 {
-	if q.Dim == statics.DimAngle {
-		return math.Abs(math.Remainder(a-b, 360))
-	}
-	return math.Abs(a - b)
-}
+// alike is how far apart two values of q may be and still be one.
+func (q *Quantity) alike() float64 { return 1e-9 * max(1, math.Abs(q.True)) }
 
 // merge gathers outcomes of the same value: ids are joined, weights added. The
 // true value itself is dropped.
 func merge(q *Quantity, all []outcome) []outcome {
-	if q.Dim == statics.DimAngle {
-		for i := range all {
-			all[i].value = wrap(all[i].value)
-		}
-	}
-	type place struct { // sorted in place of the outcomes, which are large
-		value float64
-		index int
-	}
 	order := make([]place, len(all))
 	for i := range all {
-		order[i] = place{all[i].value, i}
+		all[i].raw, all[i].value = all[i].value, q.fold(all[i].value)
+		order[i] = place{all[i].value, int32(i)}
 	}
-	slices.SortFunc(order, func(a, b place) int { return cmp.Or(cmp.Compare(a.value, b.value), cmp.Compare(a.index, b.index)) })
-	same := 1e-9 * max(1, math.Abs(q.True))
+	sortPlaces(order)
+	same := q.alike()
 	out := make([]outcome, 0, len(all))
 	for _, at := range order {
 		o := &all[at.index]
@@ -262,13 +253,26 @@ func merge(q *Quantity, all []outcome) []outcome {
 	return out
 }
 
-// absorb adds another way to the same value.
+// place is where a value stands in a list too heavy to sort.
+type place struct {
+	value float64
+	index int32
+}
+
+func sortPlaces(order []place) {
+	slices.SortFunc(order, func(a, b place) int { return cmp.Or(cmp.Compare(a.value, b.value), cmp.Compare(a.index, b.index)) })
+}
+
+// absorb adds another way to the same value. Each id counts once.
 func (o *outcome) absorb(other *outcome) {
+	if o.likely = o.lead(); other.weight > o.weight {
+		o.likely = other.lead()
+	}
 	o.forms = append(slices.Clip(o.forms), other.forms...)
 	for _, id := range other.ids {
 		if !slices.Contains(o.ids, id) {
 			o.ids = append(slices.Clone(o.ids), id)
-			o.weight += other.weight
+			o.weight += other.weight / float64(len(other.ids))
 			slices.Sort(o.ids)
 		}
 	}

@@ -44,16 +44,16 @@ func (l *Lesson) pairsIn(q int) []variant {
 				continue
 			}
 			id := joined(v.id, row.ID)
-			for _, t := range l.apply(row, quantity, v.tree) {
+			l.each(row, quantity, v.tree, func(t expr.Node, alternatives int) {
 				if singles[t] || seen[id][t] {
-					continue
+					return
 				}
 				if seen[id] == nil {
 					seen[id] = map[expr.Node]bool{}
 				}
 				seen[id][t] = true
-				out = append(out, l.variant(id, v.prior*row.Prior, t))
-			}
+				out = append(out, l.variant(id, v.prior*row.Prior/float64(alternatives), t))
+			})
 		}
 	}
 	prep.pairs[q] = out
@@ -61,71 +61,83 @@ func (l *Lesson) pairsIn(q int) []variant {
 }
 
 // twoSlips lists what two slips together predict for q: both in one formula,
-// one in a step done in the head and one in the formula that reads it, or one
-// in writing the value down.
+// one in a step done in the head and one in the formula that goes on from it,
+// or one in writing the value down.
 func (s *state) twoSlips(q int) *table {
 	l := s.w.Lesson
 	quantity := &l.Quantities[q]
-	env := l.env(s.own)
-	var out []outcome
+	var firsts []outcome
 	pairs := l.pairsIn(q)
 	for i := range pairs {
-		if o, ok := predict(quantity, &pairs[i], s.own, env); ok {
-			out = append(out, o)
+		if o, ok := s.predict(quantity, &pairs[i], s.own); ok {
+			firsts = append(firsts, o)
 		}
 	}
-	values := slices.Clone(s.own)
-	for in := range s.own {
-		if in == q || l.ready().givens.has(in) || s.standing.has(in) {
-			continue
-		}
-		out = s.afterHead(out, q, in, values)
-	}
-	for _, o := range s.slipsIn(q) {
-		if id := o.ids[0]; mayPair(id) && o.plan.at < 0 && len(o.forms) > 0 {
+	direct := s.slipsIn(q)
+	for i := range direct {
+		o := &direct[i]
+		if id := o.ids[0]; mayPair(id) && o.tree != nil {
 			for _, p := range s.written(q, o.value, id, o.weight) {
 				if second, _ := split(p.ids[0], id); mayPair(second) {
-					out = append(out, p)
+					p.tree, p.prog = o.tree, o.prog
+					firsts = append(firsts, p)
 				}
+			}
+		}
+	}
+	out := make([]guess, 0, 8*len(firsts))
+	for i := range firsts {
+		out = append(out, guess{value: firsts[i].value, weight: firsts[i].weight, first: &firsts[i]})
+	}
+	for in := range s.own {
+		if in == q || s.standing.has(in) {
+			continue
+		}
+		for i, plans := 0, l.plans(q, in, s.standing); i < len(plans); i++ {
+			if p := &plans[i]; !p.blunt() {
+				out = s.twice(out, p, s.slipsIn(in))
 			}
 		}
 	}
 	single := s.outcomes(q)
-	same := 1e-9 * max(1, math.Abs(quantity.True))
-	out = slices.DeleteFunc(out, func(o outcome) bool { return len(single.near(quantity, o.value, same)) > 0 })
-	return newTable(quantity, out)
+	out = slices.DeleteFunc(out, func(g guess) bool { return single.holds(g.value) })
+	return s.newTable(q, out)
 }
 
-// afterHead appends what q comes to when a slip in finding in, in the head, is
-// followed by another in the formula for q.
-func (s *state) afterHead(out []outcome, q, in int, values []float64) []outcome {
-	l := s.w.Lesson
-	for _, o := range s.slipsIn(in) {
-		if !slices.ContainsFunc(o.ids, mayPair) {
+// twice appends what the last quantity of a plan comes to when a slip in
+// finding the first is followed by another in the last step.
+func (s *state) twice(out []guess, p *plan, wrong []outcome) []guess {
+	last := &p.steps[len(p.steps)-1]
+	variants := s.w.Lesson.ready().variants[last.quantity]
+	values := s.scratch
+	for i := range wrong {
+		o := &wrong[i]
+		if o.tree == nil || !o.other("") {
 			continue
 		}
-		values[in] = o.value
-		for i := range l.ready().variants[q] {
-			v := &l.ready().variants[q][i]
-			if !v.reads.has(in) || !mayPair(v.id) {
+		p.run(s.fresh(), o.came(), &s.tape)
+		values[last.quantity] = s.own[last.quantity]
+		for k := range variants {
+			v := &variants[k]
+			if v.route != last.route || !v.pairs || v.reads&p.found == 0 || !o.other(v.id) {
 				continue
 			}
-			value := expr.Eval(v.tree, l.env(values))
-			if math.IsNaN(value) {
-				continue
+			if value := v.prog.Run(values, &s.tape); !math.IsNaN(value) {
+				out = append(out, guess{value: value, weight: o.weight * v.prior * p.weight, first: o, plan: p, second: v})
 			}
-			p := outcome{value: value, at: o.at, weight: o.weight * v.prior * perStepInHead,
-				plan: &plan{at: in, tree: v.tree}, start: s.own, given: o.value}
-			for _, id := range o.ids {
-				if mayPair(id) {
-					p.ids = append(p.ids, joined(id, v.id))
-				}
-			}
-			out = append(out, p)
 		}
 	}
-	values[in] = s.own[in]
 	return out
+}
+
+// other tells whether one of the ids of o is thought of together with id.
+func (o *outcome) other(id string) bool {
+	return slices.ContainsFunc(o.ids, func(first string) bool { return first != id && mayPair(first) })
+}
+
+// blunt tells whether a step of p takes the other angle of a sine.
+func (p *plan) blunt() bool {
+	return slices.ContainsFunc(p.steps, func(st planStep) bool { return st.supplement })
 }
 
 // split takes the first of two ids joined apart from the other.

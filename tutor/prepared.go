@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 	"math/bits"
+	"sync"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -15,6 +16,13 @@ type prepared struct {
 	variants [][]variant    // by quantity: what one slip makes of its routes
 	pairs    [][]variant    // by quantity: two slips in one formula; made when first asked
 	givens   set
+	modes    []mode
+
+	mu    sync.Mutex // of plans
+	plans map[planKey][]plan
+
+	altered sync.Once // of misread
+	misread []misreading
 }
 
 // set is a set of a lesson's quantities, by index. A lesson has at most 64.
@@ -37,6 +45,9 @@ type routeFacts struct {
 	inner  []inner   // every value worked out on the way, the last one left out
 	taken  bool      // a worked solution takes it, or one like it
 	crest  *crest    // where an inverse sine ends it
+	prog   *expr.Program
+
+	quadrant *quadrant // where an arctangent ends it
 }
 
 // inner is a value worked out inside a formula.
@@ -64,9 +75,31 @@ func (l *Lesson) ready() *prepared {
 			p.routes = append(p.routes, facts)
 			p.variants = append(p.variants, l.variants(q))
 		}
+		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
 		l.prep = p
 	})
 	return l.prep
+}
+
+// mode is every route worked with a calculator in the wrong angle mode.
+type mode struct {
+	ids    []string
+	weight float64
+	routes [][]*expr.Program // by quantity, by route
+}
+
+func (l *Lesson) inMode(id string, wrong expr.Mode) mode {
+	row := slipByID(id)
+	m := mode{ids: row.alone, weight: row.Prior}
+	for i := range l.Quantities {
+		var routes []*expr.Program
+		for _, r := range l.Quantities[i].Routes {
+			tree, _ := pressed(r.Tree, wrong, func(n expr.Node) bool { return isForward(n) || isInverse(n) })
+			routes = append(routes, l.compile(tree))
+		}
+		m.routes = append(m.routes, routes)
+	}
+	return m
 }
 
 // reads is the set of quantities that tree reads.
@@ -82,17 +115,24 @@ func (l *Lesson) reads(tree expr.Node) set {
 
 func (l *Lesson) facts(q *Quantity, j int) routeFacts {
 	r := &q.Routes[j]
-	f := routeFacts{taken: r.Principle == q.Routes[0].Principle}
-	for _, way := range l.Ways {
-		for _, step := range way.Steps {
-			f.taken = f.taken || step.Quantity == q.Name && step.Route == r.ID
-		}
-	}
+	f := routeFacts{taken: l.taken(q, j), prog: l.compile(r.Tree), quadrant: l.quadrantOf(q, r.Tree)}
 	f.reads, f.slopes, f.inner = l.slopes(r.Tree)
 	if f.crest = crestOf(r.Tree); f.crest != nil {
 		f.crest.reads, f.crest.slopes, f.crest.inner = l.slopes(f.crest.sine)
 	}
 	return f
+}
+
+// taken tells whether a worked solution takes route j of q, or one like it.
+func (l *Lesson) taken(q *Quantity, j int) bool {
+	r := &q.Routes[j]
+	taken := r.Principle == q.Routes[0].Principle
+	for _, way := range l.Ways {
+		for _, step := range way.Steps {
+			taken = taken || step.Quantity == q.Name && step.Route == r.ID
+		}
+	}
+	return taken
 }
 
 // crest is the end of a route by an inverse sine, whose slope grows without

@@ -79,7 +79,7 @@ type group struct {
 func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 	s, i := w.now(q), w.Lesson.index[q.Name]
 	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, made(&s.follows, func() *table { return s.carried(i) })}, {rateRounding, s.near(i, r)}}
-	if len(groups[1].table.outcomes) > 0 { // most learners go on with what they wrote
+	if len(groups[1].table.cells) > 0 { // most learners go on with what they wrote
 		for g := range groups {
 			groups[g].rate *= (1 - rateCarriedAfter) / (1 - rateCarried)
 		}
@@ -102,59 +102,97 @@ func made(t **table, make func() *table) *table {
 
 // share works out the probabilities.
 func (w *Work) share(q *Quantity, r entry.Reading, groups []group) weighed {
+	type met struct {
+		table *table
+		cell  *cell
+		p     float64
+	}
 	var c weighed
+	var slips []met
 	sum := rateUnexplained * w.density(q, r)
-	best := [2]float64{}
+	best := [2]met{}
 	for _, g := range groups {
-		for _, o := range g.table.near(q, r.Value, reachOf(q, r)) {
-			p := g.rate * o.weight / g.table.total * w.likelihood(q, o, r)
+		g.table.near(r.Value, reachOf(q, r), func(cell *cell) {
+			p := g.rate * cell.weight / g.table.total * g.table.likelihood(cell, r)
 			if p <= 0 {
-				continue
+				return
 			}
 			sum += p
-			switch {
-			case o.from != "":
+			m := met{g.table, cell, p}
+			switch first := g.table.guesses[cell.from].first; {
+			case first.from != "":
 				c.carriedShare += p
-				c.carried, best[0] = likelier(c.carried, best[0], o, p)
-			case o.rounded != nil:
+				if p > best[0].p {
+					best[0] = m
+				}
+			case first.rounded != nil:
 				c.roundedShare += p
-				c.rounded, best[1] = likelier(c.rounded, best[1], o, p)
+				if p > best[1].p {
+					best[1] = m
+				}
 			default:
-				c.slips = append(c.slips, Suspect{IDs: o.read(w, r), Probability: p, At: o.at})
+				slips = append(slips, m)
 			}
-		}
+		})
 	}
 	c.carriedShare /= sum
 	c.roundedShare /= sum
-	for i := range c.slips {
-		c.slips[i].Probability /= sum
+	for i, o := range [2]**outcome{&c.carried, &c.rounded} {
+		if best[i].p > 0 {
+			all := best[i].table.outcome(best[i].cell)
+			*o = &all
+		}
+	}
+	slices.SortStableFunc(slips, func(a, b met) int { return cmp.Compare(b.p, a.p) })
+	kept := 0.0
+	for _, m := range slips {
+		p := m.p / sum
+		if len(c.slips) == maxSuspects || p < leastShown {
+			break
+		}
+		o := m.table.outcome(m.cell)
+		c.slips = addSuspect(c.slips, w.suspect(&o, r, p))
+		kept += p
 	}
 	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
-	keep, kept := 0, 0.0
-	for keep < len(c.slips) && keep < maxSuspects && c.slips[keep].Probability >= 0.005 {
-		kept += c.slips[keep].Probability
-		keep++
-	}
-	c.slips, c.unexplained = c.slips[:keep], max(0, 1-kept)
+	c.unexplained = max(0, 1-kept)
 	return c
 }
 
-func likelier(a *outcome, pa float64, b *outcome, pb float64) (*outcome, float64) {
-	if a != nil && pa >= pb {
-		return a, pa
+// suspect is o as an explanation of an entry.
+func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
+	s := Suspect{IDs: o.read(w, r), Probability: p, At: o.at, Likely: o.lead()}
+	if !slices.Contains(s.IDs, s.Likely) {
+		s.Likely = s.IDs[0]
 	}
-	return b, pb
+	return s
 }
+
+// addSuspect adds a suspect; one with the same ids as another, made at another
+// place or by another route, is the same accusation.
+func addSuspect(all []Suspect, s Suspect) []Suspect {
+	for i := range all {
+		if slices.Equal(all[i].IDs, s.IDs) {
+			all[i].Probability += s.Probability
+			return all
+		}
+	}
+	return append(all, s)
+}
+
+// leastShown is the probability from which a suspect is listed.
+const leastShown = 0.005
 
 // likelihood is the probability of the entry's cell (the values that would be
 // typed alike) under an outcome: a mixture over habits of rounding.
-func (w *Work) likelihood(q *Quantity, o *outcome, r entry.Reading) float64 {
+func (t *table) likelihood(c *cell, r entry.Reading) float64 {
+	q := &t.s.w.Lesson.Quantities[t.q]
 	if len(r.Halves) == 0 {
-		return w.inCell(q, o, r.Value, exactly*max(1, math.Abs(q.True)))
+		return t.inCell(q, c, r.Value, exactly*max(1, math.Abs(q.True)))
 	}
 	p, weight, sum := 0.0, 1.0, 0.0
 	for _, half := range r.Halves {
-		p += weight * w.inCell(q, o, r.Value, half)
+		p += weight * t.inCell(q, c, r.Value, half)
 		sum += weight
 		weight *= placeholder
 	}
@@ -166,21 +204,26 @@ func (w *Work) likelihood(q *Quantity, o *outcome, r entry.Reading) float64 {
 // digits asked).
 const placeholder = 0.2
 
-// inCell is the probability that o is typed as v ± half.
-func (w *Work) inCell(q *Quantity, o *outcome, v, half float64) float64 {
-	d := q.gap(v, o.value)
+// inCell is the probability that the value of a cell is typed as v ± half.
+func (t *table) inCell(q *Quantity, c *cell, v, half float64) float64 {
+	d := q.gap(v, c.value)
 	inside := within(d <= half*(1+1e-9))
-	if o.exact {
+	if t.exact(c) {
 		return inside
 	}
-	cell := func(sigma float64) float64 {
-		if sigma < half/8 {
-			return inside
-		}
-		return normal((d+half)/sigma) - normal((d-half)/sigma)
+	s := t.blur(c)
+	return habitFull*inside + habitFour*blurred(d, half, s.four, inside) + habitThree*blurred(d, half, s.three, inside)
+}
+
+// blurred is the share of a normal distribution about 0 within d ± half.
+func blurred(d, half, sigma, inside float64) float64 {
+	switch {
+	case sigma < half/8:
+		return inside
+	case d-half > 6*sigma:
+		return 0
 	}
-	s := o.blur(w, q)
-	return habitFull*inside + habitFour*cell(s.four) + habitThree*cell(s.three)
+	return normal((d+half)/sigma) - normal((d-half)/sigma)
 }
 
 // cellHalf is the mean half-width of the entry's cell over the readings of its

@@ -59,7 +59,7 @@ func TestSlipsAreNamedFirst(t *testing.T) {
 				continue
 			}
 			for range 2 {
-				if pairs := s.twoSlips(i).outcomes; len(pairs) > 0 {
+				if pairs := s.twoSlips(i).outcomes(); len(pairs) > 0 {
 					o := pick(rng, pairs)
 					two.note(w.judge(q, Digits{4, 2}.written(q.Dim, o.value)), o.ids)
 				}

@@ -32,7 +32,7 @@ func (s *state) near(q int, r entry.Reading) *table {
 		far = farAngle
 	}
 	if quantity.gap(r.Value, quantity.True) > far {
-		return &table{total: 1}
+		return made(&s.nowhere, func() *table { return s.newTable(q, nil) })
 	}
 	return made(&s.rounding, func() *table { return s.early(q) })
 }
@@ -41,20 +41,25 @@ func (s *state) near(q int, r entry.Reading) *table {
 // head included, is rounded or cut too soon, and leaves the band.
 func (s *state) early(q int) *table {
 	quantity := &s.w.Lesson.Quantities[q]
-	out := s.roundedIn(q)
-	values := make([]float64, len(s.own))
+	direct := s.roundedIn(q)
+	out := make([]guess, 0, 4*len(direct))
+	for i := range direct {
+		out = append(out, guess{value: direct[i].value, weight: direct[i].weight, first: &direct[i]})
+	}
 	for in := range s.own {
 		if in == q || s.w.Lesson.ready().givens.has(in) || s.standing.has(in) {
 			continue
 		}
 		wrong := s.roundedIn(in)
-		for _, p := range s.plans(q, in) {
-			out = s.downstream(out, &p, wrong, values)
+		for i, plans := 0, s.w.Lesson.plans(q, in, s.standing); i < len(plans); i++ {
+			if !plans[i].blunt() {
+				out = s.downstream(out, &plans[i], wrong)
+			}
 		}
 	}
 	band := s.w.Band(quantity)
-	out = slices.DeleteFunc(out, func(o outcome) bool { return band.Holds(quantity, o.value) })
-	return newTable(quantity, out)
+	out = slices.DeleteFunc(out, func(g guess) bool { return band.Holds(quantity, g.value) })
+	return s.newTable(q, out)
 }
 
 // roundedIn lists what q comes to by each of its routes when one value worked
@@ -62,49 +67,35 @@ func (s *state) early(q int) *table {
 func (s *state) roundedIn(q int) []outcome {
 	l := s.w.Lesson
 	quantity := &l.Quantities[q]
-	env := l.env(s.own)
 	var out []outcome
+	var values []float64
 	for j := range quantity.Routes {
-		tree := quantity.Routes[j].Tree
-		add := func(what string, d kept, v float64) {
-			if !math.IsNaN(v) {
-				out = append(out, outcome{value: v, at: quantity.Name, weight: d.weight, plan: &plan{at: -1, tree: tree}, start: s.own,
+		tree, f := quantity.Routes[j].Tree, &l.prep.routes[q][j]
+		f.prog.Run(s.own, &s.tape)
+		values = append(values[:0], s.tape.Values[:f.prog.Len()]...)
+		for p := range values {
+			node, symbol := f.prog.Node(p), f.prog.Symbol(p)
+			dim := dimension(node)
+			switch {
+			case isConstant(node) || symbol < 0 && p == len(values)-1:
+				continue
+			case symbol >= 0:
+				if l.Quantities[symbol].Given || s.standing.has(symbol) {
+					continue
+				}
+				dim = l.Quantities[symbol].Dim
+			}
+			what := ""
+			for _, d := range s.w.Settings.tooFew(dim, values[p]) {
+				v := f.prog.RunWith(s.own, &s.tape, p, d.value)
+				if math.IsNaN(v) {
+					continue
+				}
+				if what == "" {
+					what = l.called(quantity, tree, node)
+				}
+				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: d.weight * f.share(), tree: tree, prog: f.prog, start: s.own,
 					rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle}})
-			}
-		}
-		for _, p := range expr.Trace(tree, env) {
-			sym, isSym := p.Node.(expr.Sym)
-			switch p.Node.(type) {
-			case expr.Num, expr.Ang, expr.Pi:
-				continue
-			}
-			dim := dimension(p.Node)
-			if isSym {
-				in := l.Quantity(sym.Name)
-				if in.Given || s.standing.has(l.index[sym.Name]) {
-					continue
-				}
-				dim = in.Dim
-			} else if p.Site == 0 {
-				continue
-			}
-			what := l.called(quantity, tree, p)
-			for _, d := range s.w.Settings.tooFew(dim, p.Value) {
-				if isSym {
-					add(what, d, expr.Eval(tree, func(name string) float64 {
-						if name == sym.Name {
-							return d.value
-						}
-						return env(name)
-					}))
-					continue
-				}
-				add(what, d, expr.EvalEach(tree, env, func(_ expr.Node, site int, v float64) float64 {
-					if site == p.Site {
-						return d.value
-					}
-					return v
-				}))
 			}
 		}
 	}
@@ -113,17 +104,17 @@ func (s *state) roundedIn(q int) []outcome {
 
 // called names a value on the way: the sine of the angle where an inverse sine
 // follows, otherwise its formula.
-func (l *Lesson) called(q *Quantity, tree expr.Node, p expr.Point) string {
+func (l *Lesson) called(q *Quantity, tree, at expr.Node) string {
 	n := tree
 	if _, r, ok := bin(n, expr.OpSub); ok && isInverse(r) {
 		n = r
 	}
-	if k, ok := n.(expr.Fn); ok && isInverse(n) && k.X == p.Node && q.Dim == statics.DimAngle && !q.Turns {
+	if k, ok := n.(expr.Fn); ok && isInverse(n) && k.X == at && q.Dim == statics.DimAngle && !q.Turns {
 		if key, ok := forwardKey[k.Func]; ok {
 			return expr.Plain(expr.Fn{Func: key, X: expr.S(q.Name)}, l.Symbol)
 		}
 	}
-	return expr.Plain(p.Node, l.Symbol)
+	return expr.Plain(at, l.Symbol)
 }
 
 var forwardKey = map[expr.Func]expr.Func{expr.FnAsin: expr.FnSin, expr.FnAcos: expr.FnCos, expr.FnAtan: expr.FnTan}

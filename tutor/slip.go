@@ -27,6 +27,8 @@ type Slip struct {
 	Prior   float64 // weight among slips, before any value is seen
 	Rule    func(c *context, n expr.Node) []expr.Node
 	Written func(c *context, v float64) []float64
+
+	alone []string // ID, as a list
 }
 
 // context is what a rule may ask about the place it is applied to.
@@ -73,6 +75,9 @@ func join() []Slip {
 	var all []Slip
 	for _, g := range slipGroups {
 		all = append(all, g.rows...)
+	}
+	for i := range all {
+		all[i].alone = []string{all[i].ID}
 	}
 	return all
 }

@@ -11,6 +11,9 @@ var cosineSlips = []Slip{
 		if l, r, ok := bin(n, expr.OpAdd); ok && isCross(r) {
 			return one(expr.Sub(l, r))
 		}
+		if x, ok := fn(n, expr.FnAcos); ok { // the cosine of an angle, its sign turned over
+			return one(expr.Acos(expr.Neg{X: x}))
+		}
 		return nil
 	}},
 	{ID: "two-missing", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {

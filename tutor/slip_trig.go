@@ -13,8 +13,8 @@ var trigSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "radian-mode", Scope: InStep, Prior: 3, Rule: mode(expr.InRadians)},
-	{ID: "gradian-mode", Scope: InStep, Prior: 0.3, Rule: mode(expr.InGradians)},
+	{ID: "radian-mode", Scope: InStep, Prior: 3, Rule: inMode(expr.InRadians)},
+	{ID: "gradian-mode", Scope: InStep, Prior: 0.3, Rule: inMode(expr.InGradians)},
 	{ID: "inverse-missing", Prior: 1.5, Rule: func(_ *context, n expr.Node) []expr.Node {
 		if isInverse(n) {
 			return one(n.(expr.Fn).X)
@@ -75,19 +75,10 @@ func isNumber(n expr.Node) bool { _, ok := n.(expr.Num); return ok }
 
 func isArctangent(n expr.Node) bool { _, ok := fn(n, expr.FnAtan); return ok }
 
-// mode presses keys in the wrong angle mode: all of the step, the forward ones
+// inMode presses keys in the wrong angle mode: all of the step, the forward ones
 // alone, the inverse ones alone.
-func mode(m expr.Mode) func(*context, expr.Node) []expr.Node {
-	press := func(n expr.Node, which func(expr.Node) bool) (expr.Node, bool) {
-		return expr.RewriteAll(n, func(k expr.Node) (expr.Node, bool) {
-			if !which(k) {
-				return k, false
-			}
-			key := k.(expr.Fn)
-			key.Mode = m
-			return key, true
-		})
-	}
+func inMode(m expr.Mode) func(*context, expr.Node) []expr.Node {
+	press := func(n expr.Node, which func(expr.Node) bool) (expr.Node, bool) { return pressed(n, m, which) }
 	return func(_ *context, n expr.Node) []expr.Node {
 		var out []expr.Node
 		forward, any := press(n, isForward)
@@ -102,4 +93,17 @@ func mode(m expr.Mode) func(*context, expr.Node) []expr.Node {
 		}
 		return out
 	}
+}
+
+// pressed is n with the keys of one sort pressed in the mode m; false where
+// there are none.
+func pressed(n expr.Node, m expr.Mode, which func(expr.Node) bool) (expr.Node, bool) {
+	return expr.RewriteAll(n, func(k expr.Node) (expr.Node, bool) {
+		if !which(k) {
+			return k, false
+		}
+		key := k.(expr.Fn)
+		key.Mode = m
+		return key, true
+	})
 }

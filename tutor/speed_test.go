@@ -16,7 +16,7 @@ func BenchmarkTable(b *testing.B) {
 			n := 0
 			for b.Loop() {
 				w := NewWork(l, DefaultSettings())
-				n = len(w.now(l.Quantity(name)).outcomes(l.index[name]).outcomes)
+				n = len(w.now(l.Quantity(name)).outcomes(l.index[name]).cells)
 			}
 			require.Greater(b, n, 40)
 			b.ReportMetric(float64(n), "values")

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"strings"
+
 	"closingside/statics/expr"
 )
 
@@ -13,10 +15,20 @@ type variant struct {
 	reads set
 	whole bool // made of whole-degree givens by sums alone
 	route int  // of the quantity's; one past the last for a mistake of the kind
+	prog  *expr.Program
+	ids   []string // id alone
+	forms []form
+	pairs bool // thought of together with another slip
 }
 
 func (l *Lesson) variant(id string, prior float64, tree expr.Node) variant {
-	return variant{id: id, prior: prior, tree: tree, reads: l.reads(tree), whole: sumsAlone(tree, l)}
+	return variant{id: id, prior: prior, tree: tree, reads: l.reads(tree), whole: sumsAlone(tree, l), prog: l.compile(tree), ids: []string{id}, pairs: !strings.Contains(id, "+") && mayPair(id)}
+}
+
+// on notes which route a variant is of.
+func (v variant) on(route int) variant {
+	v.route, v.forms = route, []form{{v.id, v.tree, route}}
+	return v
 }
 
 // variants lists every tree that one slip makes of q's routes, each once for
@@ -31,17 +43,23 @@ func (l *Lesson) variants(q *Quantity) []variant {
 	add := func(route int, id string, prior float64, tree expr.Node) {
 		if k := (key{id, tree}); !seen[k] {
 			seen[k] = true
-			v := l.variant(id, prior, tree)
-			v.route = route
-			out = append(out, v)
+			out = append(out, l.variant(id, prior, tree).on(route))
 		}
 	}
-	for j, r := range q.Routes {
+	routes := q.Routes
+	if q.Given {
+		routes = []Route{{Tree: expr.S(q.Name)}}
+	}
+	for j, r := range routes {
+		share := 1.0
+		if !q.Given {
+			share = shareOf(l.taken(q, j))
+		}
 		for _, tree := range bases(r.Tree) {
 			for _, s := range catalogue {
-				for _, t := range l.apply(s, q, tree) {
-					add(j, s.ID, s.Prior, t)
-				}
+				l.each(s, q, tree, func(t expr.Node, alternatives int) {
+					add(j, s.ID, s.Prior*share/float64(alternatives), t)
+				})
 			}
 		}
 	}
@@ -64,21 +82,30 @@ func bases(tree expr.Node) []expr.Node {
 
 // apply lists the trees that s makes of tree, a formula for q.
 func (l *Lesson) apply(s Slip, q *Quantity, tree expr.Node) []expr.Node {
+	var out []expr.Node
+	l.each(s, q, tree, func(t expr.Node, _ int) { out = append(out, t) })
+	return out
+}
+
+// each visits the trees that s makes of tree, a formula for q, and tells how
+// many alternatives there are at the same place, which share the row's prior.
+func (l *Lesson) each(s Slip, q *Quantity, tree expr.Node, visit func(t expr.Node, alternatives int)) {
 	c := &context{lesson: l, quantity: q}
 	switch s.Scope {
 	case InStep:
-		return s.Rule(c, tree)
+		with := s.Rule(c, tree)
+		for _, t := range with {
+			visit(t, len(with))
+		}
 	case AtSite:
-		var out []expr.Node
 		expr.Walk(tree, func(site int, n expr.Node) {
 			c.site = site
-			for _, with := range s.Rule(c, n) {
-				out = append(out, expr.Replace(tree, site, with))
+			with := s.Rule(c, n)
+			for _, t := range with {
+				visit(expr.Replace(tree, site, t), len(with))
 			}
 		})
-		return out
 	}
-	return nil
 }
 
 // sumsAlone tells whether tree is made of whole-degree givens by sums alone.

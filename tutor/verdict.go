@@ -43,6 +43,7 @@ type Reply struct {
 type Suspect struct {
 	IDs         []string
 	Probability float64
+	Likely      string // of IDs the one that most likely made it
 	At          string // the quantity in whose finding the slip sits
 }
 

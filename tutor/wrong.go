@@ -26,7 +26,7 @@ func (l *Lesson) WrongValues(q *Quantity, s Settings) []WrongValue {
 	t := w.now(q).outcomes(l.index[q.Name])
 	band := w.Band(q)
 	var all []WrongValue
-	for _, o := range t.outcomes {
+	for _, o := range t.outcomes() {
 		if !band.Holds(q, o.value) {
 			all = append(all, WrongValue{o.value, l.ShowKept(q, o.value, s), slices.Clone(o.ids), o.at, o.weight / t.total})
 		}

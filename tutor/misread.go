@@ -1,0 +1,115 @@
+package tutor
+
+import (
+	"slices"
+
+	"closingside/statics"
+)
+
+// misreading is a given misread from the start: the problem is then another
+// one, whose true values are what the learner rightly finds.
+type misreading struct {
+	outcome outcome   // the slip, at the given
+	truth   []float64 // by quantity; NaN where the other problem has none
+}
+
+// perMisreading is the weight of a slip in reading a given against one in a
+// step: it happens once, before all steps.
+const perMisreading = 0.6
+
+// misreadings lists the problems that slips in reading a given lead to, made
+// once for a lesson.
+func (l *Lesson) misreadings() []misreading {
+	prep := l.ready()
+	prep.altered.Do(func() {
+		s := NewWork(l, DefaultSettings()).now(&Quantity{})
+		for i := range l.Quantities {
+			q := &l.Quantities[i]
+			if !q.Given {
+				continue
+			}
+			at, ok := l.field(q)
+			if !ok || q.True == 0 {
+				continue
+			}
+			unit := 1.0 // of the lesson's to the field's
+			if q.Dim != statics.DimAngle {
+				unit = l.Problem.Items[at.item].Fields[at.field].Value / q.True
+			}
+			for _, o := range s.slipsIn(i) {
+				m := misreading{outcome: o, truth: l.altered(at, o.value*unit)}
+				if m.truth == nil {
+					continue
+				}
+				m.outcome.weight *= perMisreading
+				prep.misread = append(prep.misread, m)
+			}
+		}
+	})
+	return prep.misread
+}
+
+// spot is a field of the statement.
+type spot struct{ item, field int }
+
+// field finds where the statement gives q: the field whose change changes q.
+func (l *Lesson) field(q *Quantity) (spot, bool) {
+	for i := range l.Problem.Items {
+		for k, f := range l.Problem.Items[i].Fields {
+			if !f.Given() {
+				continue
+			}
+			at := spot{i, k}
+			if truth := l.altered(at, f.Value*1.01+0.01); truth != nil && truth[l.index[q.Name]] != q.True {
+				return at, true
+			}
+		}
+	}
+	return spot{}, false
+}
+
+// altered lists the true values of the problem with another value in one field
+// of its statement; nil where that is no problem.
+func (l *Lesson) altered(at spot, v float64) []float64 {
+	p := *l.Problem
+	p.Items = slices.Clone(p.Items)
+	item := &p.Items[at.item]
+	item.Fields = slices.Clone(item.Fields)
+	f := &item.Fields[at.field]
+	switch spec := p.Kind.spec(item.Group, f.Key); {
+	case spec.Is == DirectionField:
+		h, ok := statics.From(statics.PlusX, statics.Angle(v)*statics.Degree, statics.CounterClockwise)
+		if !ok {
+			return nil
+		}
+		f.Heading = h
+	case v <= 0 || spec.Is == NameField || spec.Is == ChoiceField:
+		return nil
+	}
+	f.Value = v
+	other, err := Open(&p)
+	if err != nil || len(other.Quantities) != len(l.Quantities) {
+		return nil
+	}
+	truth := other.truths()
+	for i := range truth {
+		if other.Quantities[i].Name != l.Quantities[i].Name {
+			return nil
+		}
+	}
+	return truth
+}
+
+// spec is the declaration of a field.
+func (k *Kind) spec(group, key string) FieldSpec {
+	for _, g := range k.Groups {
+		if g.Key == group {
+			for _, f := range g.Fields {
+				if f.Key == key {
+					return f
+				}
+			}
+		}
+	}
+	return FieldSpec{}
+}

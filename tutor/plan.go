@@ -1,0 +1,268 @@
+package tutor
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"closingside/statics/expr"
+)
+
+// plan is how a quantity is worked when an earlier one came out wrong: the
+// steps between that read it, in order, and the quantity's own step last. A
+// plan depends on what is entered, not on the wrong value, so one serves every
+// slip made at that place.
+type plan struct {
+	at     int // the wrong quantity; −1 where there is none
+	steps  []planStep
+	weight float64 // among ways to go on
+	whole  bool    // the last step is sums alone
+	found  set     // the wrong quantity and those found from it on the way
+}
+
+// planStep is the finding of one quantity.
+type planStep struct {
+	quantity, route int
+	tree            expr.Node
+	prog            *expr.Program
+	quadrant        *quadrant // where an arctangent ends it, and the value may be a wrong one
+	supplement      bool      // the other angle of the same sine
+}
+
+// quadrant is a direction's two components: whoever goes on with wrong ones
+// chooses the quadrant by their signs.
+type quadrant struct{ x, y *expr.Program }
+
+// How learners go on (judgement).
+const (
+	// perStepInHead is the factor on a hypothesis for each step between the
+	// slip and the entry that the learner did not write down.
+	perStepInHead = 0.6
+
+	shareTaken = 1.0 // of a route that a worked solution takes
+	shareOther = 0.4 // of another
+
+	shareMixed = 0.2 // of going over from one method to the other
+	shareAside = 0.2 // of finding a value again by a way the wrong one doesn't touch
+	shareBlunt = 0.3 // of taking the other angle of the same sine
+
+	leastPlan = 0.01 // plans thought of less often than this are left out
+	maxPlans  = 16   // for one place, likeliest first
+)
+
+// planner lists the plans from one wrong quantity to another.
+type planner struct {
+	l        *Lesson
+	at       int
+	touched  set // what the wrong quantity may reach
+	standing set
+}
+
+// partial is a plan in the making.
+type partial struct {
+	steps      []planStep
+	done, skip set // found with the wrong value, found without
+	weight     float64
+	method     Method
+}
+
+// planKey tells when the plans of a lesson may be used again.
+type planKey struct {
+	q, at    int
+	standing set
+}
+
+// plans lists the ways a slip in the finding of quantity at reaches q when the
+// entries for standing are there to be read.
+func (l *Lesson) plans(q, at int, standing set) []plan {
+	prep := l.ready()
+	key := planKey{q, at, standing}
+	prep.mu.Lock()
+	defer prep.mu.Unlock()
+	if plans, ok := prep.plans[key]; ok {
+		return plans
+	}
+	p := &planner{l: l, at: at, standing: standing}
+	p.touched = p.reach(q)
+	var out []plan
+	p.find(partial{weight: 1 / perStepInHead}, q, set(0).with(q), func(done partial) {
+		last := &done.steps[len(done.steps)-1]
+		out = append(out, plan{at: at, steps: done.steps, weight: done.weight, whole: sumsAlone(last.tree, l), found: (done.done &^ (1 << q)).with(at)})
+	})
+	slices.SortStableFunc(out, func(a, b plan) int { return cmp.Compare(b.weight, a.weight) })
+	out = out[:min(len(out), maxPlans)]
+	if prep.plans == nil || len(prep.plans) > maxPlanKeys {
+		prep.plans = map[planKey][]plan{}
+	}
+	prep.plans[key] = out
+	return out
+}
+
+// maxPlanKeys bounds what a lesson remembers of plans.
+const maxPlanKeys = 4096
+
+// reach is the set of quantities that the wrong one may touch on the way to q.
+func (p *planner) reach(q int) set {
+	prep := p.l.prep
+	reached := set(0).with(p.at)
+	for {
+		grown := reached
+		for i := range p.l.Quantities {
+			if i == q || reached.has(i) || prep.givens.has(i) || p.standing.has(i) {
+				continue
+			}
+			for _, f := range prep.routes[i] {
+				if f.reads&reached != 0 {
+					grown = grown.with(i)
+					break
+				}
+			}
+		}
+		if grown == reached {
+			return reached
+		}
+		reached = grown
+	}
+}
+
+// find gives every way to find quantity i from the wrong one.
+func (p *planner) find(from partial, i int, on set, emit func(partial)) {
+	for j := range p.l.prep.routes[i] {
+		f := &p.l.prep.routes[i][j]
+		if f.reads&p.touched == 0 {
+			continue
+		}
+		next := from
+		next.weight *= perStepInHead * f.share()
+		if m := p.l.Quantities[i].Routes[j].Method; m != AnyMethod {
+			if next.method != AnyMethod && next.method != m {
+				next.weight *= shareMixed
+			}
+			next.method = m
+		}
+		p.read(next, f.reads&p.touched, on, false, func(done partial) {
+			step := planStep{quantity: i, route: j, tree: p.l.Quantities[i].Routes[j].Tree, prog: f.prog, quadrant: f.quadrant}
+			done.steps = append(slices.Clip(done.steps), step)
+			done.done = done.done.with(i)
+			emit(done)
+			if f.crest != nil {
+				done.weight *= shareBlunt
+				done.steps = slices.Clone(done.steps)
+				done.steps[len(done.steps)-1].supplement = true
+				emit(done)
+			}
+		})
+	}
+}
+
+// read gives every way to find what a route reads of what the wrong quantity
+// may touch; at least one of them is touched.
+func (p *planner) read(from partial, reads, on set, touched bool, emit func(partial)) {
+	for i := 0; reads != 0; reads &^= 1 << i {
+		for i = 0; !reads.has(i); i++ {
+		}
+		switch {
+		case i == p.at || from.done.has(i):
+			touched = true
+			continue
+		case on.has(i) || from.skip.has(i):
+			continue
+		}
+		if from.weight < leastPlan {
+			return
+		}
+		rest := reads &^ (1 << i)
+		p.find(from, i, on.with(i), func(done partial) { p.read(done, rest, on, true, emit) })
+		from.skip = from.skip.with(i)
+		from.weight *= shareAside
+	}
+	if touched && from.weight >= leastPlan {
+		emit(from)
+	}
+}
+
+func (f *routeFacts) share() float64 { return shareOf(f.taken) }
+
+func shareOf(taken bool) float64 {
+	if taken {
+		return shareTaken
+	}
+	return shareOther
+}
+
+// work is the value a step comes to.
+func (st *planStep) work(values []float64, tape *expr.Tape) float64 {
+	if st.quadrant != nil {
+		x, y := st.quadrant.x.Run(values, tape), st.quadrant.y.Run(values, tape)
+		return math.Atan2(y, x) * 180 / math.Pi
+	}
+	v := st.prog.Run(values, tape)
+	if st.supplement {
+		v = 180 - v
+	}
+	return v
+}
+
+// run works the steps of p with the wrong quantity at v, in values (a copy of
+// the state's own), and returns the value of the last step.
+func (p *plan) run(values []float64, v float64, tape *expr.Tape) float64 {
+	if p.at >= 0 {
+		values[p.at] = v
+	}
+	for i := range p.steps {
+		st := &p.steps[i]
+		v = st.work(values, tape)
+		values[st.quantity] = v
+	}
+	return v
+}
+
+// quadrantOf finds the components behind a direction found by an arctangent.
+func (l *Lesson) quadrantOf(q *Quantity, tree expr.Node) *quadrant {
+	if !q.Turns {
+		return nil
+	}
+	var ratio expr.Node
+	expr.Walk(tree, func(_ int, n expr.Node) {
+		if x, ok := fn(n, expr.FnAtan); ok {
+			ratio = x
+		}
+	})
+	over, under, ok := bin(ratio, expr.OpDiv)
+	if !ok {
+		return nil
+	}
+	quad := &quadrant{x: l.compile(under), y: l.compile(over)}
+	var tape expr.Tape
+	values := l.truths()
+	agrees := func() bool {
+		return math.Abs(math.Remainder(math.Atan2(quad.y.Run(values, &tape), quad.x.Run(values, &tape))*180/math.Pi-q.True, 360)) < 1e-6
+	}
+	if agrees() {
+		return quad
+	}
+	quad.x, quad.y = quad.y, quad.x // near the y axis the fraction is turned over
+	if agrees() {
+		return quad
+	}
+	return nil
+}
+
+// compile prepares a formula of the lesson, its values counted as in truths.
+func (l *Lesson) compile(tree expr.Node) *expr.Program {
+	return expr.Compile(tree, func(name string) int {
+		if i, ok := l.index[name]; ok {
+			return i
+		}
+		return -1
+	})
+}
+
+// truths lists the true values of all quantities.
+func (l *Lesson) truths() []float64 {
+	values := make([]float64, len(l.Quantities))
+	for i := range values {
+		values[i] = l.Quantities[i].True
+	}
+	return values
+}
