@@ -47,7 +47,7 @@ type routeFacts struct {
 	crest  *crest    // where an inverse sine ends it
 	prog   *expr.Program
 
-	quadrant *quadrant // where an arctangent ends it
+	quadrant *ofComponents // where an arctangent ends it
 }
 
 // inner is a value worked out inside a formula.
