@@ -26,7 +26,7 @@ type planStep struct {
 	tree            expr.Node
 	prog            *expr.Program
 	quadrant        *ofComponents // where an arctangent ends it, and the value may be a wrong one
-	supplement      bool      // the other angle of the same sine
+	supplement      bool          // the other angle of the same sine
 }
 
 // ofComponents is a direction's two components: whoever goes on with wrong ones
@@ -58,8 +58,8 @@ type planner struct {
 	standing set
 }
 
-// course is a plan in the making.
-type course struct {
+// draft is a plan in the making.
+type draft struct {
 	steps      []planStep
 	done, skip set // found with the wrong value, found without
 	weight     float64
@@ -85,7 +85,7 @@ func (l *Lesson) plans(q, at int, standing set) []plan {
 	p := &planner{l: l, at: at, standing: standing}
 	p.touched = p.reach(q)
 	var out []plan
-	p.find(course{weight: 1 / perStepInHead}, q, set(0).with(q), func(done course) {
+	p.find(draft{weight: 1 / perStepInHead}, q, set(0).with(q), func(done draft) {
 		last := &done.steps[len(done.steps)-1]
 		out = append(out, plan{at: at, steps: done.steps, weight: done.weight, whole: sumsAlone(last.tree, l), found: (done.done &^ (1 << q)).with(at)})
 	})
@@ -126,7 +126,7 @@ func (p *planner) reach(q int) set {
 }
 
 // find gives every way to find quantity i from the wrong one.
-func (p *planner) find(from course, i int, on set, emit func(course)) {
+func (p *planner) find(from draft, i int, on set, emit func(draft)) {
 	for j := range p.l.prep.routes[i] {
 		f := &p.l.prep.routes[i][j]
 		if f.reads&p.touched == 0 {
@@ -140,7 +140,7 @@ func (p *planner) find(from course, i int, on set, emit func(course)) {
 			}
 			next.method = m
 		}
-		p.read(next, f.reads&p.touched, on, false, func(done course) {
+		p.read(next, f.reads&p.touched, on, false, func(done draft) {
 			step := planStep{quantity: i, route: j, tree: p.l.Quantities[i].Routes[j].Tree, prog: f.prog, quadrant: f.quadrant}
 			done.steps = append(slices.Clip(done.steps), step)
 			done.done = done.done.with(i)
@@ -157,7 +157,7 @@ func (p *planner) find(from course, i int, on set, emit func(course)) {
 
 // read gives every way to find what a route reads of what the wrong quantity
 // may touch; at least one of them is touched.
-func (p *planner) read(from course, reads, on set, touched bool, emit func(course)) {
+func (p *planner) read(from draft, reads, on set, touched bool, emit func(draft)) {
 	for i := 0; reads != 0; reads &^= 1 << i {
 		for i = 0; !reads.has(i); i++ {
 		}
@@ -172,7 +172,7 @@ func (p *planner) read(from course, reads, on set, touched bool, emit func(cours
 			return
 		}
 		rest := reads &^ (1 << i)
-		p.find(from, i, on.with(i), func(done course) { p.read(done, rest, on, true, emit) })
+		p.find(from, i, on.with(i), func(done draft) { p.read(done, rest, on, true, emit) })
 		from.skip = from.skip.with(i)
 		from.weight *= shareAside
 	}
