@@ -25,7 +25,7 @@ func (d *desk) screen() html.Node {
 		story = text.Say(d.lesson.Kind.Name + ".title")
 	}
 	return html.El("main", html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", d.code), html.Data("focus", "title"),
-		html.El("nav", act("home", "← "+text.Say("page.home.back"), "plain")),
+		d.back(),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(story)),
 		d.statement(),
 		html.El("div", html.Class("board"), d.figure(),

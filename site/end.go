@@ -19,7 +19,7 @@ func (d *desk) end() html.Node {
 	}
 	return html.El("section", html.ID("end"), html.Class("sheet end"), html.A("aria-labelledby", "done"),
 		html.El("h2", html.ID("done"), html.A("tabindex", "-1"), html.Text(text.Say("page.done"))),
-		d.suggestion(),
+		d.onward(), d.suggestion(),
 		html.El("h3", html.Text(text.Say("page.end.found"))),
 		html.If(len(d.lesson.Ways) > 1, html.El("p", html.Text(d.wayTaken()))),
 		d.beside(),

@@ -41,6 +41,7 @@ func (s *session) handle(f Form, log string) html.Nodes {
 // start replays the log and shows where it ends, or the problem of the address.
 func (s *session) start(f Form, log string) html.Nodes {
 	*s = session{desks: map[string]*desk{}}
+	s.stock(f.Get("sets"))
 	for line := range strings.SplitSeq(log, "\n") {
 		if line != "" {
 			s.replay(ReadForm(line))

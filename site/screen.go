@@ -12,6 +12,9 @@ func (s *session) screen() html.Node {
 		d.catchUp()
 		return d.screen()
 	}
+	if v := s.sets[s.current]; v != nil {
+		return s.setScreen(v)
+	}
 	return s.home()
 }
 
@@ -41,6 +44,7 @@ func (s *session) home() html.Node {
 		parts = append(parts, html.El("section", html.Class("sheet going"), html.A("aria-labelledby", "going"),
 			html.El("h2", html.ID("going"), html.Class("label"), html.Text(text.Say("page.home.going"))), s.choices([]*tutor.Problem{last.lesson.Problem})))
 	}
+	parts = append(parts, s.shelfOf())
 	parts = append(parts, html.El("p", html.Class("label"), html.Text(text.Say("page.home.kinds"))))
 	for i, k := range tutor.Kinds() {
 		parts = append(parts, s.kind(k, i+1, s.unfolded(k, i, last)))

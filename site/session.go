@@ -14,10 +14,12 @@ import (
 type session struct {
 	desks   map[string]*desk // by code
 	order   []string         // codes, in the order they were opened
-	current string           // code of the desk on the screen; "" is the home screen
-	draft   Form             // what was typed for a problem of one's own
-	refused string           // why a link or a problem of one's own was not opened
-	wrong   string           // the field of the draft it is about; "" for the whole
+	current string           // code of the desk or set on the screen; "" is the home screen
+	sets    map[string]*setView
+	shelf   []string // codes of the sets on the home screen
+	draft   Form     // what was typed for a problem of one's own
+	refused string   // why a link or a problem of one's own was not opened
+	wrong   string   // the field of the draft it is about; "" for the whole
 }
 
 // desk is the work on one problem. Its log lines are taken in when the desk is
@@ -31,10 +33,14 @@ type desk struct {
 	solved bool   // the worked solution is on the screen
 	asked  sketched
 	seen   seen
+	of     *setView // the set it was opened from; nil where there is none
 }
 
 // open puts the problem of a code on the screen; false where there is none.
 func (s *session) open(code string) bool {
+	if tutor.IsSetCode(code) {
+		return s.openSet(code)
+	}
 	if s.desks[code] == nil {
 		lesson, err := tutor.OpenCode(code)
 		if err != nil {
@@ -63,7 +69,7 @@ func (s *session) desk(f Form) *desk {
 // replay takes one line of the log.
 func (s *session) replay(f Form) {
 	switch f.Get("do") {
-	case "open", "home", "draw", "own":
+	case "open", "home", "draw", "own", "personal":
 		s.move(f)
 	case "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch":
 		if d := s.desk(f); d != nil {
@@ -87,7 +93,11 @@ func (s *session) move(f Form) {
 			s.current = ""
 			return
 		}
-		s.open(code)
+		if s.open(code) {
+			s.within(f.Get("set"))
+		}
+	case "personal":
+		s.personal(f)
 	case "draw":
 		if k := tutor.KindByName(f.Get("kind")); k != nil {
 			s.open(s.drawn(k, f).Code())

@@ -83,7 +83,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 	}
 	names := v.Kinds
 	if len(names) == 0 {
-		names = []string{tutor.Kinds()[0].Name}
+		names = []string{"two-forces"}
 	}
 	var wishes []tutor.Wish
 	for _, name := range names {

@@ -36,7 +36,7 @@ async function attempt(records, n) {
   const next = spare || boot();
   spare = null;
   call = await next;
-  return call([stamp({ do: "start", hash: fragment() }), ...records.slice(0, n).map((r) => r.line)].join("\n"));
+  return call([stamp({ do: "start", hash: fragment(), sets: document.body.dataset.sets }), ...records.slice(0, n).map((r) => r.line)].join("\n"));
 }
 
 // replay starts a fresh engine on the whole log. A record that brings the engine down is found by

@@ -13,6 +13,18 @@ var sets = map[string]string{
 	"set.student.empty":    "A student’s number or name is missing.",
 	"set.student.long":     "A student’s number or name may have up to {max} characters.",
 
+	"set.home":     "Sets from your instructor",
+	"set.about":    "problems: {problems}, marks: {marks}",
+	"set.progress": "{done} of {problems} problems done, {earned} of {marks} marks",
+	"set.marks":    "marks: {marks}",
+	"set.earned":   "{earned} of {marks} marks",
+	"set.go":       "Go to problem {n}",
+	"set.back":     "Back to {set}",
+	"set.who":      "Your number",
+	"set.who.how":  "Everyone has problems of their own in this set. Write the number or name under which your instructor knows you.",
+	"set.who.go":   "Show my problems",
+	"set.whose":    "These problems are for {student}. Not you?",
+
 	"wish.unmet":        "No fair problem of kind {kind} was found ({wish}). Ask for another difficulty, or leave more quadrants open.",
 	"wish.contradicts":  "Difficulty 1 keeps every direction in the first quadrant: leave that one open, or ask for difficulty 2.",
 	"wish.any":          "any",

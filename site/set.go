@@ -1,0 +1,248 @@
+package site
+
+import (
+	"slices"
+	"strings"
+
+	"closingside/site/html"
+	"closingside/statics/expr"
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// setView is a set as it was opened: for everyone, or for one student. Its
+// problems are drawn when they are first looked at.
+type setView struct {
+	code    string
+	set     *tutor.Set
+	student string
+	tasks   []tutor.Task
+	wrong   string // why there are no tasks
+	looked  bool
+}
+
+// look draws the problems. A set whose students have variants has none before
+// the student is known.
+func (v *setView) look() []tutor.Task {
+	if v.looked || v.set.Personal() && v.student == "" {
+		return v.tasks
+	}
+	v.looked = true
+	variant, err := v.set.Variant(v.student)
+	if err != nil {
+		v.wrong = err.Error()
+		return nil
+	}
+	v.tasks = variant.Tasks
+	return v.tasks
+}
+
+// setOf is the set of a code, opened before or now; nil where there is none.
+func (s *session) setOf(code string) (*setView, error) {
+	if v := s.sets[code]; v != nil {
+		return v, nil
+	}
+	set, student, err := tutor.OpenSetCode(code)
+	if err != nil {
+		return nil, err
+	}
+	if s.sets == nil {
+		s.sets = map[string]*setView{}
+	}
+	v := &setView{code: code, set: set, student: student}
+	s.sets[code] = v
+	return v, nil
+}
+
+// openSet puts the set of a code on the screen; false where there is none.
+func (s *session) openSet(code string) bool {
+	v, err := s.setOf(code)
+	if err != nil {
+		s.refused, s.current = err.Error(), ""
+		return false
+	}
+	s.current, s.refused = code, ""
+	s.shelve(v)
+	return true
+}
+
+// shelve keeps a set in the list of the home screen: the variant in use in the
+// place of the set it comes from.
+func (s *session) shelve(v *setView) {
+	base := v.set.Code("")
+	for i, code := range s.shelf {
+		if o := s.sets[code]; code == v.code || o != nil && o.set.Code("") == base {
+			if v.student != "" || o.student == "" {
+				s.shelf[i] = v.code
+			}
+			return
+		}
+	}
+	s.shelf = append(s.shelf, v.code)
+}
+
+// stock puts the sets that were published with the page on the shelf.
+func (s *session) stock(codes string) {
+	for _, code := range strings.Fields(codes) {
+		if v, err := s.setOf(code); err == nil {
+			s.shelve(v)
+		}
+	}
+}
+
+// personal opens a student's own variant of a set.
+func (s *session) personal(f Form) {
+	if !s.openSet(f.Get("set")) {
+		return
+	}
+	if why := tutor.CheckStudent(f.Get("student")); why != "" {
+		s.refused = why
+		return
+	}
+	s.openSet(s.sets[s.current].set.Code(f.Get("student")))
+}
+
+// within notes that the problem on the screen was opened from a set.
+func (s *session) within(code string) {
+	d := s.desks[s.current]
+	if d == nil || code == "" {
+		return
+	}
+	if v, err := s.setOf(code); err == nil {
+		d.of = v
+	}
+}
+
+// shelfOf is the section of the home screen that lists the sets.
+func (s *session) shelfOf() html.Node {
+	if len(s.shelf) == 0 {
+		return html.Node{}
+	}
+	items := []html.Part{html.Class("choices")}
+	for _, code := range s.shelf {
+		v := s.sets[code]
+		about := text.Say("set.about", "problems", itoa(v.set.Size()), "marks", itoa(v.set.Marks()))
+		if v.student != "" {
+			about += " · " + v.student
+		}
+		items = append(items, choice(v.set.Title, about, html.Hidden("problem", code)))
+	}
+	return html.El("section", html.Class("sheet"), html.A("aria-labelledby", "sets"),
+		html.El("h2", html.ID("sets"), html.Text(text.Say("set.home"))), html.El("ul", items...))
+}
+
+// choice is one line of a list of things to open.
+func choice(label, about string, fields ...html.Part) html.Node {
+	form := append([]html.Part{html.Hidden("do", "open")}, fields...)
+	return html.El("li", html.El("form", append(form, html.El("button", html.El("span", html.Text(label)),
+		html.If(about != "", html.El("span", html.Class("soft"), html.Text(" · "+about)))))...))
+}
+
+// setScreen is a set: what the instructor says of it, how far the learner is,
+// and its problems in order.
+func (s *session) setScreen(v *setView) html.Node {
+	parts := []html.Part{html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", v.code), html.Data("focus", "title"),
+		html.El("nav", act("home", "← "+text.Say("page.home.back"), "plain")),
+		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(v.set.Title)),
+		html.If(v.set.Note != "", html.El("p", html.Text(v.set.Note)))}
+	tasks := v.look()
+	switch {
+	case v.wrong != "":
+		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(v.wrong)))
+	case tasks == nil:
+		parts = append(parts, s.whoForm(v))
+	default:
+		parts = append(parts, s.taskList(v, tasks))
+	}
+	if v.student != "" {
+		parts = append(parts, html.El("details", html.El("summary", html.Text(text.Say("set.whose", "student", v.student))), s.whoForm(v)))
+	}
+	return html.El("main", parts...)
+}
+
+// whoForm asks for the student's number.
+func (s *session) whoForm(v *setView) html.Node {
+	field := []html.Part{html.ID("student"), html.A("name", "student"), html.A("autocomplete", "off"), html.A("autocapitalize", "off"),
+		html.A("spellcheck", "false"), html.A("aria-describedby", "student-how")}
+	why := html.Node{}
+	if s.refused != "" {
+		field = append(field, html.A("aria-invalid", "true"), html.Data("focus", "student"))
+		why = html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(s.refused))
+	}
+	return html.El("form", html.Class("sheet"), html.Hidden("do", "personal"), html.Hidden("set", v.set.Code("")),
+		html.El("p", html.ID("student-how"), html.Text(text.Say("set.who.how"))),
+		html.El("label", html.A("for", "student"), html.Text(text.Say("set.who"))),
+		html.El("div", html.Class("entry"), html.El("input", field...), button(text.Say("set.who.go"), "primary")), why)
+}
+
+func (s *session) taskList(v *setView, tasks []tutor.Task) html.Node {
+	items := []html.Part{html.Class("choices")}
+	done, earned, next := 0, 0.0, -1
+	for i, task := range tasks {
+		story := task.Problem.Story
+		if story == "" {
+			story = text.Say(task.Problem.Kind.Name + ".title")
+		}
+		about := text.Say("set.marks", "marks", itoa(task.Marks))
+		code := task.Problem.Code()
+		if d := s.desks[code]; d != nil && d.started() {
+			got := v.set.Earned(d.work, task.Marks)
+			earned += got
+			about = text.Say("set.earned", "earned", expr.FormatNumber(got, 3), "marks", itoa(task.Marks))
+			if d.work.Done() {
+				done++
+				about += " · " + text.Say("page.state.done")
+			} else {
+				about += " · " + text.Say("page.state.begun")
+			}
+		}
+		if d := s.desks[code]; next < 0 && (d == nil || !d.work.Done()) {
+			next = i
+		}
+		items = append(items, choice(itoa(task.Number)+". "+story, about, v.fields(task)...))
+	}
+	progress := text.Say("set.progress", "done", itoa(done), "problems", itoa(len(tasks)),
+		"earned", expr.FormatNumber(earned, 3), "marks", itoa(v.set.Marks()))
+	parts := []html.Part{html.Class("sheet"), html.A("aria-labelledby", "progress"),
+		html.El("h2", html.ID("progress"), html.Text(progress)),
+		html.El("progress", html.A("max", itoa(len(tasks))), html.A("value", itoa(done)), html.A("aria-labelledby", "progress")),
+		html.El("ol", items...)}
+	if next >= 0 {
+		fields := append([]html.Part{html.Hidden("do", "open")}, v.fields(tasks[next])...)
+		parts = append(parts, html.El("form", append(fields, button(text.Say("set.go", "n", itoa(next+1)), "primary"))...))
+	}
+	return html.El("section", parts...)
+}
+
+// started tells whether there is anything on a desk yet.
+func (d *desk) started() bool {
+	d.catchUp()
+	return len(d.work.Past) > 0
+}
+
+// fields say which problem of which set is opened.
+func (v *setView) fields(task tutor.Task) []html.Part {
+	return []html.Part{html.Hidden("problem", task.Problem.Code()), html.Hidden("set", v.code)}
+}
+
+// back leads to the list that the problem was opened from.
+func (d *desk) back() html.Node {
+	if d.of == nil {
+		return html.El("nav", act("home", "← "+text.Say("page.home.back"), "plain"))
+	}
+	return html.El("nav", act("open", "← "+d.of.set.Title, "plain", html.Hidden("problem", d.of.code)))
+}
+
+// onward leads to the next problem of the set, or to the set after its last.
+func (d *desk) onward() html.Node {
+	if d.of == nil {
+		return html.Node{}
+	}
+	tasks := d.of.look()
+	i := slices.IndexFunc(tasks, func(t tutor.Task) bool { return t.Problem.Code() == d.code })
+	if i < 0 || i == len(tasks)-1 {
+		return act("open", text.Say("set.back", "set", d.of.set.Title), "primary", html.Hidden("problem", d.of.code))
+	}
+	form := append([]html.Part{html.Hidden("do", "open")}, d.of.fields(tasks[i+1])...)
+	return html.El("form", append(form, button(text.Say("set.go", "n", itoa(i+2)), "primary"))...)
+}

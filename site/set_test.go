@@ -1,0 +1,142 @@
+package site
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"closingside/site/html"
+	"closingside/tutor"
+)
+
+var twoForces = tutor.KindByName("two-forces")
+
+// aSet is a set of two problems of the harbour and one drawn.
+func aSet(t *testing.T, extra ...tutor.Source) *tutor.Set {
+	leaf := func(key, text string) tutor.Source { return tutor.Source{Key: key, Text: text} }
+	bank := twoForces.Bank
+	item := func(kids ...tutor.Source) tutor.Source { return tutor.Source{Kids: kids} }
+	list := tutor.Source{Key: "problems", Kids: []tutor.Source{
+		item(append([]tutor.Source{leaf("marks", "4")}, bank[0].Kids...)...), item(bank[1].Kids...), item(leaf("generate", "two-forces"))}}
+	set, err := tutor.ReadSet(tutor.Source{Kids: append([]tutor.Source{leaf("title", "Week 3 & more"), leaf("note", "Use <degrees>."), list}, extra...)})
+	require.NoError(t, err)
+	return set
+}
+
+// asked is one exchange on a session; the log keeps what the page would keep.
+type learner struct {
+	session
+	log []string
+}
+
+func (l *learner) ask(fields ...string) string {
+	var f Form
+	for i := 0; i < len(fields); i += 2 {
+		f = append(f, Field{fields[i], fields[i+1]})
+	}
+	if f.Get("do") != "start" {
+		l.log = append(l.log, f.Line())
+	}
+	return string(l.handle(f, strings.Join(l.log, "\n")).Render(nil))
+}
+
+func (l *learner) enter(problem, quantity, entry string) string {
+	return l.ask("do", "enter", "problem", problem, "quantity", quantity, "entry", entry)
+}
+
+func TestASetIsOpenedAndWorked(t *testing.T) {
+	set := aSet(t)
+	code := set.Code("")
+	l := &learner{}
+	home := l.ask("do", "start", "hash", "", "sets", code)
+	assert.Contains(t, home, "Sets from your instructor")
+	assert.Contains(t, home, "Week 3 &amp; more")
+
+	screen := l.ask("do", "open", "problem", code)
+	assert.Contains(t, screen, `data-hash="`+html.Escape(code)+`"`)
+	assert.Contains(t, screen, "Use &lt;degrees&gt;.")
+	assert.Contains(t, screen, "0 of 3 problems done, 0 of 6 marks")
+	assert.Contains(t, screen, "Go to problem 1")
+
+	first := twoForces.BankProblems()[0].Code()
+	desk := l.ask("do", "open", "problem", first, "set", code)
+	assert.Contains(t, desk, "← Week 3 &amp; more")
+	l.enter(first, "R", "682.6 N")
+	screen = l.ask("do", "open", "problem", code)
+	assert.Contains(t, screen, "0 of 3 problems done, 2 of 6 marks")
+	assert.Contains(t, screen, "2 of 4 marks · begun")
+
+	l.ask("do", "open", "problem", first, "set", code)
+	end := l.enter(first, "theta", "88.2")
+	assert.Contains(t, end, "Go to problem 2")
+	second := twoForces.BankProblems()[1].Code()
+	l.ask("do", "open", "problem", second, "set", code)
+
+	// The log alone brings it back, the way back to the set included.
+	again := &learner{log: l.log}
+	desk = again.ask("do", "start", "hash", second, "sets", code)
+	assert.Contains(t, desk, "← Week 3 &amp; more")
+	screen = again.ask("do", "open", "problem", code)
+	assert.Contains(t, screen, "1 of 3 problems done, 4 of 6 marks")
+	assert.Contains(t, screen, "Go to problem 2")
+	assert.Equal(t, screen, l.ask("do", "open", "problem", code))
+}
+
+func TestTheLastProblemLeadsBackToTheSet(t *testing.T) {
+	set := aSet(t)
+	v, err := set.Variant("")
+	require.NoError(t, err)
+	last := v.Tasks[2].Problem
+	lesson, err := tutor.Open(last)
+	require.NoError(t, err)
+	l := &learner{}
+	l.ask("do", "start", "hash", "")
+	l.ask("do", "open", "problem", last.Code(), "set", set.Code(""))
+	shown := ""
+	for _, q := range lesson.Quantities {
+		if q.Answer {
+			shown = l.enter(last.Code(), q.Name, lesson.Show(&q, q.True, last.Settings.Answer))
+		}
+	}
+	assert.Contains(t, shown, "Back to Week 3 &amp; more")
+}
+
+func TestAVariantIsAskedForByNumber(t *testing.T) {
+	set := aSet(t, tutor.Source{Key: "numbers", Text: "own"})
+	l := &learner{}
+	screen := l.ask("do", "start", "hash", set.Code(""))
+	assert.Contains(t, screen, `name="student"`)
+	assert.NotContains(t, screen, "problems done")
+
+	screen = l.ask("do", "personal", "set", set.Code(""), "student", "  ")
+	assert.Contains(t, screen, "number or name is missing")
+	screen = l.ask("do", "personal", "set", set.Code(""), "student", "S 1042")
+	assert.Contains(t, screen, "0 of 3 problems done")
+	assert.Contains(t, screen, "These problems are for s1042")
+	v, err := set.Variant("s1042")
+	require.NoError(t, err)
+	assert.Contains(t, screen, v.Tasks[2].Problem.Code())
+
+	home := l.ask("do", "home")
+	assert.Equal(t, 1, strings.Count(home, "Week 3 &amp; more"), "the variant stands for the set")
+	again := &learner{log: l.log}
+	assert.True(t, strings.HasPrefix(home, again.ask("do", "start", "hash", "")))
+}
+
+func TestABrokenSetLinkIsRefused(t *testing.T) {
+	code := aSet(t).Code("")
+	for _, bad := range []string{code[:len(code)-1], "s", "s1+", code + "x"} {
+		l := &learner{}
+		screen := l.ask("do", "start", "hash", bad)
+		assert.Contains(t, screen, `role="alert"`)
+		screen = l.ask("do", "open", "problem", bad)
+		assert.Contains(t, screen, `role="alert"`)
+		assert.NotContains(t, l.ask("do", "start", "hash", "", "sets", bad), "Sets from")
+		for _, do := range []string{"enter", "hint", "read", "personal", "again"} {
+			l.ask("do", do, "problem", bad, "set", bad, "quantity", "R", "entry", "1", "student", "1")
+			l.ask("do", do, "problem", code, "set", code, "quantity", "R", "entry", "1", "student", "1")
+		}
+	}
+}
