@@ -3,7 +3,7 @@
 SHELL := bash
 .SHELLFLAGS := -eu -o pipefail -c
 .DEFAULT_GOAL := help
-.PHONY: help run build test check unit wasm page tools browser bench fuzz clean
+.PHONY: help run install build test check unit wasm page tools browser bench fuzz clean
 PORT ?= 8080
 FUZZTIME ?= 20s
 
@@ -16,6 +16,12 @@ help: ## list the targets
 
 run: ## build the engine and serve the page (PORT=8080)
 	go run ./cmd/closingside serve --port $(PORT)
+
+install: ## put the command, the engine inside it, into Go's folder of commands
+	mkdir -p site/publish/shipped
+	GOOS=js GOARCH=wasm go build -trimpath -buildvcs=false -ldflags="-s -w" -o site/publish/shipped/engine.wasm ./wasm
+	cp "$(GOROOT_DIR)/lib/wasm/wasm_exec.js" site/publish/shipped/wasm_exec.js
+	go install -tags shipped ./cmd/closingside
 
 build: ## write the folder to publish: build/site
 	go run ./cmd/closingside build build/site

@@ -4,35 +4,90 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"os"
+	"path/filepath"
 
 	"closingside/site/publish"
 )
 
-// buildVerb writes the folder to publish.
+// buildVerb writes what is to be published.
 type buildVerb struct {
-	Dir   string `arg:"" optional:"" default:"build/site" help:"The folder to write."`
-	Force bool   `help:"Write into a folder that holds other files. They are kept."`
+	Path    string   `arg:"" optional:"" name:"folder" help:"Where to write: build/site if not said; with --one-file a file, build/closingside.html."`
+	Set     []string `placeholder:"FILE" help:"A set to list on the home screen; may be given again."`
+	OneFile bool     `help:"Write one HTML file that works opened from a disk, with everything inside."`
+	Force   bool     `help:"Write into a folder that holds other files (they are kept), or over a file that is not ours."`
 }
 
-// Run builds the engine and writes the folder.
+// Run builds the page and writes it.
 func (v buildVerb) Run(s streams) error {
-	folder, err := buildFolder(context.Background())
+	folder, err := buildFolder(context.Background(), v.Set)
 	if err != nil {
 		return err
 	}
-	if err := folder.Write(v.Dir, v.Force); errors.Is(err, publish.ErrNotOurs) {
+	page := newScreen(s.out)
+	if v.OneFile {
+		return v.oneFile(page, folder)
+	}
+	dir := v.Path
+	if dir == "" {
+		dir = filepath.FromSlash("build/site")
+	}
+	if err := folder.Write(dir, v.Force); errors.Is(err, publish.ErrNotOurs) {
 		return wrongInput("%w; name an empty folder, or add --force", err)
 	} else if err != nil {
-		return err
+		return unwritable(err)
 	}
-	fmt.Fprintf(s.out, "%s: version %s, %d files to copy to a static web host (files.txt lists them with their compressed copies)\n", v.Dir, folder.Version, len(folder.Files))
-	return nil
+	page.paragraph(0, plain, fmt.Sprintf("%s: version %s, %d files to copy to a static web host (files.txt lists them with their compressed copies).", dir, folder.Version, len(folder.Files)))
+	return written(page.err)
 }
 
-func buildFolder(ctx context.Context) (*publish.Folder, error) {
+func (v buildVerb) oneFile(page *screen, folder *publish.Folder) error {
+	file := v.Path
+	if file == "" {
+		file = filepath.FromSlash("build/closingside.html")
+	}
+	if info, err := os.Stat(file); err == nil && info.IsDir() {
+		return wrongInput("%s: this is a folder; name the file, such as %s", file, filepath.Join(file, "closingside.html"))
+	}
+	if err := folder.WriteFile(file, v.Force); errors.Is(err, publish.ErrFileNotOurs) {
+		return wrongInput("%w; name another file, or add --force to replace it", err)
+	} else if err != nil {
+		return unwritable(err)
+	}
+	page.paragraph(0, plain, fmt.Sprintf("%s: version %s, one file to hand out; it opens from a disk.", file, folder.Version))
+	return written(page.err)
+}
+
+// unwritable is an error of the file system, as the one of the input it is.
+func unwritable(err error) error {
+	return wrongInput("%w; name another place to write to", err)
+}
+
+// buildFolder builds the page with the sets of some files.
+func buildFolder(ctx context.Context, sets []string) (*publish.Folder, error) {
+	var codes []string
+	for _, file := range sets {
+		set, err := openSet(file)
+		if err != nil {
+			return nil, err
+		}
+		code, err := setCode(file, set, "")
+		if err != nil {
+			return nil, err
+		}
+		if !set.Personal() { // what can't be drawn is said now, not to a student
+			if _, err := set.Variant(""); err != nil {
+				return nil, wrongInput("%s: %w", file, err)
+			}
+		}
+		codes = append(codes, code)
+	}
 	engine, err := publish.Engine(ctx, ".")
+	if errors.Is(err, publish.ErrNoSource) {
+		return nil, wrongInput("%w; install the command with “make install” in its source folder", err)
+	}
 	if err != nil {
 		return nil, err
 	}
-	return publish.Build(engine)
+	return publish.Build(engine, codes...)
 }

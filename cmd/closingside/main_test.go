@@ -48,7 +48,7 @@ func TestWrongInput(t *testing.T) {
 		{"unknown flag", "--sail", []string{"serve", "--sail"}},
 		{"port is a word", "--port", []string{"serve", "--port", "tug"}},
 		{"port too large", "0 to 65535", []string{"serve", "--port", "70000"}},
-		{"nothing in the folder", "closingside build", []string{"serve", "--dir", empty}},
+		{"nothing in the folder", "closingside build", []string{"serve", empty}},
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
@@ -71,7 +71,7 @@ func TestServeAndStop(t *testing.T) {
 	read, write := io.Pipe()
 	done := make(chan error, 1)
 	go func() {
-		done <- serveVerb{Dir: dir, Host: "127.0.0.1"}.serve(ctx, streams{out: write, err: io.Discard})
+		done <- serveVerb{Path: dir, Host: "127.0.0.1"}.serve(ctx, streams{out: write, err: io.Discard})
 	}()
 	line := make([]byte, 100)
 	n, err := read.Read(line)
@@ -85,7 +85,7 @@ func TestServeAndStop(t *testing.T) {
 	require.NoError(t, reply.Body.Close())
 	assert.Equal(t, folder.Files["index.html"], body)
 
-	status, _, problem := command("serve", "--dir", dir, "--port", strings.Trim(at[strings.LastIndex(at, ":")+1:], "/"))
+	status, _, problem := command("serve", dir, "--port", strings.Trim(at[strings.LastIndex(at, ":")+1:], "/"))
 	assert.Equal(t, 2, status, "the port is taken")
 	assert.Contains(t, problem, "--port")
 

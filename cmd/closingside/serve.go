@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io/fs"
 	"net"
 	"net/http"
 	"os"
@@ -18,9 +19,10 @@ import (
 
 // serveVerb serves the page for a look, or for a room on one network.
 type serveVerb struct {
-	Dir  string `help:"A folder written by closingside build. Without it the page is built and served from memory." placeholder:"FOLDER"`
-	Port int    `default:"8080" help:"The port, 1 to 65535; 0 takes a free one."`
-	Host string `default:"127.0.0.1" help:"The address to listen on; 0.0.0.0 lets other devices in."`
+	Path string   `arg:"" optional:"" name:"folder" help:"What closingside build wrote, a folder or one file. Without it the page is built and served from memory."`
+	Set  []string `placeholder:"FILE" help:"A set to list on the home screen of the page served from memory; may be given again."`
+	Port int      `default:"8080" help:"The port, 1 to 65535; 0 takes a free one."`
+	Host string   `default:"127.0.0.1" help:"The address to listen on; 0.0.0.0 lets other devices in."`
 }
 
 // Run serves until interrupted.
@@ -60,13 +62,37 @@ func (v serveVerb) serve(ctx context.Context, s streams) error {
 }
 
 func (v serveVerb) files(ctx context.Context) (publish.Reader, error) {
-	if v.Dir == "" {
-		return buildFolder(ctx)
+	if v.Path == "" {
+		return buildFolder(ctx, v.Set)
 	}
-	if _, err := os.Stat(filepath.Join(v.Dir, "index.html")); err != nil {
-		return nil, wrongInput("--dir %s: no index.html there; closingside build %s writes one", v.Dir, v.Dir)
+	if len(v.Set) > 0 {
+		return nil, wrongInput("--set: what is in %s has its sets already; closingside build --set writes others", v.Path)
 	}
-	return os.DirFS(v.Dir).(publish.Reader), nil
+	info, err := os.Stat(v.Path)
+	if err != nil {
+		return nil, wrongInput("%s: there is no such folder or file; closingside build %s writes one", v.Path, v.Path)
+	}
+	if !info.IsDir() {
+		if filepath.Ext(v.Path) != ".html" {
+			return nil, wrongInput("%s: this is no page; a set or problem is served with --set, or by closingside link", v.Path)
+		}
+		return oneFile(v.Path), nil
+	}
+	if _, err := os.Stat(filepath.Join(v.Path, "index.html")); err != nil {
+		return nil, wrongInput("%s: no index.html there; closingside build %s writes one", v.Path, v.Path)
+	}
+	return os.DirFS(v.Path).(publish.Reader), nil
+}
+
+// oneFile serves a page that is one file, read anew each time.
+type oneFile string
+
+// ReadFile is the page, whatever it is called.
+func (f oneFile) ReadFile(name string) ([]byte, error) {
+	if name != "index.html" && name != filepath.Base(string(f)) {
+		return nil, fs.ErrNotExist
+	}
+	return os.ReadFile(string(f))
 }
 
 // address is where a browser on this machine finds the listener.

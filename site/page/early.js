@@ -1,8 +1,19 @@
 "use strict";
 // Fetches and compiles the engine while the page is still being read: on a phone the longest wait.
+// A page that is one file holds the engine at its end, packed and written as text.
 // Published as one script: this file, Go's wasm_exec.js, log.js, loader.js, sketch.js.
 
+// parsed: the whole page is there.
+const parsed = new Promise((done) => { document.addEventListener("DOMContentLoaded", done, { once: true }); });
+
 const engineModule = (({ engine }) => {
+  const unpack = async () => {
+    await parsed;
+    const packed = Uint8Array.from(atob(document.getElementById("engine").textContent), (c) => c.charCodeAt(0));
+    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
+    return WebAssembly.compile(await new Response(stream).arrayBuffer());
+  };
+  if (!engine) return unpack();
   const load = async (cache) => {
     const answer = await fetch(engine, { cache });
     if (!answer.ok) throw new Error(`engine: status ${answer.status}`);
@@ -15,6 +26,3 @@ const engineModule = (({ engine }) => {
   return load("default").catch(() => load("reload")); // once more, past what a cache may hold
 })(document.currentScript.dataset);
 engineModule.catch(() => {}); // looked at when the engine is to start
-
-// parsed: the whole page is there.
-const parsed = new Promise((done) => { document.addEventListener("DOMContentLoaded", done, { once: true }); });

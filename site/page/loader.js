@@ -301,6 +301,7 @@ let waiting = null; // the next version, loaded and waiting
 async function keep() {
   const worker = navigator.serviceWorker;
   if (document.body.dataset.engine !== "ready") return; // nothing worth keeping
+  if (document.body.dataset.whole !== undefined) return show("offline-ready"); // everything is in this file
   if (!worker || !location.protocol.startsWith("http")) return;
   const guided = Boolean(worker.controller);
   worker.addEventListener("controllerchange", () => { if (guided) location.reload(); });

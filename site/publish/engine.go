@@ -3,10 +3,12 @@ package publish
 import (
 	"bytes"
 	"context"
+	"errors"
 	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime"
 	"strings"
 )
 
@@ -14,10 +16,46 @@ import (
 // works with a partner from another Go version.
 type Built struct{ Wasm, Exec []byte }
 
-// Engine builds the engine from the module's source, found from the working
-// directory dir. Tags are Go build tags; tests use them.
+// ErrNoSource is why there is no engine: the command holds none, and the source
+// it could be built from is not to be found.
+var ErrNoSource = errors.New("the engine is neither inside this command nor can it be built")
+
+// Engine is the engine inside the command (see make install), or else built
+// from the module's source: around the folder dir, or where this command was
+// built from. Tags are Go build tags, for tests; they need the source.
 func Engine(ctx context.Context, dir string, tags ...string) (Built, error) {
-	return Compile(ctx, dir, "closingside/wasm", tags...)
+	if b, ok := shipped(); ok && len(tags) == 0 {
+		return b, nil
+	}
+	source, ok := sourceAround(dir)
+	if !ok {
+		return Built{}, ErrNoSource
+	}
+	return Compile(ctx, source, "closingside/wasm", tags...)
+}
+
+// sourceAround is the folder of this module that dir lies in; failing that, the
+// one this program was built from.
+func sourceAround(dir string) (string, bool) {
+	_, here, _, _ := runtime.Caller(0)
+	for _, from := range []string{dir, filepath.Dir(here)} {
+		at, err := filepath.Abs(from)
+		if err != nil || !filepath.IsAbs(from) && from != dir {
+			continue // built without paths
+		}
+		for {
+			mod, err := os.ReadFile(filepath.Join(at, "go.mod"))
+			if err == nil && bytes.HasPrefix(mod, []byte("module closingside\n")) {
+				return at, true
+			}
+			up := filepath.Dir(at)
+			if up == at {
+				break
+			}
+			at = up
+		}
+	}
+	return "", false
 }
 
 // Compile builds one package for the browser as the engine is built: no

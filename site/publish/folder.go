@@ -25,12 +25,14 @@ type Folder struct {
 	Files   map[string][]byte // without the compressed copies
 	Version string
 	kept    []string // what the service worker loads ahead, besides the page
+	sets    []string // codes of the sets on the home screen
 }
 
-// Build makes the folder around an engine (see Engine). It fails when the
-// page's files name a sentence or a file that does not exist.
-func Build(engine Built) (*Folder, error) {
-	f := &Folder{Files: map[string][]byte{}}
+// Build makes the folder around an engine (see Engine), with the codes of the
+// sets that its home screen lists. It fails when the page's files name a
+// sentence or a file that does not exist.
+func Build(engine Built, sets ...string) (*Folder, error) {
+	f := &Folder{Files: map[string][]byte{}, sets: sets}
 	names := map[string]string{} // plain name → hashed name
 	add := func(name string, content []byte) {
 		ext := path.Ext(name)
@@ -91,7 +93,8 @@ func (f *Folder) addShell(names map[string]string) error {
 		return err
 	}
 	slices.Sort(f.kept)
-	first := string(site.Handle([]byte("do=start&hash=&at=0")))
+	start := site.Form{{Name: "do", Value: "start"}, {Name: "hash"}, {Name: "sets", Value: strings.Join(f.sets, " ")}, {Name: "at", Value: "0"}}
+	first := string(site.Handle([]byte(start.Line())))
 	var rows []string
 	for _, name := range f.kept {
 		sum := sha256.Sum256(f.Files[name])
@@ -99,7 +102,8 @@ func (f *Folder) addShell(names map[string]string) error {
 	}
 	list := strings.Join(rows, ",\n  ")
 	f.Version = hash([]byte(index), []byte(worker), []byte(first), []byte(list))[:12]
-	rest := strings.NewReplacer("{{version}}", f.Version, "{{files}}", list, "{{main}}", first, "{{mark}}", Mark())
+	rest := strings.NewReplacer("{{version}}", f.Version, "{{files}}", list, "{{main}}", first, "{{mark}}", Mark(),
+		"{{sets}}", html.Escape(strings.Join(f.sets, " ")))
 	for name, content := range map[string]string{"index.html": index, "sw.js": worker} {
 		content = rest.Replace(content)
 		if gap := hole.FindString(content); gap != "" {
