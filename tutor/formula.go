@@ -13,12 +13,17 @@ type Formula struct {
 	Route    *Route
 	Numbers  expr.Node // the route with numbers in the place of what is known
 	Value    string    // "" where it is not to be shown
+
+	digits Digits // of Value
 }
+
+// digitsOf is how finely each quantity is written in a line of working.
+type digitsOf func(q *Quantity) Digits
 
 // numbers is r's formula for q with numbers in the place of what env knows. A
 // direction that comes out more than half a turn from +x is brought back by
 // whole turns, so that the line is true as it stands.
-func (l *Lesson) numbers(q *Quantity, r *Route, env expr.Env, d Digits) expr.Node {
+func (l *Lesson) numbers(q *Quantity, r *Route, env expr.Env, d digitsOf) expr.Node {
 	n := l.written(r.Tree, env, d)
 	turns := math.Round((expr.Eval(n, nil) - q.True) / 360) // NaN while something is unknown
 	switch {
@@ -31,20 +36,80 @@ func (l *Lesson) numbers(q *Quantity, r *Route, env expr.Env, d Digits) expr.Nod
 	return n
 }
 
-// written puts numbers in the place of every symbol that env knows, rounded to
-// the digits kept while working; the others stay symbols.
-func (l *Lesson) written(tree expr.Node, env expr.Env, d Digits) expr.Node {
+// written puts numbers in the place of every symbol that env knows, as finely
+// as d says; the others stay symbols. A given is written as it is given, unless
+// that takes many digits, as the angle of a slope does.
+func (l *Lesson) written(tree expr.Node, env expr.Env, d digitsOf) expr.Node {
 	return expr.Substitute(tree, func(name string) (expr.Node, bool) {
 		q := l.Quantity(name)
 		v := env(name)
 		if q == nil || v != v {
 			return nil, false
 		}
-		if !q.Given {
-			v = d.roundTo(q.Dim, v)
+		at := d(q)
+		if q.Given && (Digits{at.Magnitude + asGiven, at.Angle + asGiven}).roundTo(q.Dim, v) == v {
+			return l.literal(q, v), true
 		}
-		return l.literal(q, v), true
+		return l.literal(q, at.roundTo(q.Dim, v)), true
 	})
+}
+
+// asGiven is how many digits more than those kept a given may have and still
+// be written out.
+const asGiven = 2
+
+// finest is where carrying further digits ends.
+var finest = Digits{Magnitude: 10, Angle: 8}
+
+// further is one digit more.
+func (d Digits) further() Digits {
+	return Digits{min(d.Magnitude+1, finest.Magnitude), min(d.Angle+1, finest.Angle)}
+}
+
+// comesTo tells whether what n comes to is written like q's true value.
+func (l *Lesson) comesTo(q *Quantity, n expr.Node, d Digits) bool {
+	v := expr.Eval(n, nil)
+	if q.Turns && d.roundTo(q.Dim, v) <= -180 {
+		v += 360
+	}
+	return v != v || q.True != q.True || d.written(q.Dim, v) == d.written(q.Dim, q.True)
+}
+
+// carry finds how finely each quantity of a way must be written for the numbers
+// of every step to come to the value shown: s.kept, and further digits where
+// values nearly cancel.
+func (l *Lesson) carry(way Way, s Settings) digitsOf {
+	need := map[string]Digits{}
+	d := func(q *Quantity) Digits {
+		if n, ok := need[q.Name]; ok {
+			return n
+		}
+		return s.kept(q)
+	}
+	for range finest.Magnitude * len(way.Steps) {
+		settled := true
+		for i := len(way.Steps) - 1; i >= 0; i-- {
+			q := l.Quantity(way.Steps[i].Quantity)
+			r := q.Route(way.Steps[i].Route)
+			if l.comesTo(q, l.numbers(q, r, l.Truth, d), d(q)) {
+				continue
+			}
+			for _, name := range expr.Symbols(r.Tree) {
+				if in := l.Quantity(name); d(in) != finest {
+					need[name], settled = d(in).further(), false
+				}
+			}
+		}
+		if settled {
+			break
+		}
+	}
+	return func(q *Quantity) Digits { // no zeros behind what is exact without them
+		if kept := s.kept(q); math.Abs(kept.roundTo(q.Dim, q.True)-q.True) <= 1e-9*max(1, math.Abs(q.True)) {
+			return kept
+		}
+		return d(q)
+	}
 }
 
 // Text is a formula of the lesson as plain text.
@@ -69,19 +134,19 @@ type Solution struct {
 }
 
 // Solve writes out the worked solution, both ways or by the method asked for,
-// at the digits of s.
+// at the digits of s and further ones where the arithmetic needs them.
 func (l *Lesson) Solve(s Settings) []Solution {
 	var all []Solution
 	for _, way := range l.Ways {
 		if s.Method != AnyMethod && way.Method != s.Method {
 			continue
 		}
-		sol := Solution{Method: way.Method}
+		sol, d := Solution{Method: way.Method}, l.carry(way, s)
 		for _, step := range way.Steps {
 			q := l.Quantity(step.Quantity)
 			r := q.Route(step.Route)
 			sol.Steps = append(sol.Steps, SolutionStep{
-				Formula: Formula{q, r, l.numbers(q, r, l.Truth, s.Work), l.ends(q, q.True, s.kept(q))},
+				Formula: Formula{q, r, l.numbers(q, r, l.Truth, d), l.ends(q, q.True, d(q)), d(q)},
 				Why:     l.Say("principle." + r.Principle),
 			})
 		}

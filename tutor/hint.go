@@ -39,7 +39,7 @@ func (w *Work) HintAt(name string, level int) Hint {
 	case 2:
 		h.Sentence = w.Lesson.Say("principle." + r.Principle)
 	default:
-		h.Formula = &Formula{Quantity: q, Route: r, Numbers: w.Lesson.numbers(q, r, w.accepted, w.Settings.Work)}
+		h.Formula = &Formula{Quantity: q, Route: r, Numbers: w.numbers(q, r)}
 		h.Sentence = w.missing(r)
 		if level == HintLevels {
 			h.Formula.Value = w.Lesson.ends(q, q.True, w.Settings.asked(q))
@@ -47,6 +47,25 @@ func (w *Work) HintAt(name string, level int) Hint {
 		}
 	}
 	return h
+}
+
+// numbers is r's formula with what the learner has found, as typed. Where that
+// is too coarse for the value that is to be shown, what was found is written
+// more finely.
+func (w *Work) numbers(q *Quantity, r *Route) expr.Node {
+	at := w.Settings.Work
+	d := func(*Quantity) Digits { return at }
+	n := w.Lesson.numbers(q, r, w.accepted, d)
+	found := func(name string) float64 {
+		if v := w.accepted(name); v != v {
+			return v
+		}
+		return w.Lesson.Truth(name)
+	}
+	for ; !w.Lesson.comesTo(q, n, w.Settings.asked(q)) && at != finest; at = at.further() {
+		n = w.Lesson.numbers(q, r, found, d)
+	}
+	return n
 }
 
 // accepted is the value of a given, or of an entry that was found right.
