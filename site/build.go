@@ -20,7 +20,7 @@ func (d *desk) building(scene figure.Scene) html.Nodes {
 	var extra html.Attrs
 	fresh := func(figure.Mark) bool { return false }
 	switch {
-	case before.title == "":
+	case !d.answering: // the whole screen is shown anew
 	case before.title != scene.Title:
 		extra = html.Attrs{html.Data("build", "")}
 	default:

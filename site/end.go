@@ -116,6 +116,9 @@ func (d *desk) howFound(s tutor.SolutionStep) html.Node {
 // and the hints used.
 func (d *desk) met() html.Node {
 	var rows []html.Part
+	if titles := d.sketchMet(); len(titles) > 0 {
+		rows = append(rows, html.El("li", html.Text(text.Say("page.end.met.of", "symbol", text.Say("figure.title.board"), "slips", strings.Join(titles, "; ")))))
+	}
 	for i := range d.lesson.Quantities {
 		name := d.lesson.Quantities[i].Name
 		if titles := d.slipsAt(name); len(titles) > 0 {

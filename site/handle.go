@@ -69,6 +69,8 @@ func (s *session) read(f Form) html.Nodes {
 
 // answer does what is asked on a desk and sends back the parts that changed.
 func (d *desk) answer(f Form) html.Nodes {
+	d.answering = true
+	defer func() { d.answering = false }()
 	before := d.states()
 	reply, judged := d.take(f)
 	said, focus := "", ""

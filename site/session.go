@@ -34,6 +34,8 @@ type desk struct {
 	asked  sketched
 	seen   seen
 	of     *setView // the set it was opened from; nil where there is none
+
+	answering bool // a request on this desk is being answered: what is new may move
 }
 
 // open puts the problem of a code on the screen; false where there is none.

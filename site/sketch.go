@@ -30,6 +30,16 @@ func (a sketched) outcome() (replied, bool) {
 	return r, a.judged && a.said.Verdict != tutor.Unreadable
 }
 
+// sketchMet are the titles of the slips met on the sketch, if any.
+func (d *desk) sketchMet() (titles []string) {
+	if s := d.work.Sketch(); s != nil {
+		for _, id := range s.Met() {
+			titles = append(titles, text.Say("slip."+id+".title"))
+		}
+	}
+	return titles
+}
+
 // setAside puts an unfinished sketch away: the learner calculates.
 func (d *desk) setAside() {
 	if s := d.work.Sketch(); s.Open() {

@@ -16,6 +16,13 @@ import (
 // sketchRoom is the room for a sketch on a phone held upright.
 var sketchRoom = figure.Size{Width: 358, Height: 330}
 
+// layout draws the sketch; more forces get more room.
+func layout(s *tutor.Sketch) figure.Drawing {
+	size := sketchRoom
+	size.Height += 25 * float64(len(s.Plan.Forces)-2)
+	return figure.Layout(s.Scene(), size)
+}
+
 // sketching tells whether the sketch stands in the figure's place.
 func (d *desk) sketching() bool { return d.work.Sketch().Open() }
 
@@ -84,7 +91,7 @@ func (d *desk) dragForm(s *tutor.Sketch) html.Node {
 		return html.El("label", html.Class("tool"), html.El("input", input...), html.El("span", html.Text(text.Say(key))))
 	}
 	parts := []html.Part{html.Data("drag", ""), html.Hidden("do", "sketch"), html.Hidden("act", "drag"), html.Hidden("problem", d.code)}
-	drawing := figure.Layout(s.Scene(), sketchRoom)
+	drawing := layout(s)
 	parts = append(parts, html.Hidden("view", view{drawing.Origin, drawing.Scale}.String()))
 	for _, name := range []string{"held", "x0", "y0", "x1", "y1"} {
 		parts = append(parts, html.Hidden(name, ""))
@@ -97,7 +104,7 @@ func (d *desk) dragForm(s *tutor.Sketch) html.Node {
 
 // board is the sketch to look at.
 func (d *desk) board(s *tutor.Sketch) html.Node {
-	return d.boardOf(s, figure.Layout(s.Scene(), sketchRoom), false)
+	return d.boardOf(s, layout(s), false)
 }
 
 func (d *desk) boardOf(s *tutor.Sketch, drawing figure.Drawing, live bool) html.Node {
@@ -120,6 +127,9 @@ func (d *desk) grips(s *tutor.Sketch, drawing figure.Drawing) html.Nodes {
 	var all html.Nodes
 	for _, l := range laid {
 		tail, head := drawing.FromWorld(l.Tail), drawing.FromWorld(l.Head())
+		all = append(all, html.El("circle", html.Class("f-knob"), html.Data("name", l.Name),
+			html.A("cx", px(0.45*tail.X+0.55*head.X)), html.A("cy", px(0.45*tail.Y+0.55*head.Y)), html.A("r", "5")),
+		)
 		all = append(all, html.El("line", html.ID("grip-"+l.Name), html.Class("f-grip"), html.Data("grip", l.Name), html.Data("ends", pair(tail)+" "+pair(head)),
 			html.A("tabindex", "0"), html.A("role", "button"), html.A("aria-label", text.Say("sketch.grip", "force", d.symbol(l.Name))),
 			html.A("x1", px(tail.X)), html.A("y1", px(tail.Y)), html.A("x2", px(head.X)), html.A("y2", px(head.Y))))
@@ -133,9 +143,10 @@ func (d *desk) corners(s *tutor.Sketch, drawing figure.Drawing) html.Nodes {
 	var all html.Nodes
 	for i, p := range at {
 		q := drawing.FromWorld(p)
-		all = append(all, html.El("circle", html.ID("corner-"+itoa(i)), html.Class("f-corner"), html.Data("corner", pair(q)),
-			html.A("tabindex", "0"), html.A("role", "button"), html.A("aria-label", text.Say("sketch.corner", "place", d.place(s, ends[i]))),
-			html.A("cx", px(q.X)), html.A("cy", px(q.Y)), html.A("r", "22")))
+		all = append(all, html.El("circle", html.Class("f-ring"), html.A("cx", px(q.X)), html.A("cy", px(q.Y)), html.A("r", "8")),
+			html.El("circle", html.ID("corner-"+itoa(i)), html.Class("f-corner"), html.Data("corner", pair(q)),
+				html.A("tabindex", "0"), html.A("role", "button"), html.A("aria-label", text.Say("sketch.corner", "place", d.place(s, ends[i]))),
+				html.A("cx", px(q.X)), html.A("cy", px(q.Y)), html.A("r", "22")))
 	}
 	return all
 }

@@ -55,7 +55,7 @@ func (s *Sketch) Rough(name string) string {
 	if !ok {
 		return ""
 	}
-	return s.work.Lesson.Show(q, v, Digits{Magnitude: 2})
+	return s.work.Lesson.Reported(q, v, Digits{Magnitude: 2})
 }
 
 // Tried is what was said of the estimate last entered for a quantity, if any.
@@ -97,16 +97,20 @@ func (s *Sketch) judgeEstimate(q *Quantity, text string) SketchReply {
 	if text == "" {
 		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.plain(q.Name))
 	}
-	r, bad := s.work.Read(q.Name, text)
+	scope := s.work.scope(q)
+	scope.UnitRequired = false // a round number does
+	r, bad := entry.Read(text, scope)
 	if bad != nil {
 		return SketchReply{Feedback: bad.Message()}
 	}
 	if r.Form == entry.Affine {
 		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.plain(q.Name))
 	}
-	if q.apart(r.Value, q.True) <= s.tolerance(q, q.True) {
-		s.now.kept = append(s.now.kept, estimate{q.Name, r.Value})
-		return s.say(Correct, "", "estimate.kept")
+	for _, sense := range s.work.senses(q, r) {
+		if q.apart(sense.Value, q.True) <= s.tolerance(q, q.True) {
+			s.now.kept = append(s.now.kept, estimate{q.Name, sense.Value})
+			return s.say(Correct, "", "estimate.kept")
+		}
 	}
 	lo, hi := s.work.limits(q)
 	out := !math.IsNaN(lo) && !math.IsNaN(hi) && !inside(q, r.Value, lo, hi)

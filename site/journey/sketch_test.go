@@ -7,6 +7,7 @@ import (
 
 	"closingside/tutor/text"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
@@ -223,5 +224,45 @@ func (p *visitor) walkSketch(look func(state string)) {
 		p.eval(`document.querySelector("#figure").outerHTML`, &n)
 		p.eval(`document.querySelector("#sketch-undo").click()`, nil)
 		p.await("an act is taken back", fmt.Sprintf(`document.querySelector("#figure").outerHTML !== %q`, n))
+	}
+}
+
+// The figure builds itself up where it changes kind, a value found comes
+// forward, a tap plays it again; with reduced motion nothing moves and the
+// whole figure is there.
+func TestTheFigureBuildsUp(t *testing.T) {
+	h := newSite(t)
+	for _, motion := range []string{"no-preference", "reduce"} {
+		t.Run(motion, func(t *testing.T) {
+			p := visit(t, h)
+			p.do(call(emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-reduced-motion", Value: motion}}}))
+			p.skipSketch()
+			moving := func() (n int) {
+				p.eval(`document.querySelector("#figure svg").getAnimations({subtree: true}).filter((a) => a.effect.getComputedTiming().endTime > 20).length`, &n)
+				return n
+			}
+			p.enter("gamma", "87")
+			p.await("the triangle shows", `document.querySelector("#figure svg [data-name=R]")`)
+			if motion == "reduce" {
+				assert.Zero(t, moving())
+			} else {
+				assert.Greater(t, moving(), 5, "the parts appear one after the other")
+				p.await("all of it shows in the end", `document.querySelector("#figure svg").getAnimations({subtree: true}).every((a) => a.playState === "finished")`)
+			}
+			p.enter("R", "682.6 N")
+			p.await("the value is in the figure", `document.querySelector("#figure svg").textContent.includes("683 N")`)
+			if motion != "reduce" {
+				assert.Equal(t, 1, p.count("#figure .f-new"), "only the new value comes forward")
+			}
+			p.eval(`document.querySelector("#figure [data-page=build]").click()`, nil)
+			if motion == "reduce" {
+				assert.Zero(t, moving())
+			} else {
+				assert.Greater(t, moving(), 5, "a tap plays it again")
+			}
+			var size [2]float64
+			p.eval(`(() => { const b = document.querySelector("#figure [data-page=build]").getBoundingClientRect(); return [b.width, b.height]; })()`, &size)
+			assert.GreaterOrEqual(t, min(size[0], size[1]), 44.0)
+		})
 	}
 }

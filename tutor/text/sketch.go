@@ -46,7 +46,7 @@ var sketch = map[string]string{
 
 	"sketch.chain":       "Head to tail: {order}.",
 	"sketch.then":        "{a}, then {b}",
-	"sketch.joined":      "Good: {b} begins where {a} ends. Which force comes next?",
+	"sketch.joined":      "{b} begins where {a} ends. Which force comes next?",
 	"sketch.heads":       "The heads of {a} and {b} are together. Where does the second force have to begin, so that the two act one after the other?",
 	"sketch.tails":       "The tails of {a} and {b} are still together. Where does the first force leave you, and where should the next begin?",
 	"sketch.fork":        "Two arrows begin or end at one corner now. Which force comes next after each head?",
