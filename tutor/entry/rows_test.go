@@ -235,6 +235,8 @@ beta: √^-1(3) → error 1+4 function-power
 beta: inv 5 → error 1+3 inverse-alone
 beta: sin⁻¹(1.5) → error 1+5 inverse-range
 beta: acos(-2) → error 1+4 inverse-range
+beta: asin(610/340) → error 1+4 inverse-beyond
+beta: asin(sqrt(340²+610²)) → error 1+4 inverse-beyond
 R: sqrt(3-5) → error 1+4 root-negative
 R: 1/0 → error 1+3 divide-zero
 R: 1/(2-2) → error 1+7 divide-zero

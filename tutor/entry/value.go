@@ -141,6 +141,9 @@ func (p *parser) undefined(tree expr.Node, whole span) {
 			case expr.FnSqrt:
 				at.fail("root-negative")
 			case expr.FnAsin, expr.FnAcos:
+				if !isNumber(n.X) { // what it comes to is for the learner to work out
+					at.fail("inverse-beyond", "function", at.fn.name)
+				}
 				at.fail("inverse-range", "function", at.fn.name, "value", expr.FormatNumber(x, 4))
 			default:
 				at.fail("undefined")
@@ -152,4 +155,13 @@ func (p *parser) undefined(tree expr.Node, whole span) {
 		}
 	})
 	whole.fail("undefined")
+}
+
+// isNumber reports whether n is a number as typed, with its sign.
+func isNumber(n expr.Node) bool {
+	if minus, ok := n.(expr.Neg); ok {
+		n = minus.X
+	}
+	_, ok := n.(expr.Num)
+	return ok
 }
