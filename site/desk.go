@@ -295,7 +295,7 @@ func (d *desk) solution() html.Node {
 			steps = append(steps, html.El("li", html.El("p", html.Text(s.Why)),
 				chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
-		parts = append(parts, html.El("h3", html.Text(text.Say(key))), html.El("ol", steps...))
+		parts = append(parts, html.El("h3", html.Text(way.Heading(text.Say(key)))), html.El("ol", steps...))
 	}
 	return html.El("section", parts...)
 }

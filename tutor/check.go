@@ -152,7 +152,7 @@ func (w *Work) judgeAffine(q *Quantity, r *Reply) {
 
 // notes lists what may be said of a right answer.
 func (w *Work) notes(q *Quantity, r entry.Reading) []string {
-	var notes []string
+	notes := w.caseNote(q)
 	if !r.UnitWritten && q.Dim == statics.DimForce {
 		notes = append(notes, "unit-missing")
 	}

@@ -11,7 +11,7 @@ import (
 func (w *Work) praise(q *Quantity, notes []string) string {
 	parts := []string{w.Lesson.Say("feedback.correct")}
 	for _, n := range notes {
-		parts = append(parts, w.Lesson.Say("note."+n, "unit", w.Lesson.UnitOf(q).Symbol, "how", w.howAngle(q)))
+		parts = append(parts, w.Lesson.Say("note."+n, "unit", w.Lesson.UnitOf(q).Symbol, "how", w.howAngle(q), "case", w.Lesson.CaseText()))
 	}
 	return strings.Join(parts, " ")
 }

@@ -130,18 +130,28 @@ type SolutionStep struct {
 // Solution is the worked solution by one method.
 type Solution struct {
 	Method Method
+	Case   string // which of two solutions, in a sentence; "" where there is one
 	Steps  []SolutionStep
 }
 
 // Solve writes out the worked solution, both ways or by the method asked for,
-// at the digits of s and further ones where the arithmetic needs them.
+// at the digits of s and further ones where the arithmetic needs them; where
+// the statement allows two solutions, both.
 func (l *Lesson) Solve(s Settings) []Solution {
+	var all []Solution
+	for _, each := range l.Solutions() {
+		all = append(all, each.solve(s)...)
+	}
+	return all
+}
+
+func (l *Lesson) solve(s Settings) []Solution {
 	var all []Solution
 	for _, way := range l.Ways {
 		if s.Method != AnyMethod && way.Method != s.Method {
 			continue
 		}
-		sol, d := Solution{Method: way.Method}, l.carry(way, s)
+		sol, d := Solution{Method: way.Method, Case: l.CaseText()}, l.carry(way, s)
 		for _, step := range way.Steps {
 			q := l.Quantity(step.Quantity)
 			r := q.Route(step.Route)

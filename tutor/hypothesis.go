@@ -241,7 +241,7 @@ func merge(q *Quantity, all []outcome) []outcome {
 	out := make([]outcome, 0, len(all))
 	for _, at := range order {
 		o := &all[at.index]
-		if q.gap(o.value, q.True) <= same {
+		if q.gap(o.value, q.True) <= same || q.gap(o.value, q.Also) <= same {
 			continue
 		}
 		if n := len(out); n > 0 && o.value-out[n-1].value <= same {

@@ -66,7 +66,7 @@ var measures = map[FieldType]statics.Dimension{
 }
 
 // Kinds lists the kinds of problem in teaching order.
-func Kinds() []*Kind { return []*Kind{&components, &twoForces, &concurrentForces} }
+func Kinds() []*Kind { return []*Kind{&components, &twoForces, &concurrentForces, &missingForce} }
 
 // KindByName returns the kind called name, or nil.
 func KindByName(name string) *Kind {
@@ -89,5 +89,10 @@ func Open(p *Problem) (*Lesson, error) {
 	if m := p.Settings.Method; m != AnyMethod && !slices.ContainsFunc(l.Ways, func(w Way) bool { return w.Method == m }) {
 		return nil, errors.New(text.Say("settings.method"))
 	}
-	return l.seal(), nil
+	l.seal()
+	if o := l.Other; o != nil {
+		o.Kind, o.Problem = p.Kind, p
+		l.pair(o.seal())
+	}
+	return l, nil
 }

@@ -76,7 +76,11 @@ func eachDrawn(t testing.TB, k *Kind, visit func(*Lesson)) {
 func TestEveryRouteOfEveryKindAgreesWithTheVectors(t *testing.T) {
 	for _, k := range Kinds() {
 		t.Run(k.Name, func(t *testing.T) {
-			eachDrawn(t, k, func(l *Lesson) { checkRoutes(t, l) })
+			eachDrawn(t, k, func(l *Lesson) {
+				for _, s := range l.Solutions() {
+					checkRoutes(t, s)
+				}
+			})
 		})
 	}
 }
@@ -117,13 +121,16 @@ func TestARightWorkingIsAccepted(t *testing.T) {
 	for _, k := range Kinds() {
 		t.Run(k.Name, func(t *testing.T) {
 			eachDrawn(t, k, func(l *Lesson) {
-				w := NewWork(l, DefaultSettings())
-				for n := w.Next(); n != ""; n = w.Next() {
-					q := l.Quantity(n)
-					r := w.Enter(n, l.Show(q, q.True, w.Settings.asked(q)))
-					require.Equal(t, Correct, r.Verdict, "%s of %s", n, l.Problem.Code())
+				for _, s := range l.Solutions() {
+					w := NewWork(l, DefaultSettings())
+					for n := w.Next(); n != ""; n = w.Next() {
+						q := s.Quantity(n)
+						r := w.Enter(n, s.Show(q, q.True, w.Settings.asked(q)))
+						require.Equal(t, Correct, r.Verdict, "%s of %s", n, l.Problem.Code())
+					}
+					assert.True(t, w.Done())
+					assert.Same(t, s, w.Lesson)
 				}
-				assert.True(t, w.Done())
 			})
 		})
 	}

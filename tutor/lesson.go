@@ -48,6 +48,7 @@ type Quantity struct {
 	Turns    bool         // a direction: values that differ by 360° are the same
 	Unit     statics.Unit // of a quantity that is neither force nor angle
 	True     float64      // from the vector solution; NaN where there is none
+	Also     float64      // its value in the other solution; NaN where there is none, or the same
 	Routes   []Route      // the first is the one a worked solution takes
 	Mistakes []Mistake    // route-bound wrong ways
 
@@ -70,6 +71,8 @@ type Lesson struct {
 	Asks       string       // which of the kind's sentences says what is asked; "" is "asked"
 	Quantities []Quantity   // givens first, then in the order a solution meets them
 	Ways       []Way        // the worked solution, one Way for each method
+	Other      *Lesson      // the other solution, where the statement allows two
+	Case       string       // which of two solutions this is; names the kind's sentence
 
 	index map[string]int
 	once  sync.Once
@@ -149,11 +152,16 @@ func (l *Lesson) Say(key string, pairs ...string) string {
 
 // Task is what the problem asks for, and how it is to be worked.
 func (l *Lesson) Task() string {
+	return strings.Join(append([]string{l.asked()}, l.Conditions()...), " ")
+}
+
+// asked is the kind's own sentence on what is asked.
+func (l *Lesson) asked() string {
 	key := "asked"
 	if l.Asks != "" {
 		key = l.Asks
 	}
-	return strings.Join(append([]string{l.Say(l.Kind.Name + "." + key)}, l.Conditions()...), " ")
+	return l.Say(l.Kind.Name + "." + key)
 }
 
 // Sentence returns the kind's own sentence for a quantity: what names it in
@@ -176,6 +184,7 @@ func (l *Lesson) seal() *Lesson {
 	l.index = make(map[string]int, len(l.Quantities))
 	for i, q := range l.Quantities {
 		l.index[q.Name] = i
+		l.Quantities[i].Also = math.NaN()
 	}
 	return l
 }

@@ -218,3 +218,13 @@ func componentWay(qs []Quantity, names ...string) Way {
 	}
 	return way
 }
+
+// complete takes a pull's magnitude from its vector, and its direction too
+// unless that is given.
+func (p *pull) complete(directed bool) {
+	p.size = r2.Norm(p.vec)
+	if !directed {
+		dir, _ := statics.Direction(p.vec)
+		p.at, p.heading = degrees(dir), statics.Heading{}
+	}
+}

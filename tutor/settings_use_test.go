@@ -85,7 +85,7 @@ func TestKindsLeaveReportingToTheSettings(t *testing.T) {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			require.NoError(t, err)
-			assert.NotContains(t, l.Say(k.Name+".asked"), "counter-clockwise")
+			assert.NotContains(t, l.asked(), "counter-clockwise")
 			for i := range l.Quantities {
 				if q := &l.Quantities[i]; q.Turns && !q.Given {
 					assert.NotContains(t, l.Say(k.Name+"."+q.Name+".what"), "counter-clockwise")

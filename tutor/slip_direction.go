@@ -50,6 +50,13 @@ var directionSlips = []Slip{
 	}},
 	{ID: "slope-inverted", Scope: InKind, Prior: 2},
 	{ID: "leg-over-leg", Scope: InKind, Prior: 1},
+	{ID: "known-added", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpSub); ok && c.isComponent(l) && c.isComponent(r) {
+			return one(expr.Add(l, r))
+		}
+		return nil
+	}},
+	{ID: "perpendicular-to-given", Scope: InKind, Prior: 2},
 	{ID: "components-added", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		if x, y, ok := c.rightAngled(n); ok {
 			return one(expr.Add(expr.Abs(x), expr.Abs(y)))
@@ -104,6 +111,7 @@ func (c *context) isComponent(n expr.Node) bool {
 // Mistakes in the sketch (common practice).
 var sketchSlips = []Slip{
 	{ID: "other-diagonal", Scope: InKind, Prior: 1},
+	{ID: BranchSlip, Scope: InKind, Prior: 1},
 	{ID: "resultant-reversed", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		if c.quantity.Answer && c.quantity.Turns && c.atRoot() {
 			return one(expr.Add(n, expr.Deg(180)))

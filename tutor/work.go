@@ -44,7 +44,7 @@ func (w *Work) Enter(name, text string) Reply {
 	if q == nil || q.Given {
 		panic("tutor: no quantity to enter called " + name)
 	}
-	r := w.judge(q, text)
+	r, switched := w.judgeEither(q, text)
 	w.changed = nil
 	delete(w.unread, name)
 	if r.Verdict == Unreadable {
@@ -55,7 +55,7 @@ func (w *Work) Enter(name, text string) Reply {
 		w.latest[name] = len(w.Past)
 		w.Past = append(w.Past, Attempt{Reply: r})
 		w.states = nil
-		if again {
+		if again || switched {
 			w.changed = w.rejudge(name)
 			r.Changed = w.changed
 			w.Past[len(w.Past)-1].Changed = r.Changed

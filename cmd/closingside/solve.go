@@ -187,7 +187,7 @@ var methodKeys = map[tutor.Method]string{tutor.ByTriangle: "method.triangle", tu
 func showSolutions(page *screen, l *tutor.Lesson) {
 	for _, way := range l.Solve(l.Problem.Settings) {
 		page.line("")
-		page.line(page.in(bold, text.Say(methodKeys[way.Method])))
+		page.paragraph(0, bold, way.Heading(text.Say(methodKeys[way.Method])))
 		said := map[string]bool{}
 		for _, step := range way.Steps {
 			if !said[step.Why] {

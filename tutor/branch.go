@@ -1,0 +1,115 @@
+package tutor
+
+import (
+	"math"
+
+	"closingside/tutor/text"
+)
+
+// Where a statement fits two sketches, its lesson has a second one: Other, a
+// lesson of the same quantities with the values and routes of that sketch.
+// Work stands in one of the two. An entry that is right only in the other
+// takes the work there, unless an accepted entry holds it where it is: then
+// two solutions were mixed, and that is said.
+
+// BranchSlip is the slip of an entry that belongs to the other of two solutions.
+const BranchSlip = "branches-mixed"
+
+// pair ties two lessons of one problem together.
+func (l *Lesson) pair(other *Lesson) {
+	l.Other, other.Other = other, l
+	for i := range l.Quantities {
+		a, b := &l.Quantities[i], other.Quantity(l.Quantities[i].Name)
+		if b != nil && !(a.apart(a.True, b.True) <= 1e-9*math.Max(1, math.Abs(a.True))) {
+			a.Also, b.Also = b.True, a.True
+		}
+	}
+}
+
+// Solutions are the lesson itself and the other one, where there are two.
+func (l *Lesson) Solutions() []*Lesson {
+	if l.Other == nil {
+		return []*Lesson{l}
+	}
+	return []*Lesson{l, l.Other}
+}
+
+// CaseText says which of two solutions the lesson is; "" where there is one.
+func (l *Lesson) CaseText() string {
+	if l.Case == "" {
+		return ""
+	}
+	return l.Say(l.Kind.Name + ".case." + l.Case)
+}
+
+// judgeEither judges an entry where the work stands and, where it is not right
+// there, in the other solution. switched tells whether the work went over.
+func (w *Work) judgeEither(q *Quantity, entered string) (r Reply, switched bool) {
+	r = w.judge(q, entered)
+	if w.Lesson.Other == nil || r.Verdict == Correct || r.Verdict == Unreadable {
+		return r, false
+	}
+	var o Reply
+	free := false
+	w.inOther(func() {
+		free = w.allRight(q.Name)
+		o = w.judge(w.Lesson.Quantity(q.Name), entered)
+	})
+	named := o.Verdict == SlipFound || o.Verdict == EarlyRounding
+	switch {
+	case free && (o.Verdict == Correct || named && r.Verdict == Unexplained):
+		w.Lesson, w.states = w.Lesson.Other, nil
+		return o, true
+	case o.Verdict == Correct:
+		r.Verdict, r.Slips, r.Unexplained = SlipFound, []Suspect{{IDs: []string{BranchSlip}, Likely: BranchSlip, Probability: sureMixed, At: q.Name}}, 1-sureMixed
+		r.From, r.Rounded = "", nil
+		r.Feedback = w.askAbout(r.Slips[0]) + " " + w.Lesson.Say("feedback.case", "case", w.Lesson.CaseText())
+	}
+	return r, false
+}
+
+// sureMixed is the probability that a value right in the other solution was
+// found for it (judgement: a slip seldom meets it by chance).
+const sureMixed = 0.95
+
+// inOther runs do with the work standing in the other solution.
+func (w *Work) inOther(do func()) {
+	here, states := w.Lesson, w.states
+	w.Lesson, w.states = here.Other, nil
+	do()
+	w.Lesson, w.states = here, states
+}
+
+// allRight tells whether every accepted entry but that for name is right where
+// the work stands.
+func (w *Work) allRight(name string) bool {
+	for other, i := range w.latest {
+		a := &w.Past[i]
+		if other == name || a.Verdict != Correct {
+			continue
+		}
+		again := Reply{Quantity: a.Quantity, Entry: a.Entry, Reading: a.Reading, typed: a.typed}
+		w.hide(i, func() { w.decide(w.Lesson.Quantity(other), &again) })
+		if again.Verdict != Correct {
+			return false
+		}
+	}
+	return true
+}
+
+// caseNote is the note on a right answer that has another solution.
+func (w *Work) caseNote(q *Quantity) []string {
+	if math.IsNaN(q.Also) || !q.Answer {
+		return nil
+	}
+	return []string{"two-solutions"}
+}
+
+// Heading is a method's heading in a worked solution: with the case, where
+// there are two.
+func (s Solution) Heading(method string) string {
+	if s.Case == "" {
+		return method
+	}
+	return text.Say("method.case", "method", method, "case", s.Case)
+}

@@ -1,0 +1,157 @@
+package tutor
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"closingside/statics"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"gonum.org/v1/gonum/spatial/r2"
+	"pgregory.net/rapid"
+)
+
+// turned is a problem of two solutions, by hand: F₁ = 520 N at 35°, F₂ = 410 N,
+// the resultant along +x. Across it F₁ has 520 sin 35° = 298.26 N, so
+// sin α = 298.26/410 and α = 46.67° or 133.33°; θ₂ = −α; R = 425.96 ± 281.32 N.
+func turned(t testing.TB) *Lesson { return bankLesson(t, &missingForce, 3) }
+
+func TestTwoSolutionsAreBothAccepted(t *testing.T) {
+	for _, row := range []struct{ theta, r, says string }{
+		{"-46.67", "707.3 N", "acute"}, {"-133.3", "144.6 N", "obtuse"},
+	} {
+		t.Run(row.says, func(t *testing.T) {
+			w := NewWork(turned(t), DefaultSettings())
+			first := w.Enter("theta2", row.theta)
+			require.Equal(t, Correct, first.Verdict)
+			assert.Contains(t, first.Notes, "two-solutions")
+			assert.Contains(t, first.Feedback, row.says)
+			require.Equal(t, Correct, w.Enter("R", row.r).Verdict)
+			assert.True(t, w.Done())
+		})
+	}
+	l := turned(t)
+	require.NotNil(t, l.Other)
+	assert.Len(t, l.Solve(DefaultSettings()), 2, "both are worked out")
+}
+
+// R of one triangle with the direction of the other is no solution: it is said,
+// and putting either right makes one.
+func TestMixedSolutionsAreNamed(t *testing.T) {
+	for name, enter := range map[string][2]string{"acute first": {"707.3 N", "-133.3"}, "obtuse first": {"144.6 N", "-46.67"}} {
+		t.Run(name, func(t *testing.T) {
+			w := NewWork(turned(t), DefaultSettings())
+			require.Equal(t, Correct, w.Enter("R", enter[0]).Verdict)
+			r := w.Enter("theta2", enter[1])
+			require.Equal(t, SlipFound, r.Verdict)
+			assert.Equal(t, []string{BranchSlip}, r.Slips[0].IDs)
+			assert.InDelta(t, 1, r.Slips[0].Probability+r.Unexplained, 1e-12)
+			assert.False(t, w.Done())
+			other := map[string]string{"-133.3": "144.6 N", "-46.67": "707.3 N"}[enter[1]]
+			w.Enter("R", other)
+			assert.False(t, strings.Contains(w.Standing("theta2").Verdict.String(), "unexplained"))
+		})
+	}
+}
+
+// The learner goes over to the other triangle by replacing both values; the
+// first replaced is mixed until the second follows, and then right.
+func TestGoingOverToTheOtherSolution(t *testing.T) {
+	w := NewWork(turned(t), DefaultSettings())
+	w.Enter("R", "707.3 N")
+	w.Enter("theta2", "-46.67")
+	require.True(t, w.Done())
+	require.Equal(t, SlipFound, w.Enter("R", "144.6 N").Verdict)
+	require.Equal(t, Correct, w.Enter("theta2", "-133.3").Verdict)
+	assert.True(t, w.Found("R"), "judged again in the triangle now worked")
+	assert.True(t, w.Done())
+}
+
+// A slip in the second triangle is named there.
+func TestSlipInTheOtherSolution(t *testing.T) {
+	w := NewWork(turned(t), DefaultSettings())
+	require.Equal(t, Correct, w.Enter("alpha", "133.33").Verdict)
+	r := w.Enter("theta2", "133.33") // laid off on the wrong side
+	require.Equal(t, SlipFound, r.Verdict)
+}
+
+func TestImpossibleForcesAreRefusedWithAReason(t *testing.T) {
+	p := force("P", "340 N", "25 deg")
+	rows := []struct {
+		name string
+		src  Source
+		says string
+	}{
+		{"all of the missing force", missing("", p, branch("missing", leaf("name", "Q"), leaf("magnitude", "1 N"), leaf("direction", "0 deg")), along("10 deg")), "two values"},
+		{"too little", missing("", p, free("Q"), along("10 deg")), "two values"},
+		{"too small", missing("", p, free("Q", "magnitude", "100 N"), along("70 deg")), "too small"},
+		{"just long enough", missing("", p, free("Q", "magnitude", "340 N"), along("115 deg")), "only just"},
+		{"would push", missing("", p, free("Q", "direction", "-60 deg"), along("70 deg")), "push"},
+		{"backwards", missing("", p, free("Q"), along("150 deg"), leaf("find", "smallest")), "backwards"},
+		{"in line", missing("", p, free("Q"), required("500 N", "25 deg")), "one line"},
+		{"smallest, but known", missing("", p, free("Q", "magnitude", "340 N"), along("50 deg"), leaf("find", "smallest")), "two values"},
+	}
+	for _, r := range rows {
+		t.Run(r.name, func(t *testing.T) {
+			prob, err := ReadProblem(r.src)
+			require.NoError(t, err)
+			_, err = Open(prob)
+			assert.ErrorContains(t, err, r.says)
+		})
+	}
+}
+
+// Substituted back, F₁ + F₂ = R in both components, whatever is asked; turned
+// by any angle and scaled by any factor, the triangle stays the same.
+func TestMissingForceClosesTheTriangle(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		turn := float64(rapid.IntRange(-179, 179).Draw(t, "turn"))
+		scale := rapid.Float64Range(0.01, 100).Draw(t, "scale")
+		p := Generate(&missingForce, rapid.Uint64().Draw(t, "seed"))
+		l, err := Open(p)
+		require.NoError(t, err)
+		moved, err := Open(turnedAndScaled(p, turn, scale))
+		require.NoError(t, err)
+		for i, s := range l.Solutions() {
+			vec := func(m, d string) r2.Vec { return statics.Polar(s.Truth(m), statics.Angle(s.Truth(d))*statics.Degree) }
+			off := r2.Sub(r2.Add(vec("F1", "theta1"), vec("F2", "theta2")), vec("R", "theta"))
+			assert.LessOrEqual(t, r2.Norm(off), 1e-9*largestForce(s))
+			for _, n := range []string{"F2", "R"} {
+				assert.InEpsilon(t, scale*s.Truth(n), moved.Solutions()[i].Truth(n), 1e-9)
+			}
+			for _, n := range []string{"theta2", "theta"} {
+				assert.InDelta(t, 0, math.Remainder(moved.Solutions()[i].Truth(n)-s.Truth(n)-turn, 360), 1e-7)
+			}
+		}
+		if p.Group("find") != nil { // no force off the perpendicular does it with less
+			off := math.Remainder(l.Truth("theta2")-l.Truth("theta"), 360)
+			assert.InDelta(t, 90, math.Abs(off), 1e-9)
+		}
+	})
+}
+
+// turnedAndScaled is p with every direction turned and every force scaled.
+func turnedAndScaled(p *Problem, turn, scale float64) *Problem {
+	q := *p
+	q.Items = nil
+	for _, it := range p.Items {
+		moved := it
+		moved.Fields = nil
+		for _, f := range it.Fields {
+			switch p.spec(it.Group, f.Key).Is {
+			case ForceField, ComponentField:
+				f.Value *= scale
+			case DirectionField:
+				if f.Given() {
+					f.Heading, _ = statics.From(statics.PlusX, f.Heading.Angle()+statics.Angle(turn)*statics.Degree, statics.CounterClockwise)
+					f.Value = f.Heading.Angle().Degrees()
+				}
+			}
+			moved.Fields = append(moved.Fields, f)
+		}
+		q.Items = append(q.Items, moved)
+	}
+	return &q
+}

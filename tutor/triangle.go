@@ -1,0 +1,195 @@
+package tutor
+
+import (
+	"slices"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// triangle is a force triangle of which any values may be asked: the sides F₁
+// and F₂, head to tail, and the closing side R. α is opposite F₁, β opposite
+// F₂, γ opposite R.
+type triangle struct {
+	unit                  statics.Unit
+	ask                   question
+	first, second, result pull
+	alpha, beta, gamma    float64 // degrees
+	ccw                   bool    // F₂ lies less than 180° counter-clockwise of F₁
+}
+
+// corner names: the angle opposite each side.
+var angleNames = [3]string{"alpha", "beta", "gamma"}
+
+func (t *triangle) sides() [3]pull     { return [3]pull{t.first, t.second, t.result} }
+func (t *triangle) angles() [3]float64 { return [3]float64{t.alpha, t.beta, t.gamma} }
+
+// sideRoutes finds side i by the sine law from either other side, and by the
+// cosine law from both.
+func (t *triangle) sideRoutes(i int) []Route {
+	s := t.sides()
+	own := expr.S(angleNames[i])
+	var routes []Route
+	for _, j := range others(i) {
+		routes = append(routes, Route{"sine-law-" + s[j].name, "sine-law-side", ByTriangle,
+			expr.Div(expr.Mul(s[j].force(), expr.Sin(own)), expr.Sin(expr.S(angleNames[j])))})
+	}
+	a, b := s[others(i)[0]].force(), s[others(i)[1]].force()
+	return append(routes, Route{"cosine-law", "cosine-law", ByTriangle,
+		expr.Sqrt(expr.Sub(expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(own))))})
+}
+
+func others(i int) [2]int { return [2]int{[3]int{1, 0, 0}[i], [3]int{2, 2, 1}[i]} }
+
+// angle declares angle i: by the sine law, the cosine law, the sum of the
+// angles and the directions of the two sides that meet there.
+func (t *triangle) angle(i int) Quantity {
+	s, v := t.sides(), t.angles()[i]
+	q := Quantity{Name: angleNames[i], Symbol: expr.Symbol{Letter: []string{"α", "β", "γ"}[i], Spoken: angleNames[i]}, Dim: statics.DimAngle,
+		True: v, Between: [2]expr.Node{expr.Deg(0), expr.Deg(180)}}
+	j, k := others(i)[0], others(i)[1]
+	for _, o := range others(i) {
+		sine := expr.Div(expr.Mul(s[i].force(), expr.Sin(expr.S(angleNames[o]))), s[o].force())
+		q.Routes = append(q.Routes, Route{"sine-law-" + s[o].name, "sine-law", ByTriangle, inverseSine(sine, v)})
+	}
+	q.Routes = append(q.Routes,
+		Route{"triangle-sum", "triangle-sum", ByTriangle, expr.Sub(expr.Sub(expr.Deg(180), expr.S(angleNames[j])), expr.S(angleNames[k]))},
+		Route{"cosine-law", "cosine-law-angle", ByTriangle, expr.Acos(expr.Div(
+			expr.Sub(expr.Add(expr.Sq(s[j].force()), expr.Sq(s[k].force())), expr.Sq(s[i].force())),
+			expr.Mul(expr.N(2), s[j].force(), s[k].force())))})
+	switch i {
+	case 0:
+		q.Twin = "beta"
+		q.Routes = append(q.Routes, t.turn(t.result, t.second, v))
+	case 1:
+		q.Twin = "alpha"
+		q.Routes = append(q.Routes, t.turn(t.first, t.result, v))
+	case 2:
+		q.Supplement = "phi"
+		q.Routes = append(q.Routes, Route{"adjacent-angles", "adjacent-angles", ByTriangle, expr.Sub(expr.Deg(180), symPhi)})
+	}
+	return q
+}
+
+// phi declares the angle between F₁ and F₂, tails together.
+func (t *triangle) phi() Quantity {
+	q := Quantity{Name: "phi", Symbol: expr.Symbol{Letter: "φ", Spoken: "phi"}, Dim: statics.DimAngle, True: 180 - t.gamma, Supplement: "gamma",
+		Between: [2]expr.Node{expr.Deg(0), expr.Deg(180)}, Mistakes: []Mistake{{"directions-added", expr.Add(theta1, theta2)}}}
+	q.Routes = []Route{t.turn(t.first, t.second, q.True),
+		{"adjacent-angles", "adjacent-angles", ByTriangle, expr.Sub(expr.Deg(180), symGamma)}}
+	return q
+}
+
+// turn is the angle v from one side's direction to another's, in the sense of
+// the triangle.
+func (t *triangle) turn(from, to pull, v float64) Route {
+	if !t.ccw {
+		from, to = to, from
+	}
+	return Route{"directions", "angle-from-direction", AnyMethod, difference(to.direction(), from.direction(), to.at-from.at, v)}
+}
+
+// laid is the direction that lies an angle beyond another in the triangle's
+// sense; back for one that lies before it.
+func (t *triangle) laid(id string, dir expr.Node, angle string, back bool) Route {
+	tree := expr.Add(dir, expr.S(angle))
+	if t.ccw == back {
+		tree = expr.Sub(dir, expr.S(angle))
+	}
+	return Route{id, "laid-off", ByTriangle, tree}
+}
+
+// directions adds the routes to θ₂ and θ.
+func (t *triangle) directions() (second, result Quantity) {
+	second, result = t.second.bearing(), t.result.bearing()
+	result.Symbol = expr.Symbol{Letter: "θ", Spoken: "theta"}
+	second.Routes = []Route{t.laid("from-resultant", symTheta, "alpha", false), t.laid("from-first", theta1, "phi", false),
+		directionOf(expr.S("F2x"), expr.S("F2y"), t.second.vec)}
+	result.Routes = []Route{t.laid("from-first", theta1, "beta", false), t.laid("from-second", theta2, "alpha", true),
+		directionOf(symRx, symRy, t.result.vec)}
+	return second, result
+}
+
+// parts declares the components of both forces and of the resultant.
+func (t *triangle) parts() []Quantity {
+	first, second := t.first.parts(""), t.second.parts("")
+	all := append(first, second...)
+	for i, axis := range []string{"x", "y"} {
+		v := []float64{t.result.vec.X, t.result.vec.Y}[i]
+		whole := total([]pull{t.first, t.second}, axis, v)
+		q := &second[i]
+		q.Routes = append([]Route{{"difference", "difference-of-components", ByComponents,
+			expr.Sub(expr.S("R"+axis), expr.S("F1"+axis))}}, q.Routes...)
+		slices.Reverse(whole.Routes) // by its own magnitude and direction first
+		all[2+i] = *q
+		all = append(all, whole)
+	}
+	return all
+}
+
+// keep leaves out the routes and mistakes that read what the lesson does not
+// have, and the routes of what is given.
+func keep(qs []Quantity) []Quantity {
+	has := map[string]bool{}
+	for _, q := range qs {
+		has[q.Name] = true
+	}
+	lost := func(tree expr.Node) bool {
+		return slices.ContainsFunc(expr.Symbols(tree), func(n string) bool { return !has[n] })
+	}
+	for i := range qs {
+		q := &qs[i]
+		q.Routes = slices.DeleteFunc(q.Routes, func(r Route) bool { return q.Given || lost(r.Tree) })
+		q.Mistakes = slices.DeleteFunc(q.Mistakes, func(m Mistake) bool { return q.Given || lost(m.Tree) })
+		if !has[q.Twin] {
+			q.Twin = ""
+		}
+		if !has[q.Supplement] {
+			q.Supplement = ""
+		}
+	}
+	return qs
+}
+
+// take puts the routes of the steps first, so that hints follow them.
+func take(qs []Quantity, ways []Way) {
+	for w := len(ways) - 1; w >= 0; w-- {
+		for _, s := range ways[w].Steps {
+			for i := range qs {
+				if qs[i].Name != s.Quantity {
+					continue
+				}
+				q := &qs[i]
+				j := slices.IndexFunc(q.Routes, func(r Route) bool { return r.ID == s.Route })
+				r := q.Routes[j]
+				q.Routes = append([]Route{r}, slices.Delete(slices.Clone(q.Routes), j, j+1)...)
+			}
+		}
+	}
+}
+
+// across is F₂ from what both forces have across the resultant, which is
+// nothing together; over is R from what they have along it.
+func (t *triangle) across() (second, result Route) {
+	second = Route{"across", "nothing-across", ByComponents, expr.Div(
+		expr.Mul(f1, expr.Sin(expr.Sub(symTheta, theta1))), expr.Sin(expr.Sub(theta2, symTheta)))}
+	result = Route{"along", "sum-along", ByComponents, expr.Add(
+		expr.Mul(f1, expr.Cos(expr.Sub(symTheta, theta1))), expr.Mul(f2, expr.Cos(expr.Sub(theta2, symTheta))))}
+	return second, result
+}
+
+// square is the triangle's direction of F₂ at right angles to another.
+func (t *triangle) square(dir expr.Node) expr.Node {
+	if t.ccw {
+		return expr.Add(dir, expr.Deg(90))
+	}
+	return expr.Sub(dir, expr.Deg(90))
+}
+
+// other is the direction of F₁ + R, the diagonal taken by mistake.
+func (t *triangle) other() Mistake {
+	x, y := expr.Add(symRx, expr.S("F1x")), expr.Add(symRy, expr.S("F1y"))
+	return Mistake{"other-diagonal", arctangent(x, y, r2.Add(t.result.vec, t.first.vec))}
+}
