@@ -95,6 +95,10 @@ func (s *session) personal(f Form) {
 	if !s.openSet(f.Get("set")) {
 		return
 	}
+	if tutor.FoldStudent(f.Get("student")) == "" {
+		s.refused = text.Say("set.who.empty")
+		return
+	}
 	if why := tutor.CheckStudent(f.Get("student")); why != "" {
 		s.refused = why
 		return
@@ -118,10 +122,10 @@ func (s *session) shelfOf() html.Node {
 	if len(s.shelf) == 0 {
 		return html.Node{}
 	}
-	items := []html.Part{html.Class("choices")}
+	items := []html.Part{html.Class("choices tasks")}
 	for _, code := range s.shelf {
 		v := s.sets[code]
-		about := text.Say("set.about", "problems", itoa(v.set.Size()), "marks", itoa(v.set.Marks()))
+		about := counted("set.problem", v.set.Size()) + ", " + counted("set.mark", v.set.Marks())
 		if v.student != "" {
 			about += " · " + v.student
 		}
@@ -135,7 +139,15 @@ func (s *session) shelfOf() html.Node {
 func choice(label, about string, fields ...html.Part) html.Node {
 	form := append([]html.Part{html.Hidden("do", "open")}, fields...)
 	return html.El("li", html.El("form", append(form, html.El("button", html.El("span", html.Text(label)),
-		html.If(about != "", html.El("span", html.Class("soft"), html.Text(" · "+about)))))...))
+		html.If(about != "", html.El("span", html.Class("soft"), html.Text(about)))))...))
+}
+
+// counted is a count of things in words: key.one for one, key.many for others.
+func counted(key string, n int) string {
+	if n == 1 {
+		return text.Say(key + ".one")
+	}
+	return text.Say(key+".many", "n", itoa(n))
 }
 
 // setScreen is a set: what the instructor says of it, how far the learner is,
@@ -172,18 +184,18 @@ func (s *session) whoForm(v *setView) html.Node {
 	return html.El("form", html.Class("sheet"), html.Hidden("do", "personal"), html.Hidden("set", v.set.Code("")),
 		html.El("p", html.ID("student-how"), html.Text(text.Say("set.who.how"))),
 		html.El("label", html.A("for", "student"), html.Text(text.Say("set.who"))),
-		html.El("div", html.Class("entry"), html.El("input", field...), button(text.Say("set.who.go"), "primary")), why)
+		html.El("input", field...), why, button(text.Say("set.who.go"), "primary"))
 }
 
 func (s *session) taskList(v *setView, tasks []tutor.Task) html.Node {
-	items := []html.Part{html.Class("choices")}
+	items := []html.Part{html.Class("choices tasks")}
 	done, earned, next := 0, 0.0, -1
 	for i, task := range tasks {
 		story := task.Problem.Story
 		if story == "" {
 			story = text.Say(task.Problem.Kind.Name + ".title")
 		}
-		about := text.Say("set.marks", "marks", itoa(task.Marks))
+		about := counted("set.mark", task.Marks)
 		code := task.Problem.Code()
 		if d := s.desks[code]; d != nil && d.started() {
 			got := v.set.Earned(d.work, task.Marks)

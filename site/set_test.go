@@ -111,7 +111,7 @@ func TestAVariantIsAskedForByNumber(t *testing.T) {
 	assert.NotContains(t, screen, "problems done")
 
 	screen = l.ask("do", "personal", "set", set.Code(""), "student", "  ")
-	assert.Contains(t, screen, "number or name is missing")
+	assert.Contains(t, screen, "Write your number or name first")
 	screen = l.ask("do", "personal", "set", set.Code(""), "student", "S 1042")
 	assert.Contains(t, screen, "0 of 3 problems done")
 	assert.Contains(t, screen, "These problems are for s1042")
