@@ -20,6 +20,7 @@ type trialVerb struct {
 	Seed     uint64             `default:"1" help:"Same seed, same figures (times aside)."`
 	Problems int                `default:"20" help:"Problems drawn of each kind."`
 	Kind     []string           `help:"Draw problems of this kind only; may be repeated." placeholder:"KIND"`
+	Any      bool               `help:"Draw any problems, not only fair ones."`
 	Learners int                `default:"10" help:"Learners at each problem."`
 	Habit    map[string]float64 `help:"A habit's share, such as slip=0.7 or three=0.3; may be repeated." placeholder:"NAME=SHARE"`
 	Group    map[string]float64 `help:"How often slips of a group are met, in ratio: trig=3; may be repeated." placeholder:"NAME=RATE"`
@@ -117,6 +118,9 @@ func (v trialVerb) problems() ([]*tutor.Problem, error) {
 			return nil, wrongInput("--kind %s: there is no such kind (kinds: %s)", name, strings.Join(names, ", "))
 		}
 		kinds = append(kinds, k)
+	}
+	if v.Any {
+		return trial.Drawn(v.Problems, v.Seed, kinds...), nil
 	}
 	return trial.Generated(v.Problems, v.Seed, kinds...), nil
 }

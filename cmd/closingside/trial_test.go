@@ -61,6 +61,10 @@ func TestTrialDrawsProblems(t *testing.T) {
 	again, _, _ := tell("", "trial", "--problems", "2", "--learners", "1", "--kind", "two-forces")
 	assert.Equal(t, timing.ReplaceAllString(one, ""), timing.ReplaceAllString(again, ""))
 	assert.Contains(t, one, "2 problems, 1 learner at each")
+	any, _, status := tell("", "trial", "--problems", "2", "--learners", "1", "--kind", "two-forces", "--any")
+	require.Zero(t, status)
+	assert.Contains(t, any, "2 problems, 1 learner at each")
+	assert.NotEqual(t, timing.ReplaceAllString(one, ""), timing.ReplaceAllString(any, ""))
 }
 
 func TestTrialRefuses(t *testing.T) {

@@ -2,6 +2,7 @@ package trial
 
 import (
 	"math"
+	"slices"
 
 	"closingside/statics/expr"
 	"closingside/tutor"
@@ -14,6 +15,7 @@ type sheet struct {
 	fault      fault
 	expression bool // written as a formula with numbers
 	written    bool // a slip was made in writing: the value held is what is written
+	none       bool // there is no value to write: the learner sees that something is wrong before
 }
 
 // attempt works a chain with a mishap and returns what is written. A slip that
@@ -30,10 +32,9 @@ func (p *learner) attempt(chain []step, m mishap) sheet {
 		h, tree := p.find(s, m, end)
 		if math.IsNaN(h.value) || math.IsInf(h.value, 0) {
 			if len(m.slips) == 0 && m.early == nil {
-				h.value = s.quantity.True // beyond what keeping so few digits can work out
-			} else {
-				return p.attempt(chain, mishap{})
+				return sheet{none: true}
 			}
+			return p.attempt(chain, mishap{})
 		}
 		if !end {
 			p.mind[s.quantity.Name] = h
@@ -51,9 +52,11 @@ func (p *learner) sheet(q *tutor.Quantity, h held, tree expr.Node, m mishap) she
 		if !x.written {
 			continue
 		}
-		s.fault = s.fault.with(fault{slips: []made{{x.id, q.Name}}})
-		s.text, s.written = p.miswritten(q, h.value, x.id), true
-		return s
+		if text, ok := p.miswritten(q, h.value, x.id); ok {
+			s.fault = s.fault.with(fault{slips: []made{{x.id, q.Name}}})
+			s.text, s.written = text, true
+			return s
+		}
 	}
 	if m.early == nil && p.die.chance(p.habits.Expressions) {
 		if text, ok := p.formula(tree); ok {
@@ -69,16 +72,9 @@ func (p *learner) sheet(q *tutor.Quantity, h held, tree expr.Node, m mishap) she
 // value rounded as this learner does. It returns the formula too. The value
 // itself is kept as it comes when it is to be written down.
 func (p *learner) find(s step, m mishap, end bool) (held, expr.Node) {
-	tree := s.route.Tree
-	var f fault
-	for _, x := range m.slips {
-		if x.at == s.quantity && x.tree != nil {
-			tree = x.tree
-			f = f.with(fault{slips: []made{{x.id, x.at.Name}}})
-		}
-	}
+	tree, f := p.slipped(s, m)
 	for _, in := range expr.Symbols(tree) {
-		if h, ok := p.mind[in]; ok {
+		if h, ok := p.mind[in]; ok && h.fault.any() && p.leavesTrace(s.quantity, tree, in) {
 			f = f.with(h.fault)
 		}
 	}
@@ -88,6 +84,69 @@ func (p *learner) find(s step, m mishap, end bool) (held, expr.Node) {
 	}
 	v := turned(s.quantity, p.evaluate(tree, site, m.early, end))
 	return held{v, f}, tree
+}
+
+// slipped is the formula of a step with the slips made there, and those of them
+// that leave a trace: one that does not change the value has not been made, as
+// far as anyone can tell.
+func (p *learner) slipped(s step, m mishap) (expr.Node, fault) {
+	var here []slip
+	for _, x := range m.slips {
+		if x.at == s.quantity && x.tree != nil {
+			here = append(here, x)
+		}
+	}
+	if len(here) == 0 {
+		return s.route.Tree, fault{}
+	}
+	last := here[len(here)-1]
+	same := func(tree expr.Node) bool { return p.same(s.quantity, tree, last.tree) }
+	if same(s.route.Tree) {
+		return s.route.Tree, fault{}
+	}
+	if len(here) == 2 {
+		switch {
+		case same(here[0].tree):
+			here = here[:1]
+		case slices.ContainsFunc(p.alone(s, last.id), same):
+			here = here[1:]
+		}
+	}
+	var f fault
+	for _, x := range here {
+		f.slips = append(f.slips, made{x.id, x.at.Name})
+	}
+	return here[len(here)-1].tree, f
+}
+
+// alone lists the formulas that one slip makes of a step.
+func (p *learner) alone(s step, id string) []expr.Node {
+	var all []expr.Node
+	for _, x := range p.lesson.Slipped(s.quantity, s.route.Tree) {
+		if x.ID == id {
+			all = append(all, x.Tree)
+		}
+	}
+	return all
+}
+
+// same tells whether two formulas for q have one value, no digit lost.
+func (p *learner) same(q *tutor.Quantity, a, b expr.Node) bool {
+	return equal(turned(q, expr.Eval(a, p.value)), turned(q, expr.Eval(b, p.value)))
+}
+
+func equal(v, w float64) bool { return math.Abs(v-w) <= 1e-9*max(1, math.Abs(v)) }
+
+// leavesTrace tells whether the value of a formula for q would be another if
+// the value held for in were true.
+func (p *learner) leavesTrace(q *tutor.Quantity, tree expr.Node, in string) bool {
+	truly := func(name string) float64 {
+		if name == in {
+			return p.lesson.Truth(name)
+		}
+		return p.value(name)
+	}
+	return !equal(turned(q, expr.Eval(tree, p.value)), turned(q, expr.Eval(tree, truly)))
 }
 
 // turned is a direction brought by whole turns to where the lesson's formulas

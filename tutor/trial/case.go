@@ -147,5 +147,16 @@ func (c *Case) miss(p *tutor.Problem) Miss {
 		}
 		given = append(given, strings.Join(fields, " "))
 	}
-	return Miss{p.Code(), strings.Join(given, "; "), c.Before, c.Quantity, c.Reply.Entry, c.happened(), c.told(), c.place()}
+	return Miss{p.Code(), strings.Join(given, "; "), c.Before, c.Quantity, c.Reply.Entry, c.happened(), c.told(), c.stated(), c.place()}
+}
+
+// stated is the probability given to what the verdict says.
+func (c *Case) stated() float64 {
+	switch c.Reply.Verdict {
+	case tutor.SlipFound:
+		return c.Reply.Slips[0].Probability
+	case tutor.Unexplained:
+		return c.Reply.Unexplained
+	}
+	return 1 - c.Reply.Unexplained
 }

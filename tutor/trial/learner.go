@@ -186,6 +186,10 @@ func (p *learner) routes(q *tutor.Quantity) []*tutor.Route {
 func (p *learner) write(chain []step) {
 	last := chain[len(chain)-1].quantity
 	sheet := p.attempt(chain, p.mishap(chain))
+	if sheet.none {
+		p.mind[last.Name] = held{value: last.True} // looked up, and gone on from
+		return
+	}
 	reply, took := p.enter(last, sheet.text)
 	p.record(last, sheet, reply, took)
 	wrong := reply.Verdict != tutor.Correct
@@ -206,6 +210,10 @@ func (p *learner) redo(chain []step) {
 	}
 	last := chain[len(chain)-1].quantity
 	sheet := p.attempt(chain, mishap{})
+	if sheet.none {
+		p.mind[last.Name] = held{value: last.True}
+		return
+	}
 	reply, took := p.enter(last, sheet.text)
 	p.record(last, sheet, reply, took)
 	p.settle(last, sheet, reply, reply.Verdict != tutor.Correct && sheet.fault.any())

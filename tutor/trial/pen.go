@@ -62,24 +62,24 @@ func (p *learner) dressed(q *tutor.Quantity, v float64, number string) string {
 // larger is the next larger unit that a value may be written in.
 var larger = map[string]string{"N": "kN", "kN": "MN", "lb": "kip", "lbf": "kip", "N·m": "kN·m"}
 
-// miswritten is v written down with the slip called id.
-func (p *learner) miswritten(q *tutor.Quantity, v float64, id string) string {
+// miswritten is v written down with the slip called id; false where that
+// leaves no trace, as minutes do on whole degrees.
+func (p *learner) miswritten(q *tutor.Quantity, v float64, id string) (string, bool) {
 	if id == "digits-swapped" {
-		if s, ok := p.swapped(p.digits(q, v)); ok {
-			return p.dressed(q, v, s)
-		}
+		s, ok := p.swapped(p.digits(q, v))
+		return p.dressed(q, v, s), ok
 	}
 	var all []float64
 	for _, x := range p.lesson.Miswritten(q, v) {
-		if x.IDs[0] == id {
+		if x.IDs[0] == id && !equal(x.Value, v) {
 			all = append(all, x.Value)
 		}
 	}
 	if len(all) == 0 {
-		return p.written(q, v)
+		return "", false
 	}
 	x := one(p.die, all)
-	return p.dressed(q, x, p.digits(q, x))
+	return p.dressed(q, x, p.digits(q, x)), true
 }
 
 // swapped exchanges two neighbouring different digits of a number; false where

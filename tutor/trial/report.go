@@ -55,7 +55,8 @@ type Miss struct {
 	Entry    string      `json:"entry"`
 	Made     string      `json:"made"`
 	Told     string      `json:"told"`
-	Place    int         `json:"place"` // of the truth among the explanations listed, from 0; −1 where it is not
+	Stated   float64     `json:"stated"` // the probability of what was told
+	Place    int         `json:"place"`  // of the truth among the explanations listed, from 0; −1 where it is not
 }
 
 // Reliability is one line of a reliability table.

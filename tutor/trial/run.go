@@ -18,7 +18,7 @@ type Options struct {
 	Progress func(done, all int)
 }
 
-// Generated draws n problems of each kind, from the seed on.
+// Generated draws n fair problems of each kind, from the seed on.
 func Generated(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
 	if len(kinds) == 0 {
 		kinds = tutor.Kinds()
@@ -27,6 +27,28 @@ func Generated(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
 	for i := range n {
 		for _, k := range kinds {
 			all = append(all, tutor.Generate(k, seed+uint64(i)))
+		}
+	}
+	return all
+}
+
+// Drawn draws n problems of each kind, fair or not: any that can be worked.
+func Drawn(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
+	if len(kinds) == 0 {
+		kinds = tutor.Kinds()
+	}
+	var all []*tutor.Problem
+	for _, k := range kinds {
+		d := tutor.NewDraw(seed, uint64(len(k.Name)))
+		for got, tried := 0, 0; got < n && tried < 100*n; tried++ {
+			p, err := tutor.ReadProblem(k.Draw(d))
+			if err != nil {
+				continue
+			}
+			if _, err := tutor.Open(p); err == nil {
+				all = append(all, p)
+				got++
+			}
 		}
 	}
 	return all
@@ -80,7 +102,7 @@ func Run(problems []*tutor.Problem, h Habits, o Options) (*Report, error) {
 		for k := range got.cases {
 			c := &got.cases[k]
 			t.add(c)
-			if c.met() && !c.said() && len(misses) < o.Misses {
+			if c.met() && !c.fair() && len(misses) < o.Misses {
 				misses = append(misses, c.miss(problems[i]))
 			}
 		}

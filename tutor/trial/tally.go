@@ -57,7 +57,7 @@ func (t *tally) add(c *Case) {
 		t.rows[key].add(c)
 	}
 	t.bySlip(c)
-	if c.met() && !c.said() {
+	if c.met() && !c.fair() {
 		t.confusions[[2]string{c.happened(), c.told()}]++
 	}
 	if c.Reply.Verdict == tutor.Unreadable || !c.met() {
@@ -70,7 +70,7 @@ func (t *tally) add(c *Case) {
 		}
 	}
 	if v := c.Reply.Verdict; v == tutor.Carried || v == tutor.EarlyRounding {
-		t.offered.add(1-c.Reply.Unexplained, c.said())
+		t.offered.add(1-c.Reply.Unexplained, c.fair())
 	}
 }
 
@@ -136,6 +136,12 @@ func (c *Case) said() bool {
 		return v == tutor.Unexplained
 	}
 	return c.named() || v == tutor.Carried && slices.Contains(c.Rests, c.Reply.From) || v == tutor.EarlyRounding && len(c.Slips) == 0
+}
+
+// fair tells whether the verdict is true: it says what happened, or sends a
+// learner who keeps three digits on the way back to them.
+func (c *Case) fair() bool {
+	return c.said() || c.Cause == Right && c.Kept == 3 && c.Reply.Verdict == tutor.EarlyRounding
 }
 
 func (r *Row) add(c *Case) {
