@@ -34,6 +34,7 @@ type Case struct {
 	Slips      []string // made, sorted; for two slips joined as the tutor joins them
 	Head       bool     // a slip was made in a step before, one that is not written
 	Rests      []string // the wrong entries that it rests on
+	Refused    []string // entries before that were right, and judged otherwise
 	Kept       int      // digits the learner keeps on the way; 0 for all
 	Cut        bool
 	Expression bool
@@ -45,7 +46,7 @@ type Case struct {
 
 // record notes a case.
 func (p *learner) record(q *tutor.Quantity, s sheet, reply tutor.Reply, took time.Duration) {
-	c := Case{Quantity: q.Name, Angle: q.Dim == statics.DimAngle, Cause: s.fault.cause(), Rests: s.fault.rests,
+	c := Case{Quantity: q.Name, Angle: q.Dim == statics.DimAngle, Cause: s.fault.cause(), Rests: s.fault.rests, Refused: slices.Clone(p.refused),
 		Kept: p.keep.digits, Cut: p.keep.cut, Expression: s.expression, Written: s.written, Reply: reply, Took: took}
 	for _, a := range p.work.Past[:len(p.work.Past)-1] {
 		c.Before = append(c.Before, [2]string{a.Quantity, a.Entry})

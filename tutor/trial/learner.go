@@ -16,12 +16,14 @@ type learner struct {
 	habits *Habits
 	die    die
 
-	keep  keeping
-	paper bool              // goes on from what is written
-	head  float64           // share of the steps not written down
-	way   map[string]string // quantity → route of the worked solution chosen
-	mind  map[string]held   // values found so far, written or not
-	cases []Case
+	keep    keeping
+	paper   bool              // goes on from what is written
+	head    float64           // share of the steps not written down
+	way     map[string]string // quantity → route of the worked solution chosen
+	mind    map[string]held   // values found so far, written or not
+	refused []string          // right entries that were judged otherwise
+	careful bool              // puts things right: no mishap now
+	cases   []Case
 }
 
 // held is a value the learner holds, with what went wrong on the way to it
@@ -121,11 +123,17 @@ func (p *learner) reach(name string) {
 	var chain []step
 	for i, s := range steps {
 		chain = append(chain, s)
-		if i == len(steps)-1 || !p.die.chance(p.head) {
+		if i == len(steps)-1 || p.wrong(s.quantity.Name) || !p.die.chance(p.head) {
 			p.write(chain)
 			chain = nil
 		}
 	}
+}
+
+// wrong tells whether a value stands written that was judged other than right.
+func (p *learner) wrong(name string) bool {
+	a := p.work.Standing(name)
+	return a != nil && a.Verdict != tutor.Correct
 }
 
 // step is the finding of a quantity by one of its routes.
@@ -194,29 +202,25 @@ func (p *learner) write(chain []step) {
 	p.record(last, sheet, reply, took)
 	wrong := reply.Verdict != tutor.Correct
 	switch {
-	case sheet.fault.noise, wrong && sheet.fault.any() && !p.die.chance(p.habits.GoOn):
-		p.redo(chain)
+	case !p.careful && (sheet.fault.noise || wrong && sheet.fault.any() && !p.die.chance(p.habits.GoOn)):
+		p.repair(last)
 	default:
 		p.settle(last, sheet, reply, wrong && sheet.fault.any())
 	}
 }
 
-// redo works a chain again without a mishap, from the values that stand.
-func (p *learner) redo(chain []step) {
-	for _, s := range chain {
-		if h := p.mind[s.quantity.Name]; len(h.fault.slips) > 0 || h.fault.early {
-			delete(p.mind, s.quantity.Name)
+// repair goes back to whatever is wrong, and finds a quantity again without a
+// mishap. What was written wrong is written again.
+func (p *learner) repair(q *tutor.Quantity) {
+	p.careful = true
+	for name, h := range p.mind {
+		if h.fault.any() {
+			delete(p.mind, name)
 		}
 	}
-	last := chain[len(chain)-1].quantity
-	sheet := p.attempt(chain, mishap{})
-	if sheet.none {
-		p.mind[last.Name] = held{value: last.True}
-		return
-	}
-	reply, took := p.enter(last, sheet.text)
-	p.record(last, sheet, reply, took)
-	p.settle(last, sheet, reply, reply.Verdict != tutor.Correct && sheet.fault.any())
+	delete(p.mind, q.Name)
+	p.reach(q.Name)
+	p.careful = false
 }
 
 func (p *learner) enter(q *tutor.Quantity, text string) (tutor.Reply, time.Duration) {
@@ -231,6 +235,9 @@ func (p *learner) settle(q *tutor.Quantity, s sheet, reply tutor.Reply, wrong bo
 	h := held{value: s.value}
 	if p.paper || s.written {
 		h.value = turned(q, reply.Reading.Value)
+	}
+	if !wrong && reply.Verdict != tutor.Correct {
+		p.refused = append(p.refused, q.Name)
 	}
 	if wrong {
 		h.fault.rests = append(slices.Clone(s.fault.rests), q.Name)

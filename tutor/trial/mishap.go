@@ -35,7 +35,7 @@ type early struct {
 // mishap draws what goes wrong in a chain.
 func (p *learner) mishap(chain []step) mishap {
 	h := p.habits
-	if p.die.chance(h.Right) {
+	if p.careful || p.die.chance(h.Right) {
 		return mishap{}
 	}
 	chain = p.behind(chain)

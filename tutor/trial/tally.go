@@ -131,11 +131,17 @@ func (c *Case) said() bool {
 	case Early:
 		return v == tutor.EarlyRounding
 	case Carried:
-		return v == tutor.Carried && slices.Contains(c.Rests, c.Reply.From)
+		return c.sentBack()
 	case Noise:
 		return v == tutor.Unexplained
 	}
-	return c.named() || v == tutor.Carried && slices.Contains(c.Rests, c.Reply.From) || v == tutor.EarlyRounding && len(c.Slips) == 0
+	return c.named() || c.sentBack() || v == tutor.EarlyRounding && len(c.Slips) == 0
+}
+
+// sentBack tells whether the verdict sends the learner to an entry that this
+// one rests on, or to one that was judged wrong although it was not.
+func (c *Case) sentBack() bool {
+	return c.Reply.Verdict == tutor.Carried && len(c.Rests) > 0 && (slices.Contains(c.Rests, c.Reply.From) || slices.Contains(c.Refused, c.Reply.From))
 }
 
 // fair tells whether the verdict is true: it says what happened, or sends a
@@ -220,7 +226,7 @@ func (c *Case) told() string {
 		return strings.Join(c.Reply.Slips[0].IDs, ", ")
 	}
 	if c.Reply.Verdict == tutor.Carried && c.Cause == Carried {
-		return "carried from another entry"
+		return "carried from " + c.Reply.From
 	}
 	return c.Reply.Verdict.String()
 }
