@@ -3,7 +3,7 @@
 SHELL := bash
 .SHELLFLAGS := -eu -o pipefail -c
 .DEFAULT_GOAL := help
-.PHONY: help run install build test check unit wasm page tools browser bench fuzz clean
+.PHONY: help run install build test test-browsers check unit wasm page tools browser bench fuzz clean
 PORT ?= 8080
 FUZZTIME ?= 20s
 
@@ -33,6 +33,14 @@ check: ## formatting, vet, staticcheck
 	go vet ./...
 	go tool staticcheck ./...
 	GOOS=js GOARCH=wasm go vet ./wasm
+
+test-browsers: browser ## the core journey in Chromium, Firefox and WebKitGTK, which it installs (Debian)
+	@missing=; for need in firefox-esr:firefox-esr WebKitWebDriver:webkit2gtk-driver Xvfb:xvfb; do \
+		command -v "$${need%%:*}" >/dev/null || missing="$$missing $${need##*:}"; done; \
+	if [ -n "$$missing" ]; then command -v apt-get >/dev/null || { echo "Install these first:$$missing"; exit 1; }; \
+		echo "installing$$missing"; apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $$missing >/dev/null; fi
+	go vet -tags browsers ./site/journey
+	go test -tags browsers -count=1 -v -run '^(TestCoreJourney|TestFirefox|TestWebKit)$$' ./site/journey
 
 unit: ## native tests, browser journeys among them
 	go test ./...

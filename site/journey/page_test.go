@@ -1,17 +1,22 @@
 package journey
 
 import (
+	"context"
 	"net/http"
 	"net/url"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	"closingside/site/publish"
 
 	cdpbrowser "github.com/chromedp/cdproto/browser"
+	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/cdproto/storage"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -267,6 +272,60 @@ func TestWithoutStorage(t *testing.T) {
 			assert.Equal(t, 1, p.count("[data-verdict]"))
 		})
 	}
+}
+
+// A store that a busy device opens late takes what was in memory, and what it
+// held comes back.
+func TestLateStore(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.enter("R", "1 N")
+	p.do(onEveryPage(`(() => { const open = IDBFactory.prototype.open; IDBFactory.prototype.open = function (...all) {
+		const late = {}; setTimeout(() => { const r = open.apply(this, all);
+			for (const on of ["onupgradeneeded", "onsuccess", "onerror"]) r[on] = (e) => { late.result = r.result; late[on]?.(e); }; }, 6000);
+		return late; }; })()`))
+	p.reload()
+	assert.True(t, p.shown("#notice-no-store"))
+	p.enter("R", "2 N")
+	p.await("both are there", verdicts+` === 2 && document.querySelector("#notice-no-store").hidden`)
+	p.reload()
+	p.await("both were stored", verdicts+" === 2")
+}
+
+// A device that is full refuses what it is asked to keep.
+func TestQuota(t *testing.T) {
+	h := newSite(t)
+	p := visit(t, h)
+	p.enter("R", "1 N")
+	origin := strings.TrimSuffix(h.url(), under)
+	room := func(bytes float64) {
+		p.do(call(storage.OverrideQuotaForOrigin, storage.OverrideQuotaForOriginParams{Origin: origin, QuotaSize: &bytes}))
+	}
+	room(1)
+	p.eval(`(async () => { while (!log.unsaved.length) await log.append("do=nothing"); })()`, nil) // the browser takes a moment to know
+	p.enter("R", "2 N")
+	assert.True(t, p.shown("#notice-full"))
+	assert.Equal(t, 2, p.count("[data-verdict]"), "the work goes on")
+	room(1 << 30)
+	p.enter("R", "3 N")
+	assert.False(t, p.shown("#notice-full"))
+	p.reload()
+	assert.Equal(t, 3, p.count("[data-verdict]"))
+}
+
+// A tab that is killed in the middle of an entry: what was sent is in the log,
+// answered or not.
+func TestKilledTab(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.enter("R", "1 N")
+	p.allow("the engine never gets it")
+	p.eval(`call = () => { throw new Error("the engine never gets it"); }; log.setAside = () => new Promise(() => {}); 0`, nil)
+	p.submit("R", "2 N")
+	p.await("the request is stored", `log.read().then((all) => all.some((r) => r.line.includes("2+N")))`)
+	ctx, cancel := context.WithTimeout(p.ctx, 5*time.Second)
+	defer cancel()
+	_, _ = chromedp.Run(ctx, call(page.Crash, cdp.Empty{})) // it does not live to answer
+	q := p.newTab()
+	assert.Equal(t, 2, q.count("[data-verdict]"), "the entry that was never answered is judged now")
 }
 
 func TestFullDisk(t *testing.T) {

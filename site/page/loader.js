@@ -207,6 +207,7 @@ async function bringBackBefore(record) {
 const others = globalThis.BroadcastChannel ? new BroadcastChannel(log.name) : null;
 const catchUp = () => take(async () => { if (await log.hasNews()) await bringBack(); });
 if (others) others.onmessage = ({ data }) => { if (data === "cleared") log.stale = true; catchUp(); };
+addEventListener("store", catchUp);
 addEventListener("pageshow", (event) => { if (event.persisted) catchUp(); });
 document.addEventListener("visibilitychange", () => { if (!document.hidden && document.body.dataset.engine === "ready") catchUp(); });
 

@@ -14,19 +14,29 @@ const log = {
   aside: new Set(), // ids of records the engine must not see again
   seen: new Set(), // ids of this engine's records
 
+  // open waits a while for the store. One that comes later, on a busy device, takes what was kept in
+  // memory until then, and the page catches up with it.
   async open() {
+    const coming = new Promise((resolve, reject) => {
+      const request = indexedDB.open(this.name, 1);
+      request.onupgradeneeded = () => request.result.createObjectStore("log", { autoIncrement: true });
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    }).then((db) => {
+      this.db = db;
+      db.onversionchange = () => db.close();
+    });
     try {
-      this.db = await within(4000, new Promise((resolve, reject) => {
-        const request = indexedDB.open(this.name, 1);
-        request.onupgradeneeded = () => request.result.createObjectStore("log", { autoIncrement: true });
-        request.onsuccess = () => resolve(request.result);
-        request.onerror = () => reject(request.error);
-      }));
-      this.db.onversionchange = () => this.db.close();
+      await within(4000, coming);
     } catch {
-      this.db = null;
       await parsed;
-      show("notice-no-store");
+      if (!this.db) show("notice-no-store");
+      coming.then(async () => {
+        show("notice-no-store", false);
+        await this.save();
+        this.stale = true;
+        dispatchEvent(new Event("store"));
+      }, () => {});
     }
     opened();
   },
