@@ -77,7 +77,8 @@ func (s *session) unfolded(k *tutor.Kind, i int, last *desk) bool {
 func (s *session) kind(k *tutor.Kind, n int, open bool) html.Node {
 	parts := []html.Part{html.Class("kind"), html.ID("kind-" + k.Name),
 		html.El("summary", html.El("span", html.Class("number"), html.A("aria-hidden", "true"), html.Text(itoa(n))),
-			html.El("h2", html.Text(text.Say(k.Name+".title"))), html.El("span", html.Class("soft"), html.Text(text.Say(k.Name+".about")))),
+			html.El("h2", html.Text(text.Say(k.Name+".title"))), html.El("span", html.Class("soft"), html.Text(text.Say(k.Name+".about"))), s.progress(k)),
+		html.El("p", html.Class("practises"), html.Text(text.Say("page.home.practises", "what", text.Say(k.Name+".practises")))),
 		html.El("h3", html.Class("label"), html.Text(text.Say("page.home.choose"))),
 		s.choices(k.BankProblems()),
 		act("draw", text.Say("page.home.draw"), "draw", html.Hidden("kind", k.Name)),
@@ -86,6 +87,28 @@ func (s *session) kind(k *tutor.Kind, n int, open bool) html.Node {
 		parts = append(parts, html.Flag("open"))
 	}
 	return html.El("details", parts...)
+}
+
+// progress is how far a learner has come with a kind: how many of its harbour
+// problems are done. Nothing where none was begun.
+func (s *session) progress(k *tutor.Kind) html.Node {
+	bank, begun, done := k.BankProblems(), false, 0
+	for _, p := range bank {
+		d := s.desks[p.Code()]
+		if d == nil {
+			continue
+		}
+		d.catchUp()
+		begun = begun || len(d.work.Past) > 0
+		if d.work.Done() {
+			done++
+		}
+	}
+	words := text.Say("page.state.begun")
+	if done > 0 {
+		words = text.Say("page.home.done", "done", itoa(done), "all", itoa(len(bank)))
+	}
+	return html.If(begun, html.El("span", html.Class("progress"), html.Text(words)))
 }
 
 func (s *session) choices(problems []*tutor.Problem) html.Node {

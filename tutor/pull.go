@@ -124,7 +124,7 @@ func (p pull) asGiven(x, y *Quantity) {
 // degrees is an angle in degrees, free of the noise of its conversion.
 func degrees(a statics.Angle) float64 {
 	d := a.Degrees()
-	if near := math.Round(d*1e9) / 1e9; math.Abs(d-near) < 1e-11*math.Max(1, math.Abs(d)) {
+	if near := math.Round(d*1e9) / 1e9; math.Abs(d-near) <= 1e-14*math.Max(1, math.Abs(d)) {
 		return near
 	}
 	return d

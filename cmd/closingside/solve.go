@@ -62,21 +62,28 @@ type value struct {
 	Symbol string   `json:"symbol"`
 	Value  *float64 `json:"value"` // null where there is none
 	Unit   string   `json:"unit"`
+	Also   *float64 `json:"also,omitempty"` // in the other of two solutions, where it differs
 }
 
 func solved(l *tutor.Lesson) solution {
 	all := solution{Quantities: []value{}}
 	for _, q := range asked(l) {
 		row := value{Name: q.Name, Symbol: l.SymbolText(q), Unit: l.UnitOf(q).Symbol}
-		if v := q.True; !math.IsNaN(v) && !math.IsInf(v, 0) {
-			if v == 0 {
-				v = 0 // no minus before a zero
-			}
-			row.Value = &v
-		}
+		row.Value, row.Also = exact(q.True), exact(q.Also)
 		all.Quantities = append(all.Quantities, row)
 	}
 	return all
+}
+
+// exact is v for JSON, nil where it is no number.
+func exact(v float64) *float64 {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return nil
+	}
+	if v == 0 {
+		v = 0 // no minus before a zero
+	}
+	return &v
 }
 
 // asked lists what a learner may enter: every quantity but the givens.
@@ -136,6 +143,17 @@ func showGivens(page *screen, p *tutor.Problem) {
 var shownDigits = tutor.Digits{Magnitude: 6, Angle: 3}
 
 func showValues(page *screen, l *tutor.Lesson) {
+	for _, each := range l.Solutions() {
+		if c := each.CaseText(); c != "" {
+			page.line("")
+			page.paragraph(0, bold, text.Say("case.heading", "case", c))
+		}
+		showEach(page, each)
+	}
+}
+
+// showEach writes the values of one solution.
+func showEach(page *screen, l *tutor.Lesson) {
 	all := asked(l)
 	var symbols, values []string
 	for _, q := range all {

@@ -12,6 +12,8 @@ var page = map[string]string{
 	"page.home.own.go":    "Work on it",
 	"page.home.back":      "All problems",
 	"page.home.going":     "Go on where you left off",
+	"page.home.practises": "Practises: {what}.",
+	"page.home.done":      "{done} of {all} done",
 	"page.state.done":     "answers found",
 	"page.state.begun":    "begun",
 

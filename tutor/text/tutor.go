@@ -13,10 +13,10 @@ var tutoring = map[string]string{
 	"feedback.rounded":       "The way is right. {what} looks rounded to {digits} digits on the way, which moved {symbol} by about {moved}. What comes out if you keep {keep} digits there?",
 	"feedback.rounded.angle": "The way is right. {what} looks rounded to {digits} decimals on the way, which moved {symbol} by about {moved}. What comes out if you keep {keep} decimals there?",
 	"feedback.which":         "Two things could lead to your value: “{a}” at the step for {at}, or “{b}” at the step for {bt}. Which of the two comes closer to what you did?",
-	"feedback.case":          "So far you are in this case: {case}",
+	"feedback.case":          "So far you are working the one where {case}.",
 	"feedback.again":         "This is the same value as before, so here is a little more help.",
 
-	"note.two-solutions":   "Two triangles fit what is given. You are in this case: {case}",
+	"note.two-solutions":   "Two triangles fit what is given; you are working the one where {case}.",
 	"note.unit-missing":    "Write the unit too ({unit}).",
 	"note.digit-more":      "Keep one digit more.",
 	"note.angle-otherwise": "It is better given as asked, {how}.",
@@ -36,7 +36,8 @@ var tutoring = map[string]string{
 	"method.components":    "By rectangular components",
 	"method.triangle.by":   "by the force triangle",
 	"method.components.by": "by rectangular components",
-	"method.case":          "{method}. {case}",
+	"case.heading":         "One of two solutions, where {case}",
+	"method.case":          "{method}, where {case}",
 }
 
 // problems is what is said of a problem that cannot be used as written.

@@ -1,0 +1,63 @@
+package site
+
+import (
+	"strings"
+	"testing"
+
+	"closingside/tutor"
+	"closingside/tutor/text"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// The home screen names every kind in teaching order, with what it practises
+// and how far the learner has come.
+func TestHomeLeadsThroughTheUnit(t *testing.T) {
+	home := ask("do", "start", "at", "1")
+	at := 0
+	for _, k := range tutor.Kinds() {
+		next := strings.Index(home, `id="kind-`+k.Name+`"`)
+		assert.Greater(t, next, at, k.Name)
+		at = next
+		assert.Contains(t, home, text.Say(k.Name+".practises"))
+	}
+	assert.NotContains(t, home, "done<")
+	ask("do", "enter", "problem", barge(), "quantity", "R", "entry", "682.6 N", "at", "2")
+	assert.Contains(t, ask("do", "home", "at", "3"), `class="progress">`+text.Say("page.state.begun"))
+	ask("do", "enter", "problem", barge(), "quantity", "theta", "entry", "88.2", "at", "4")
+	assert.Contains(t, ask("do", "home", "at", "5"), "1 of 6 done")
+}
+
+// A problem of one's own of every kind: its bank's first problem typed into the
+// form opens the same problem, and every field has its own word.
+func TestOwnProblemsOfEveryKind(t *testing.T) {
+	for _, k := range tutor.Kinds() {
+		t.Run(k.Name, func(t *testing.T) {
+			home := ask("do", "start", "at", "1")
+			for _, p := range k.BankProblems() {
+				form := []string{"do", "own", "kind", k.Name, "story", p.Story, "at", "2"}
+				for _, g := range k.Groups {
+					for i, it := range p.Group(g.Key) {
+						for _, f := range it.Fields {
+							name := fieldName(g.Key, i, f.Key)
+							assert.Contains(t, home, `name="`+name+`"`)
+							form = append(form, name, f.Written)
+						}
+					}
+				}
+				opened := ask(form...)
+				require.Contains(t, opened, `class="statement"`, p.Story)
+				assert.Equal(t, p.Code(), here.current)
+			}
+			for _, g := range k.Groups {
+				for _, f := range g.Fields {
+					assert.NotEqual(t, f.Key, word(k, "field", f.Key), "the page's word for it")
+				}
+				if g.Min > 0 {
+					assert.NotEqual(t, g.Key+" 1", word(k, "item", g.Key, "n", "1"))
+				}
+			}
+		})
+	}
+}
