@@ -123,6 +123,9 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 // unfolded tells whether a card is open: the one in use, and the next step
 // where none is in use or the one in use is found.
 func (d *desk) unfolded(name string) bool {
+	if d.sketching() { // one thing at a time
+		return false
+	}
 	return d.open == name || d.work.Next() == name && (d.open == "" || d.work.Found(d.open))
 }
 

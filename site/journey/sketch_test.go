@@ -252,7 +252,7 @@ func TestTheFigureBuildsUp(t *testing.T) {
 			p.enter("R", "682.6 N")
 			p.await("the value is in the figure", `document.querySelector("#figure svg").textContent.includes("683 N")`)
 			if motion != "reduce" {
-				assert.Equal(t, 1, p.count("#figure .f-new"), "only the new value comes forward")
+				assert.Equal(t, 1, p.count("#figure .tall .f-new"), "only the new value comes forward")
 			}
 			p.eval(`document.querySelector("#figure [data-page=build]").click()`, nil)
 			if motion == "reduce" {
