@@ -20,11 +20,11 @@ const maxDerived = 24
 // carried lists what follows for q from the learner's wrong entries, by any
 // route and through any number of steps in the head.
 func (s *state) carried(q int) *table {
-	var out []guess
-	if s.wrong == 0 {
-		return s.newTable(q, nil)
-	}
 	l := s.w.Lesson
+	out := s.fromWrongEquations(q)
+	if s.wrong == 0 {
+		return s.newTable(q, out)
+	}
 	name := l.Quantities[q].Name
 	for j := range l.ready().routes[q] {
 		f := &l.prep.routes[q][j]

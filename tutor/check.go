@@ -47,6 +47,8 @@ func (w *Work) decide(q *Quantity, r *Reply) {
 // decideAs gives the verdict on a value.
 func (w *Work) decideAs(q *Quantity, r *Reply) {
 	switch {
+	case q.Equation:
+		w.judgeEquation(q, r)
 	case r.Reading.Form == entry.Affine:
 		w.judgeAffine(q, r)
 	case w.right(q, r.Reading):
@@ -64,6 +66,9 @@ func (w *Work) right(q *Quantity, r entry.Reading) bool {
 	if w.unrounded(r) {
 		tight := exactly * max(1, math.Abs(q.True))
 		return q.apart(r.Value, q.True) <= tight || w.follows(q, r.Value, exactly*math.Abs(r.Value))
+	}
+	if w.followsEquations(q, r.Value, w.Settings.asked(q).halfUnit(q.Dim, r.Value)) {
+		return true
 	}
 	return w.bandFor(q, r).Holds(q, r.Value) || w.follows(q, r.Value, w.Settings.asked(q).halfUnit(q.Dim, r.Value))
 }

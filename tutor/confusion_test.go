@@ -22,6 +22,11 @@ func examples(t testing.TB) []*Lesson {
 		bankLesson(t, &components, 1),                  // given by a slope
 		bankLesson(t, &missingForce, 0),                // a difference of components
 		bankLesson(t, &missingForce, 2),                // the smallest force
+		bankLesson(t, &particleEquilibrium, 0),
+		bankLesson(t, &particleEquilibrium, 1),
+		bankLesson(t, &particleEquilibrium, 3),
+		bankLesson(t, &particleEquilibrium, 5),
+		bankLesson(t, &particleEquilibrium, 6),
 	}
 }
 
@@ -82,5 +87,5 @@ func TestConfusionMatrix(t *testing.T) {
 			assert.Empty(t, right.Slips)
 		})
 	}
-	assert.GreaterOrEqual(t, alone, len(Catalogue())-14, "rows with a value of their own")
+	assert.GreaterOrEqual(t, alone, len(Catalogue())-15, "rows with a value of their own")
 }

@@ -54,7 +54,7 @@ func (l *Lesson) shapely(rightAngles bool) bool {
 		switch {
 		case math.IsNaN(q.True):
 			return false
-		case q.Given || q.Turns:
+		case q.Given || q.Turns || q.Equation:
 		case q.Dim == statics.DimAngle:
 			if q.True < leastAngle+offClean || q.True > 180-leastAngle-offClean {
 				return false

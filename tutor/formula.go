@@ -24,6 +24,14 @@ type digitsOf func(q *Quantity) Digits
 // direction that comes out more than half a turn from +x is brought back by
 // whole turns, so that the line is true as it stands.
 func (l *Lesson) numbers(q *Quantity, r *Route, env expr.Env, d digitsOf) expr.Node {
+	if q.Equation { // what it is to find stays a symbol
+		return l.written(r.Tree, func(name string) float64 {
+			if l.behindUnknown(l.Quantity(name), 0) {
+				return math.NaN()
+			}
+			return env(name)
+		}, d)
+	}
 	n := l.written(r.Tree, env, d)
 	turns := math.Round((expr.Eval(n, nil) - q.True) / 360) // NaN while something is unknown
 	switch {

@@ -163,6 +163,9 @@ func (s *state) slipsIn(q int) []outcome {
 func (s *state) directly(q int) []outcome {
 	l := s.w.Lesson
 	quantity := &l.Quantities[q]
+	if quantity.Equation { // a wrong equation has no value
+		return []outcome{}
+	}
 	variants := l.ready().variants[q]
 	out := make([]outcome, 0, len(variants)+8)
 	for i := range variants {

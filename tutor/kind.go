@@ -66,7 +66,9 @@ var measures = map[FieldType]statics.Dimension{
 }
 
 // Kinds lists the kinds of problem in teaching order.
-func Kinds() []*Kind { return []*Kind{&components, &twoForces, &concurrentForces, &missingForce} }
+func Kinds() []*Kind {
+	return []*Kind{&components, &twoForces, &concurrentForces, &missingForce, &particleEquilibrium}
+}
 
 // KindByName returns the kind called name, or nil.
 func KindByName(name string) *Kind {

@@ -125,7 +125,7 @@ func TestARightWorkingIsAccepted(t *testing.T) {
 					w := NewWork(l, DefaultSettings())
 					for n := w.Next(); n != ""; n = w.Next() {
 						q := s.Quantity(n)
-						r := w.Enter(n, s.Show(q, q.True, w.Settings.asked(q)))
+						r := w.Enter(n, s.right(q, w.Settings.asked(q)))
 						require.Equal(t, Correct, r.Verdict, "%s of %s", n, l.Problem.Code())
 					}
 					assert.True(t, w.Done())
@@ -174,7 +174,7 @@ func TestFiguresOfEveryKindAreLegible(t *testing.T) {
 				look()
 				for i := range l.Quantities {
 					if q := &l.Quantities[i]; !q.Given {
-						w.Enter(q.Name, l.Show(q, q.True, w.Settings.asked(q)))
+						w.Enter(q.Name, l.right(q, w.Settings.asked(q)))
 					}
 				}
 				look()

@@ -29,6 +29,10 @@ type Route struct {
 	Tree      expr.Node // the formula for this sketch, signs already chosen
 }
 
+// Pair names two equations, or one and "" where a single one does. Empty where
+// there are none.
+type Pair [2]string
+
 // Mistake is a wrong way to a quantity that no rewrite of a route gives, such
 // as treating forces as numbers. It carries the id of its row in the catalogue.
 type Mistake struct {
@@ -54,9 +58,20 @@ type Quantity struct {
 
 	// How the quantity stands to others, for the rules that exchange one for
 	// another. Empty where there is no such other.
-	Twin       string // the same thing of the other force: F1 for F2
-	Supplement string // the angle it is taken for by mistake: phi for gamma
-	Signed     bool   // a component: its sign tells its sense
+	Twin       string    // the same thing of the other force: F1 for F2
+	Supplement string    // the angle it is taken for by mistake: phi for gamma
+	Signed     bool      // a component: its sign tells its sense
+	Mass       string    // of a weight: the mass it is the weight of
+	Gravity    expr.Node // of a weight: the acceleration it comes from
+	Reeved     bool      // the tension of a cable that runs over a pulley
+
+	// Equation tells a sum that is zero: its routes write the sum out, its true
+	// value is zero, and what is entered for it is an equation. Unknown tells
+	// what stands for itself in one.
+	Equation bool
+	Unknown  bool
+	Means    expr.Node // what it is in an equation, where that is not its first route
+	Solves   Pair      // the equations whose solution it is
 
 	// Between are the values a sketch shows it to lie between (from the first
 	// counter-clockwise to the second, for a direction); nil where none.
@@ -73,6 +88,7 @@ type Lesson struct {
 	Ways       []Way        // the worked solution, one Way for each method
 	Other      *Lesson      // the other solution, where the statement allows two
 	Case       string       // which of two solutions this is; names the kind's sentence
+	Assumed    []string     // what the statement leaves unsaid, in sentences
 
 	index map[string]int
 	once  sync.Once
@@ -161,7 +177,7 @@ func (l *Lesson) asked() string {
 	if l.Asks != "" {
 		key = l.Asks
 	}
-	return l.Say(l.Kind.Name + "." + key)
+	return l.Say(l.Kind.Name+"."+key, "answers", l.answers())
 }
 
 // Sentence returns the kind's own sentence for a quantity: what names it in
@@ -177,6 +193,27 @@ func (l *Lesson) Sentence(q *Quantity, part string) string {
 		s += ", " + Reference{}.say("what")
 	}
 	return s
+}
+
+// answers lists the symbols of what the problem asks for.
+func (l *Lesson) answers() string {
+	var symbols []string
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; q.Answer {
+			symbols = append(symbols, l.plain(q.Name))
+		}
+	}
+	return text.List(symbols)
+}
+
+// find is Quantity before the index is built; it panics on an unknown name.
+func (l *Lesson) find(name string) *Quantity {
+	for i := range l.Quantities {
+		if l.Quantities[i].Name == name {
+			return &l.Quantities[i]
+		}
+	}
+	panic("tutor: no quantity called " + name)
 }
 
 // seal builds the index; a kind calls it once all quantities are declared.

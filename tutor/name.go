@@ -112,6 +112,14 @@ func (w *Work) scope(q *Quantity) entry.Scope {
 		Names: w.names, Known: w.known, Asked: q.Name, Dims: w.Lesson.dim,
 		NumbersOnly: w.Settings.NumbersOnly, UnitRequired: w.Settings.UnitsRequired,
 	}
+	if q.Equation {
+		s.Equation, s.NumbersOnly = true, false
+		for i := range w.Lesson.Quantities {
+			if o := &w.Lesson.Quantities[i]; !o.Given && !o.Equation {
+				s.Unknowns = append(s.Unknowns, o.Name)
+			}
+		}
+	}
 	if q.Dim == statics.DimAngle {
 		s.Direction, s.Things = q.Turns, w.Lesson.Problem.things()
 		for i := range w.Lesson.Quantities {

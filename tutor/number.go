@@ -70,6 +70,9 @@ func (l *Lesson) Show(q *Quantity, v float64, d Digits) string {
 	if math.IsNaN(v) {
 		return "–"
 	}
+	if q.Equation {
+		return "0"
+	}
 	s := d.written(q.Dim, v)
 	switch u := l.UnitOf(q); {
 	case q.Dim == statics.DimAngle:

@@ -86,6 +86,9 @@ func (d Digits) halfUnit(dim statics.Dimension, v float64) float64 {
 // Asked says in which unit, and how finely, q is asked.
 func (w *Work) Asked(q *Quantity) string {
 	d := w.Settings.asked(q)
+	if q.Equation {
+		return text.Say("asked.equation")
+	}
 	if q.reported() {
 		r := w.Settings.Direction
 		return text.Say("reported.asked."+reportKeys[r.As], "places", itoa(d.Angle), "thing", r.Thing)

@@ -38,7 +38,7 @@ func TestAMethodAskedForIsKeptTo(t *testing.T) {
 				for _, step := range ways[0].Steps {
 					assert.True(t, offered[step.Quantity.Name], "%s: %s is a step and not offered", k.Name, step.Quantity.Name)
 					assert.Equal(t, step.Quantity.Name, w.Next(), "the solution's order")
-					w.Enter(step.Quantity.Name, Digits{6, 4}.written(step.Quantity.Dim, step.Quantity.True))
+					w.Enter(step.Quantity.Name, l.right(step.Quantity, Digits{6, 4}))
 				}
 				assert.Empty(t, w.Next())
 			}

@@ -65,6 +65,7 @@ var slipGroups = []struct {
 	{"trig", trigSlips},
 	{"direction", directionSlips},
 	{"sketch", sketchSlips},
+	{"equilibrium", equilibriumSlips},
 	{"writing", writtenSlips},
 }
 

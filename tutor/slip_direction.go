@@ -24,6 +24,9 @@ var directionSlips = []Slip{
 		return nil
 	}},
 	{ID: "sign-lost", Prior: 3, Rule: func(c *context, n expr.Node) []expr.Node {
+		if c.quantity.Equation {
+			return c.otherSign(n)
+		}
 		if q := c.symbol(n); q != nil && q.Signed {
 			return one(expr.Neg{X: n})
 		}
@@ -33,6 +36,9 @@ var directionSlips = []Slip{
 		return nil
 	}},
 	{ID: "term-missing", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		if c.quantity.Equation {
+			return withoutTerm(n)
+		}
 		l, r, ok := bin(n, expr.OpAdd)
 		if !ok || !c.isMagnitude(r) || !c.isSum(l) {
 			return nil

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"slices"
 	"strings"
 
 	"closingside/statics"
@@ -57,11 +58,11 @@ func (p *Problem) spec(group, key string) FieldSpec {
 	return FieldSpec{}
 }
 
-// Converted says, for each given of another system of units than the lesson's,
+// Converted says what the statement leaves unsaid and, for each given of another system of units than the lesson's,
 // what it is in the lesson's: systems are never mixed silently. Empty for a
 // problem that keeps to one system.
 func (l *Lesson) Converted() []string {
-	var all []string
+	all := slices.Clone(l.Assumed)
 	home := l.Unit.System()
 	for _, it := range l.Problem.Items {
 		for _, f := range it.Fields {

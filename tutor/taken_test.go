@@ -8,7 +8,7 @@ import (
 )
 
 func TestTheRouteTakenIsRead(t *testing.T) {
-	l, err := Open(Kinds()[0].BankProblems()[0])
+	l, err := Open(twoForces.BankProblems()[0])
 	require.NoError(t, err)
 	rows := []struct {
 		name     string
@@ -41,7 +41,7 @@ func TestTheRouteTakenIsRead(t *testing.T) {
 }
 
 func TestLatestIsWhatUndoTakesBack(t *testing.T) {
-	l, err := Open(Kinds()[0].BankProblems()[0])
+	l, err := Open(twoForces.BankProblems()[0])
 	require.NoError(t, err)
 	w := NewWork(l, DefaultSettings())
 	assert.Nil(t, w.Latest())

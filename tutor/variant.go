@@ -63,6 +63,12 @@ func (l *Lesson) variants(q *Quantity) []variant {
 			}
 		}
 	}
+	if q.Equation {
+		add(0, "sine-cosine-swapped", slipByID("sine-cosine-swapped").Prior, everyKey(q.Routes[0].Tree))
+	}
+	for _, v := range l.solved(q) {
+		add(len(q.Routes), v.id, v.prior, v.tree)
+	}
 	for _, m := range q.Mistakes {
 		add(len(q.Routes), m.Slip, slipByID(m.Slip).Prior, m.Tree)
 	}
@@ -90,6 +96,9 @@ func (l *Lesson) apply(s Slip, q *Quantity, tree expr.Node) []expr.Node {
 // each visits the trees that s makes of tree, a formula for q, and tells how
 // many alternatives there are at the same place, which share the row's prior.
 func (l *Lesson) each(s Slip, q *Quantity, tree expr.Node, visit func(t expr.Node, alternatives int)) {
+	if (q.Equation || q.Solves != Pair{}) && isCosineRow(s.ID) { // products of cosines there are no cross terms
+		return
+	}
 	c := &context{lesson: l, quantity: q}
 	switch s.Scope {
 	case InStep:

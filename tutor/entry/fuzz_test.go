@@ -15,7 +15,7 @@ import (
 )
 
 // scopesAsked are the scopes that hostile text is read in.
-var scopesAsked = []string{"R", "beta", "sum", "kN", "moment"}
+var scopesAsked = []string{"R", "beta", "sum", "kN", "moment", "balance"}
 
 // FuzzRead: no panic, errors that point into the text, and what was read is
 // read again from what is printed.

@@ -26,6 +26,7 @@ type Scope struct {
 	Things       Things // from which a direction may be told
 	NumbersOnly  bool
 	UnitRequired bool // behind a plain number
+	Equation     bool // an equation is asked, not a value
 }
 
 // Form is the form an entry has.
@@ -113,6 +114,10 @@ func read(s string, sc Scope) (r Reading, err *Error) {
 	defer rescue(&err)
 	r.Value = math.NaN()
 	tokens := lex(s, newVocabulary(sc.Names))
+	if sc.Equation {
+		r.relation(tokens, &sc)
+		return r, nil
+	}
 	if left, right, ok := sides(tokens, &sc); ok {
 		r.equation(left, right, &sc)
 	} else {
@@ -144,13 +149,7 @@ func (p *parser) all() expr.Node {
 //
 //	entry = [ [ asked ] "=" ] { side "=" } side [ "=" asked ] | side "=" side
 func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
-	var all [][]token
-	for from, i := 0, 0; i < len(tokens); i++ {
-		if t := tokens[i]; t.is('=') || t.kind == tEnd {
-			side := append(slices.Clone(tokens[from:i]), token{kind: tEnd, span: span{t.from, t.to}})
-			all, from = append(all, side), i+1
-		}
-	}
+	all := cut(tokens)
 	isAsked := func(side []token) bool {
 		return len(side) == 1 || len(side) == 2 && side[0].kind == tName && side[0].name == sc.Asked
 	}
@@ -171,24 +170,23 @@ func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
 	return all[0], all[1], true
 }
 
+// cut cuts the tokens at every equals sign; each side keeps an end.
+func cut(tokens []token) [][]token {
+	var all [][]token
+	for from, i := 0, 0; i < len(tokens); i++ {
+		if t := tokens[i]; t.is('=') || t.kind == tEnd {
+			side := append(slices.Clone(tokens[from:i]), token{kind: tEnd, span: span{t.from, t.to}})
+			all, from = append(all, side), i+1
+		}
+	}
+	return all
+}
+
 // equation reads the two sides of an equation.
 func (r *Reading) equation(left, right []token, sc *Scope) {
 	r.Form = Equation
-	for i, tokens := range [][]token{left, right} {
-		p := parser{tokens: tokens, scope: sc}
-		tree := p.all()
-		if i == 0 {
-			r.Tree = tree
-		} else {
-			r.Right = tree
-		}
-		r.Literals = append(r.Literals, p.literals(tree, i == 1)...)
-		p.checkNames()
-		p.dimension(tree)
-		if p.doubt != nil {
-			panic(p.doubt)
-		}
-	}
+	r.side(left, false, sc)
+	r.side(right, true, sc)
 	if sc.NumbersOnly {
 		left[0].through(right[len(right)-1].span).fail("numbers-only")
 	}

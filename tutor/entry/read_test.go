@@ -28,7 +28,7 @@ func unit(symbol string) statics.Unit {
 var testNames = Names{
 	"F1": "F1", "P": "F1", "F2": "F2", "Q": "F2", "R": "R", "Rx": "Rx", "Ry": "Ry", "F1x": "F1x",
 	"γ": "gamma", "gamma": "gamma", "φ": "phi", "phi": "phi", "β": "beta", "beta": "beta",
-	"θ": "theta", "theta": "theta", "θ1": "theta1", "theta1": "theta1", "T1": "T1", "T2": "T2",
+	"θ": "theta", "theta": "theta", "θ1": "theta1", "theta1": "theta1", "T1": "T1", "T2": "T2", "ΣFx": "sumx", "sumx": "sumx",
 }
 
 // testKnown: P = 340 N, Q = 610 N, γ = 87°.
@@ -61,6 +61,8 @@ func scopeFor(asked string) Scope {
 		s.Dim, s.Unit, s.Force, s.Asked = statics.DimForce, unit("kN"), unit("kN"), "R"
 	case "moment":
 		s.Dim, s.Unit = statics.DimMoment, unit("N·m")
+	case "balance":
+		s.Dim, s.Unit, s.Unknowns, s.Asked, s.Equation = statics.DimForce, unit("N"), []string{"T1", "T2"}, "sumx", true
 	case "sum":
 		s.Dim, s.Unit, s.Unknowns = statics.DimForce, unit("N"), []string{"T1", "T2"}
 	default:

@@ -269,6 +269,21 @@ beta: sin θ → error 1+5 not-linear
 beta: 5/θ → error 1+3 not-linear
 beta: θ + 0.5 rad → affine 28.6479 + 1·theta deg | theta + 0.5 rad
 R: θ → error 1+1 angle-misplaced
+# an equation asked
+balance: T1 cos 40 - T2 cos 30 = 0 → equation T1·cos 40 − T2·cos 30 = 0
+balance: T1 cos 40 - T2 cos 30 → equation T1·cos 40 − T2·cos 30 = 0
+balance: ΣFx = T1 cos 40 - P → equation T1·cos 40 − F1 = 0
+balance: ∑F_x = T1 cos 40° - 340 N = 0 → equation T1·cos 40° − 340 = 0
+balance: T1 = T2 cos 30/cos 40 → equation T1 = T2·cos(30)/cos 40
+balance: 0 = T1 - 0.34 kN → equation 0 = T1 − 340
+balance: 340 N → error 1+5 equation-asked
+balance: ΣFx = 0 → error 1+7 equation-asked
+balance: T1 = T2 = 5 → error 9+1 equals
+balance: T1 + R = 0 → error 6+1 not-found-yet
+balance: T1 + cos = 0 → error 6+3 function-alone
+balance: T1 + 40° = 0 → error 6+3 mixed
+balance: T1 - ΣFx = 0 → error 6+3 own
+
 # equals
 R: R = 682.6 N → number 682.6 ± 0.05 N
 R: R=682.6 → number 682.6 ± 0.05

@@ -33,6 +33,15 @@ var Strict bool
 // sentences is every area in one map.
 var sentences = join(areas)
 
+// List is a list of things in a sentence: "A, B and C".
+func List(things []string) string {
+	n := len(things)
+	if n < 2 {
+		return strings.Join(things, "")
+	}
+	return Say("list.last", "before", strings.Join(things[:n-1], ", "), "last", things[n-1])
+}
+
 // add puts a kind's sentences to the others.
 func add(area map[string]string) { sentences = join([]map[string]string{sentences, area}) }
 

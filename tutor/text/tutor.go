@@ -22,6 +22,7 @@ var tutoring = map[string]string{
 	"note.angle-otherwise": "It is better given as asked, {how}.",
 	"note.last-digit":      "The last digit is off by rounding on the way; keep more digits while you work.",
 
+	"asked.equation":  "as an equation",
 	"asked.angle":     "in degrees, to {places} after the point",
 	"asked.magnitude": "in {unit}, to {digits} digits",
 

@@ -96,7 +96,7 @@ func (p *learner) study() {
 	for i := range p.lesson.Quantities {
 		q := &p.lesson.Quantities[i]
 		switch {
-		case q.Given || len(q.Routes) == 0 || math.IsNaN(q.True):
+		case q.Given || q.Equation || len(q.Routes) == 0 || math.IsNaN(q.True):
 		case q.Answer:
 			p.reach(q.Name)
 		default:

@@ -1,0 +1,51 @@
+package entry
+
+import (
+	"slices"
+
+	"closingside/statics/expr"
+)
+
+// relation reads an entry where an equation is asked, such as the sum of the
+// forces along x. The name of what is asked may stand before it, and a sum
+// alone is one that equals zero: "ΣFx = T1 cos 40 − T2 cos 30" and
+// "T1 cos 40 = T2 cos 30" are both read.
+//
+//	relation = [ asked "=" ] side [ "=" side ]
+func (r *Reading) relation(tokens []token, sc *Scope) {
+	all := cut(tokens)
+	if asked := all[0]; len(all) > 1 && len(asked) == 2 && asked[0].kind == tName && asked[0].name == sc.Asked {
+		all = all[1:]
+	}
+	if n := len(all); n > 2 {
+		last := all[n-2]
+		last[len(last)-1].fail("equals")
+	}
+	r.Form = Equation
+	names := r.side(all[0], false, sc)
+	r.Right = expr.N(0)
+	if len(all) == 2 {
+		names = append(names, r.side(all[1], true, sc)...)
+	}
+	if !slices.ContainsFunc(names, func(t token) bool { return slices.Contains(sc.Unknowns, t.name) }) {
+		tokens[0].through(tokens[max(0, len(tokens)-2)].span).fail("equation-asked")
+	}
+}
+
+// side reads one side of an equation and returns the names that stand in it.
+func (r *Reading) side(tokens []token, right bool, sc *Scope) []token {
+	p := parser{tokens: tokens, scope: sc}
+	tree := p.all()
+	if right {
+		r.Right = tree
+	} else {
+		r.Tree = tree
+	}
+	r.Literals = append(r.Literals, p.literals(tree, right)...)
+	p.checkNames()
+	p.dimension(tree)
+	if p.doubt != nil {
+		panic(p.doubt)
+	}
+	return p.names
+}

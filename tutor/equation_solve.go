@@ -1,0 +1,358 @@
+package tutor
+
+import (
+	"math"
+	"slices"
+
+	"closingside/statics/expr"
+)
+
+// signed is a term of a sum: its sign, and its factors multiplied out; a nil
+// node is 1.
+type signed struct {
+	minus bool
+	node  expr.Node
+}
+
+func (a signed) times(b signed) signed {
+	return signed{a.minus != b.minus, product(a.node, b.node)}
+}
+
+func product(a, b expr.Node) expr.Node {
+	switch {
+	case a == nil:
+		return b
+	case b == nil:
+		return a
+	}
+	return expr.Mul(a, b)
+}
+
+func multiply(a, b []signed) []signed {
+	var all []signed
+	for _, x := range a {
+		for _, y := range b {
+			all = append(all, x.times(y))
+		}
+	}
+	return all
+}
+
+func negate(a []signed) []signed {
+	out := slices.Clone(a)
+	for i := range out {
+		out[i].minus = !out[i].minus
+	}
+	return out
+}
+
+// gathered is a sum by unknowns: the coefficient of each as a sum of terms, and
+// what is left under "".
+type gathered map[string][]signed
+
+// gather takes a sum apart; false where it is not linear in the unknowns.
+func gather(n expr.Node, unknowns []string) (gathered, bool) {
+	switch n := n.(type) {
+	case expr.Neg:
+		g, ok := gather(n.X, unknowns)
+		return g.each(negate), ok
+	case expr.Sym:
+		if slices.Contains(unknowns, n.Name) {
+			return gathered{n.Name: {{}}}, true
+		}
+	case expr.Bin:
+		return gatherBinary(n, unknowns)
+	}
+	if contains(n, func(m expr.Node) bool { s, ok := m.(expr.Sym); return ok && slices.Contains(unknowns, s.Name) }) {
+		return nil, false
+	}
+	return gathered{"": {{node: n}}}, true
+}
+
+func gatherBinary(n expr.Bin, unknowns []string) (gathered, bool) {
+	l, ok := gather(n.L, unknowns)
+	r, fine := gather(n.R, unknowns)
+	if !ok || !fine {
+		return nil, false
+	}
+	switch n.Op {
+	case expr.OpAdd, expr.OpSub:
+		if n.Op == expr.OpSub {
+			r = r.each(negate)
+		}
+		sum := gathered{}
+		for _, g := range []gathered{l, r} {
+			for name, terms := range g {
+				sum[name] = append(slices.Clip(sum[name]), terms...)
+			}
+		}
+		return sum, true
+	case expr.OpMul:
+		if !r.known() {
+			l, r = r, l
+		}
+		if !r.known() {
+			return nil, false
+		}
+		return l.each(func(t []signed) []signed { return multiply(t, r[""]) }), true
+	case expr.OpDiv:
+		if !r.known() {
+			return nil, false
+		}
+		return l.each(func(t []signed) []signed {
+			out := slices.Clone(t)
+			for i := range out {
+				if out[i].node == nil {
+					out[i].node = expr.N(1)
+				}
+				out[i].node = expr.Div(out[i].node, n.R)
+			}
+			return out
+		}), true
+	}
+	return gathered{"": {{node: n}}}, l.known() && r.known()
+}
+
+func (g gathered) each(do func([]signed) []signed) gathered {
+	out := gathered{}
+	for name, terms := range g {
+		out[name] = do(terms)
+	}
+	return out
+}
+
+func (g gathered) known() bool {
+	_, ok := g[""]
+	return len(g) == 0 || len(g) == 1 && ok
+}
+
+// sum writes terms out, one that is added first; nil for none.
+func sum(terms []signed) expr.Node {
+	terms = slices.Clone(terms)
+	if i := slices.IndexFunc(terms, func(t signed) bool { return !t.minus }); i > 0 {
+		first := terms[i]
+		terms = append([]signed{first}, slices.Delete(terms, i, i+1)...)
+	}
+	var n expr.Node
+	for _, t := range terms {
+		x := t.node
+		if x == nil {
+			x = expr.N(1)
+		}
+		switch {
+		case n == nil && t.minus:
+			n = expr.Neg{X: x}
+		case n == nil:
+			n = x
+		case t.minus:
+			n = expr.Sub(n, x)
+		default:
+			n = expr.Add(n, x)
+		}
+	}
+	return n
+}
+
+// over writes a quotient of two sums without needless minus signs; nil where
+// there is nothing above or below.
+func over(above, below []signed) expr.Node {
+	if len(above) == 0 || len(below) == 0 {
+		return nil
+	}
+	minuses := 0
+	for _, t := range below {
+		if t.minus {
+			minuses++
+		}
+	}
+	if 2*minuses > len(below) || 2*minuses == len(below) && above[0].minus {
+		above, below = negate(above), negate(below)
+	}
+	if len(below) == 1 && below[0].node == nil {
+		return sum(above)
+	}
+	return expr.Div(sum(above), sum(below))
+}
+
+// solution is the unknown name out of two sums that are zero, x and y (nil where
+// there is but one), in which other is the second unknown: by eliminating that,
+//
+//	a₁·u + b₁·v + c₁ = 0, a₂·u + b₂·v + c₂ = 0: u = (b₁c₂ − b₂c₁)/(a₁b₂ − a₂b₁)
+//
+// It is nil where the sums do not give it.
+func solution(x, y expr.Node, name, other string) expr.Node {
+	unknowns := []string{name, other}
+	g, ok := gather(x, unknowns)
+	if !ok {
+		return nil
+	}
+	if y == nil || other == "" {
+		return over(negate(g[""]), g[name])
+	}
+	h, ok := gather(y, unknowns)
+	if !ok {
+		return nil
+	}
+	minus := func(a, b []signed) []signed { return append(slices.Clip(a), negate(b)...) }
+	above := minus(multiply(h[""], g[other]), multiply(g[""], h[other]))
+	below := minus(multiply(g[name], h[other]), multiply(h[name], g[other]))
+	return over(above, below)
+}
+
+// system is the pair of sums q is the solution of, and the other unknown.
+func (l *Lesson) system(q *Quantity) (x, y expr.Node, other string) {
+	x = l.Quantity(q.Solves[0]).Routes[0].Tree
+	if q.Solves[1] != "" {
+		y = l.Quantity(q.Solves[1]).Routes[0].Tree
+		for i := range l.Quantities {
+			if o := &l.Quantities[i]; o != q && o.Solves == q.Solves {
+				other = o.Name
+			}
+		}
+	}
+	return x, y, other
+}
+
+// solved lists what slips in the equations make of their solution q: in one of
+// them, or in both where the slip touches what stands in both.
+func (l *Lesson) solved(q *Quantity) []variant {
+	if q.Solves == (Pair{}) {
+		return nil
+	}
+	x, y, other := l.system(q)
+	var out []variant
+	add := func(id string, prior float64, x, y expr.Node) {
+		if t := solution(x, y, q.Name, other); t != nil {
+			out = append(out, l.variant(id, prior, t))
+		}
+	}
+	for _, v := range l.variants(l.Quantity(q.Solves[0])) {
+		add(v.id, v.prior, v.tree, y)
+	}
+	if y == nil {
+		return out
+	}
+	for _, v := range l.variants(l.Quantity(q.Solves[1])) {
+		add(v.id, v.prior, x, v.tree)
+	}
+	for _, row := range catalogue {
+		l.inBoth(row, q, x, y, func(x, y expr.Node) { add(row.ID, row.Prior, x, y) })
+	}
+	return out
+}
+
+// inBoth makes a slip in both sums: a calculator's mode in every key, another
+// value or key for what stands in both.
+func (l *Lesson) inBoth(row Slip, q *Quantity, x, y expr.Node, made func(x, y expr.Node)) {
+	c := &context{lesson: l, quantity: l.Quantity(q.Solves[0]), site: 1}
+	switch row.Scope {
+	case InStep:
+		xs, ys := row.Rule(c, x), row.Rule(c, y)
+		for i := range min(len(xs), len(ys)) {
+			made(xs[i], ys[i])
+		}
+	case AtSite:
+		for _, name := range expr.Symbols(x) {
+			if slices.Contains(expr.Symbols(y), name) {
+				for _, with := range row.Rule(c, expr.S(name)) {
+					put := func(n string) (expr.Node, bool) { return with, n == name }
+					made(expr.Substitute(x, put), expr.Substitute(y, put))
+				}
+				l.keysOf(row, c, name, x, y, made)
+			}
+		}
+	}
+}
+
+// keysOf makes a slip in every key pressed on one angle, as when that is
+// measured from the other axis.
+func (l *Lesson) keysOf(row Slip, c *context, name string, x, y expr.Node, made func(x, y expr.Node)) {
+	swap := func(n expr.Node) (expr.Node, bool) {
+		if k, ok := n.(expr.Fn); ok && k.X == expr.S(name) {
+			if with := row.Rule(c, n); len(with) == 1 {
+				return with[0], true
+			}
+		}
+		return n, false
+	}
+	nx, any := expr.RewriteAll(x, swap)
+	ny, also := expr.RewriteAll(y, swap)
+	if any && also {
+		made(nx, ny)
+	}
+}
+
+// solveEntered is the value of q out of the learner's own equations: those
+// entered as entered, the other as it is; NaN where they don't give one. from
+// names those entered.
+func (w *Work) solveEntered(q *Quantity) (value float64, from []string) {
+	if q.Solves == (Pair{}) {
+		return math.NaN(), nil
+	}
+	_, _, other := w.Lesson.system(q)
+	v := &view{w: w}
+	var rows [2]terms
+	for i, name := range q.Solves {
+		if name == "" {
+			continue
+		}
+		e := w.Lesson.Quantity(name)
+		s := &sorter{v.value, v.tree, noLiterals}
+		var ok bool
+		if a := w.Standing(name); a != nil {
+			from = append(from, name)
+			rows[i], ok = s.zeroOf(a.Reading.Tree, a.Reading.Right, noLiterals)
+		} else {
+			rows[i], ok = s.zeroOf(e.Routes[0].Tree, expr.N(0), noLiterals)
+		}
+		if !ok {
+			return math.NaN(), nil
+		}
+	}
+	return solveTerms(rows[0], rows[1], q.Name, other), from
+}
+
+// solveTerms is the unknown name out of two equations; NaN where they are not
+// linear in it and the other, or don't give it.
+func solveTerms(x, y terms, name, other string) float64 {
+	for _, row := range []terms{x, y} {
+		for p := range row {
+			if p != "" && p != name && p != other {
+				return math.NaN()
+			}
+		}
+	}
+	a := func(t terms, p string) float64 { return t[p].value }
+	if y == nil || other == "" {
+		return -a(x, "") / a(x, name)
+	}
+	det := a(x, name)*a(y, other) - a(y, name)*a(x, other)
+	if math.Abs(det) < 1e-9*math.Abs(a(x, name)*a(y, other)) {
+		return math.NaN()
+	}
+	return (a(x, other)*a(y, "") - a(y, other)*a(x, "")) / det
+}
+
+// followsEquations tells whether v is what the learner's own accepted equations
+// give for q as typed.
+func (w *Work) followsEquations(q *Quantity, v, half float64) bool {
+	own, from := w.solveEntered(q)
+	if len(from) == 0 || slices.ContainsFunc(from, func(name string) bool { return !w.Found(name) }) {
+		return false
+	}
+	return q.apart(v, own) <= half
+}
+
+// fromWrongEquations is what the learner's own equations, of which one is
+// wrong, give for q.
+func (s *state) fromWrongEquations(q int) []guess {
+	l := s.w.Lesson
+	quantity := &l.Quantities[q]
+	v, from := s.w.solveEntered(quantity)
+	from = slices.DeleteFunc(from, s.w.Found)
+	if len(from) == 0 || math.IsNaN(v) {
+		return nil
+	}
+	o := &outcome{value: v, ids: carriedIDs, at: quantity.Name, from: s.w.earliest(from), tree: quantity.Routes[0].Tree, prog: l.ready().routes[q][0].prog, start: s.own}
+	return []guess{{value: v, weight: 1, first: o}}
+}

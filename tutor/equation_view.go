@@ -1,0 +1,179 @@
+package tutor
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"closingside/statics/expr"
+	"closingside/tutor/entry"
+)
+
+// view is one way to see the lesson's equations: some unknowns at the values
+// the learner has for them, and what is known as it is true or as the learner
+// has it.
+type view struct {
+	w     *Work
+	found set    // unknowns taken as entered
+	own   bool   // the learner's own values for what is known
+	from  string // the first wrong entry it rests on; "" where all is right
+	basis []*balance
+}
+
+// maxFound bounds the unknowns that are tried with and without their values.
+const maxFound = 3
+
+// views lists the ways to see the equations: the plain one first, those that
+// rest on a wrong entry last.
+func (w *Work) views() []*view {
+	var found []int
+	var wrong []string
+	for i := range w.Lesson.Quantities {
+		q := &w.Lesson.Quantities[i]
+		v, ok := w.typed(q.Name)
+		switch {
+		case !ok || math.IsNaN(v) || q.Equation:
+		case q.Unknown:
+			found = append(found, i)
+		case !w.Found(q.Name):
+			wrong = append(wrong, q.Name)
+		}
+	}
+	found = found[:min(len(found), maxFound)]
+	var all []*view
+	for choice := range 1 << len(found) {
+		v := &view{w: w}
+		var rests []string
+		for k, i := range found {
+			if name := w.Lesson.Quantities[i].Name; choice>>k&1 == 1 {
+				v.found = v.found.with(i)
+				if !w.Found(name) {
+					rests = append(rests, name)
+				}
+			}
+		}
+		v.from = w.earliest(rests)
+		all = append(all, v)
+		if len(wrong) > 0 {
+			all = append(all, &view{w: w, found: v.found, own: true, from: w.earliest(append(rests, wrong...))})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b *view) int { return min(len(a.from), 1) - min(len(b.from), 1) })
+	for _, v := range all {
+		v.basis = v.lesson()
+	}
+	return all
+}
+
+// earliest is the one of the names that was entered first, or that it rests on.
+func (w *Work) earliest(names []string) string {
+	first, at := "", math.MaxInt
+	for _, n := range names {
+		root := w.root(n)
+		if k := w.latest[root]; k < at {
+			first, at = root, k
+		}
+	}
+	return first
+}
+
+// lesson lists the lesson's equations under the view, those left out that say
+// nothing.
+func (v *view) lesson() []*balance {
+	var all []*balance
+	for i := range v.w.Lesson.Quantities {
+		if q := &v.w.Lesson.Quantities[i]; q.Equation {
+			if b := v.balance(q.Routes[0].Tree, expr.N(0), noLiterals, noLiterals); b != nil && b.size > exactTerms*v.w.largest() {
+				all = append(all, b)
+			}
+		}
+	}
+	return all
+}
+
+// entered is an entry under the view; nil where it can't be written as terms.
+func (v *view) entered(r *entry.Reading) *balance {
+	return v.balance(r.Tree, r.Right, v.w.literals(r, false), v.w.literals(r, true))
+}
+
+func (v *view) balance(left, right expr.Node, inLeft, inRight func(int) float64) *balance {
+	t, ok := (&sorter{v.value, v.tree, inLeft}).zeroOf(left, right, inRight)
+	if !ok {
+		return nil
+	}
+	return v.w.Lesson.weigh(t, v.w.largest())
+}
+
+// holds tells whether an equation follows from the lesson's.
+func (v *view) holds(e *balance) bool {
+	switch basis := v.basis; len(basis) {
+	case 0:
+		return false
+	case 2:
+		if basis[0].multipleOf(basis[1]) { // both say the same of what is left unknown
+			return e.multipleOf(basis[0])
+		}
+		return e.spannedBy(basis)
+	default:
+		return e.multipleOf(basis[0])
+	}
+}
+
+// value is that of a name in an equation; false for an unknown, and for what
+// follows from one.
+func (v *view) value(name string) (coef, bool) {
+	l := v.w.Lesson
+	q := l.Quantity(name)
+	switch {
+	case q.Given:
+		return coef{value: q.True}, true
+	case q.Unknown:
+		if !v.found.has(l.index[name]) {
+			return coef{}, false
+		}
+		x, _ := v.w.typed(name)
+		return coef{x, max(v.w.Band(q).Half, v.w.Settings.asked(q).halfUnit(q.Dim, x))}, true
+	case l.behindUnknown(q, 0):
+		return coef{}, false
+	case v.own:
+		if x, ok := v.w.typed(name); ok && !math.IsNaN(x) {
+			return coef{value: x}, true
+		}
+	}
+	return coef{value: q.True}, true
+}
+
+// tree is the formula by which a name that follows from an unknown does so.
+func (v *view) tree(name string) expr.Node {
+	if q := v.w.Lesson.Quantity(name); !q.Unknown {
+		return q.means()
+	}
+	return nil
+}
+
+// means is the formula that stands for q in an equation.
+func (q *Quantity) means() expr.Node {
+	if q.Means != nil {
+		return q.Means
+	}
+	return q.Routes[0].Tree
+}
+
+// behindUnknown tells whether q follows from an unknown, as the stretch of a
+// spring does from the force in it.
+func (l *Lesson) behindUnknown(q *Quantity, depth int) bool {
+	if q.Unknown || q.Given || depth > 8 {
+		return q.Unknown
+	}
+	return contains(q.means(), func(n expr.Node) bool {
+		s, ok := n.(expr.Sym)
+		return ok && l.behindUnknown(l.Quantity(s.Name), depth+1)
+	})
+}
+
+func factors(product string) []string {
+	if product == "" {
+		return nil
+	}
+	return strings.Split(product, timesSign)
+}

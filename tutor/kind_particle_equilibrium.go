@@ -1,0 +1,474 @@
+package tutor
+
+import (
+	"slices"
+	"strings"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/text"
+)
+
+// particleEquilibrium is a particle at rest under what holds and loads it: by
+// the sums of components, or by the triangle of three forces.
+//
+// Fᵢ is the force of the i-th part on the particle, θᵢ the angle its direction
+// is given by. A direction leads from the particle along the part: a cable or a
+// spring pulls that way, a strut pushes against it.
+var particleEquilibrium = Kind{
+	Name: "particle-equilibrium",
+	Groups: []Group{
+		{Key: "parts", Min: 2, Max: 6, Fields: []FieldSpec{
+			{Key: "name", Is: NameField, Example: "T1"},
+			{Key: "is", Is: ChoiceField, Example: "cable", Choices: []string{"cable", "strut", "spring", "pulley", "weight", "force"}},
+			{Key: "direction", Is: DirectionField, Example: "40 deg above +x", Optional: true},
+			{Key: "second", Is: DirectionField, Example: "65 deg above -x", Optional: true},
+			{Key: "force", Is: ForceField, Example: "340 N", Optional: true},
+			{Key: "mass", Is: MassField, Example: "120 kg", Optional: true},
+			{Key: "stiffness", Is: StiffnessField, Example: "2 kN/m", Optional: true},
+			{Key: "stretch", Is: LengthField, Example: "0.15 m", Optional: true},
+			{Key: "find", Is: ChoiceField, Example: "mass", Optional: true, Choices: []string{"mass"}},
+		}},
+		{Key: "gravity", Min: 0, Max: 1, Fields: []FieldSpec{{Key: "g", Is: AccelerationField, Example: "9.81 m/s²"}}},
+	},
+	Build:  buildEquilibrium,
+	Scenes: scenesEquilibrium,
+	Draw:   drawEquilibrium,
+	Bank:   equilibriumBank,
+}
+
+// rest is a particle at rest: what a statement of this kind comes to.
+type rest struct {
+	problem *Problem
+	unit    statics.Unit // of force
+	mass    statics.Unit
+	length  statics.Unit
+	gravity statics.Unit
+	g       float64
+	parts   []*holder
+	open    []*holder // the unknown ones
+	x, y    expr.Node // the sums, nil where nothing acts along the axis
+	lesson  *Lesson
+}
+
+func buildEquilibrium(p *Problem) (*Lesson, error) {
+	s, err := restOf(p)
+	if err != nil {
+		return nil, err
+	}
+	s.declare()
+	return s.lesson, nil
+}
+
+// restOf understands a statement and solves it.
+func restOf(p *Problem) (*rest, error) {
+	s := &rest{problem: p, lesson: &Lesson{}}
+	s.units()
+	for i, it := range p.Group("parts") {
+		h, err := s.holder(itoa(i+1), it)
+		if err != nil {
+			return nil, err
+		}
+		s.parts = append(s.parts, h)
+		if h.unknown {
+			s.open = append(s.open, h)
+		}
+	}
+	if err := s.solve(); err != nil {
+		return nil, err
+	}
+	if s.tells(r2.Vec{X: 1}) {
+		s.x = s.sum(false)
+	}
+	if s.tells(r2.Vec{Y: 1}) {
+		s.y = s.sum(true)
+	}
+	s.lesson.Unit = s.unit
+	return s, nil
+}
+
+// declare lists the quantities: what is stated, what follows from it alone, the
+// two sums, the angles of the force triangle, and what is asked.
+func (s *rest) declare() {
+	l := s.lesson
+	for _, h := range s.parts {
+		l.Quantities = append(l.Quantities, s.stated(h)...)
+	}
+	if q, ok := s.gravityGiven(); ok {
+		l.Quantities = append(l.Quantities, q)
+	}
+	for _, h := range s.parts {
+		if h.derived != nil {
+			l.Quantities = append(l.Quantities, s.force(h))
+		}
+	}
+	for _, q := range []Quantity{s.sumOf(false, s.x), s.sumOf(true, s.y)} {
+		if q.Routes[0].Tree != nil {
+			l.Quantities = append(l.Quantities, q)
+		}
+	}
+	l.Quantities = append(l.Quantities, s.triangle()...)
+	var last []Quantity
+	for _, h := range s.open {
+		if h.wandered {
+			l.Quantities = append(l.Quantities, s.components(h)...)
+		}
+		l.Quantities = append(l.Quantities, s.force(h))
+		if h.wandered {
+			l.Quantities = append(l.Quantities, s.direction(h))
+		}
+		last = append(last, s.beyond(h)...)
+	}
+	l.Quantities = append(l.Quantities, last...)
+	s.ways()
+}
+
+// symbol of a thing of a part: with the part's name as its index where several
+// parts have such a thing.
+func (s *rest) symbol(h *holder, letter, key string) expr.Symbol {
+	n := 0
+	for _, o := range s.parts {
+		if o.item.Field(key).Given() || o.is == "spring" && key != "mass" || o.item.Field("find").Given() && key == "mass" {
+			n++
+		}
+	}
+	if n < 2 && (letter != "m" || s.length.Symbol == "" || !s.springs()) { // m beside lengths could be metres
+		return expr.Symbol{Letter: letter, Spoken: letter}
+	}
+	return expr.Symbol{Letter: letter, Sub: h.name(), Spoken: letter + " " + h.name()}
+}
+
+func (s *rest) springs() bool {
+	for _, h := range s.parts {
+		if h.is == "spring" {
+			return true
+		}
+	}
+	return false
+}
+
+// stated lists what the statement gives of a part.
+func (s *rest) stated(h *holder) []Quantity {
+	var qs []Quantity
+	add := func(key, letter string, u statics.Unit) {
+		if h.item.Field(key).Given() {
+			qs = append(qs, Quantity{Name: letter + h.n, Symbol: s.symbol(h, letter, key), Dim: u.Dim, Unit: u, Given: true, True: s.in(h, key, u)})
+		}
+	}
+	add("mass", "m", s.mass)
+	add("stiffness", "k", s.stiffness())
+	add("stretch", "s", s.length)
+	if h.given {
+		q := s.force(h)
+		q.Given, q.Routes = true, nil
+		qs = append(qs, q)
+	}
+	return append(qs, s.angles(h)...)
+}
+
+// angleSymbol is θ with the index of the part's name, or the name where another
+// part has that index.
+func (s *rest) angleSymbol(h *holder) expr.Symbol {
+	sub := symbolOf(h.name()).Sub
+	for _, o := range s.parts {
+		if o != h && symbolOf(o.name()).Sub == sub {
+			sub = ""
+		}
+	}
+	if sub == "" {
+		sub = h.name()
+	}
+	return expr.Symbol{Letter: "θ", Sub: sub, Spoken: "theta " + sub}
+}
+
+// angles are those a part's directions are given by. The angle of a slope is
+// for the learner to find.
+func (s *rest) angles(h *holder) []Quantity {
+	var qs []Quantity
+	for i, l := range h.leads {
+		if l.angle == "" || h.wandered {
+			continue
+		}
+		sym := s.angleSymbol(h)
+		if i == 1 {
+			sym.Letter, sym.Spoken = "ψ", "psi "+sym.Sub
+		}
+		q := Quantity{Name: l.angle, Symbol: sym, Dim: statics.DimAngle, Given: true, True: plainDegrees(l.heading.Turn)}
+		if h := l.heading; h.Form == statics.Slope {
+			q.Given = false
+			q.Routes = []Route{{"slope", "slope-angle", AnyMethod, expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run)))}}
+		}
+		qs = append(qs, q)
+	}
+	return qs
+}
+
+func (s *rest) gravityGiven() (Quantity, bool) {
+	used := false
+	for _, h := range s.parts {
+		used = used || h.item.Field("mass").Given() || h.item.Field("find").Given()
+	}
+	g := statics.Unit.After(s.gravity, expr.FormatNumber(s.g, 6))
+	if used {
+		s.lesson.Assumed = []string{text.Say("particle-equilibrium.gravity", "g", g)}
+	}
+	return Quantity{Name: "g", Symbol: expr.Symbol{Letter: "g", Spoken: "g"}, Dim: statics.DimAcceleration, Unit: s.gravity, Given: true, True: s.g}, used
+}
+
+// force declares the force of a part.
+func (s *rest) force(h *holder) Quantity {
+	q := Quantity{Name: "F" + h.n, Symbol: symbolOf(h.name()), Dim: statics.DimForce, True: h.size,
+		Unknown: h.unknown, Answer: h.unknown, Reeved: h.is == "pulley" || len(h.leads) == 2}
+	if h.is == "weight" {
+		q.Gravity = expr.N(s.g)
+	}
+	if h.item.Field("mass").Given() || h.item.Field("find").Given() {
+		q.Mass = "m" + h.n
+	}
+	switch {
+	case h.derived != nil:
+		q.Routes = []Route{{"stated", map[bool]string{true: "weight-of-mass", false: "spring-force"}[h.is != "spring"], AnyMethod, h.derived}}
+	case h.unknown:
+		s.routes(h, &q)
+	}
+	return q
+}
+
+// sumOf declares the sum along x or y.
+func (s *rest) sumOf(y bool, tree expr.Node) Quantity {
+	axis := axisName(y)
+	return Quantity{Name: "sum" + axis, Symbol: expr.Symbol{Letter: "ΣF", Sub: axis, Spoken: "sum of F " + axis},
+		Dim: statics.DimForce, Equation: true, Routes: []Route{{"sum", "equilibrium-sum", ByComponents, tree}}}
+}
+
+// routes are the ways to an unknown force.
+func (s *rest) routes(h *holder, q *Quantity) {
+	if h.wandered {
+		x, y := expr.S(q.Name+"x"), expr.S(q.Name+"y")
+		q.Routes = []Route{{"components", "right-angle-theorem", ByComponents, expr.Sqrt(expr.Add(expr.Sq(x), expr.Sq(y)))}}
+		if i, ok := s.corner(h); ok { // the side that closes the triangle of three
+			a, b := s.parts[(i+1)%3].f, s.parts[(i+2)%3].f
+			q.Routes = append(q.Routes, Route{"cosine-law", "cosine-law", ByTriangle, expr.Sqrt(expr.Sub(
+				expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(expr.S(corners[i])))))})
+		}
+		return
+	}
+	add := func(id, principle string, m Method, tree expr.Node) {
+		if tree != nil {
+			q.Routes = append(q.Routes, Route{id, principle, m, tree})
+		}
+	}
+	other := s.other(h)
+	var alone [2]expr.Node
+	for i, tree := range []expr.Node{s.x, s.y} {
+		if tree != nil {
+			alone[i] = solution(tree, nil, q.Name, "")
+		}
+	}
+	if other != nil {
+		q.Twin = "F" + other.n
+		q.Solves = Pair{"sumx", "sumy"}
+		add("eliminate", "eliminate", ByComponents, solution(s.x, s.y, q.Name, q.Twin))
+	} else if alone[0] != nil {
+		q.Solves = Pair{"sumx", ""}
+	} else {
+		q.Solves = Pair{"sumy", ""}
+	}
+	q.Mistakes = s.mistaken(h)
+	add("from-x", "from-sum-x", ByComponents, alone[0])
+	add("from-y", "from-sum-y", ByComponents, alone[1])
+	if i, ok := s.corner(h); ok {
+		for _, o := range s.parts {
+			if j, _ := s.corner(o); o != h {
+				ratio := func(up, down string) expr.Node {
+					return expr.Div(expr.Mul(o.f, expr.Sin(expr.S(up))), expr.Sin(expr.S(down)))
+				}
+				add("sine-law-"+o.n, "sine-law-forces", ByTriangle, ratio(corners[i], corners[j]))
+				add("lami-"+o.n, "lami", ByTriangle, ratio(between[i], between[j]))
+			}
+		}
+	}
+}
+
+// mistaken are the wrong ways to an unknown force under one load: half of it,
+// or its part along the force, the other support left out.
+func (s *rest) mistaken(h *holder) []Mistake {
+	var load *holder
+	for _, o := range s.parts {
+		if !o.unknown && load != nil {
+			return nil
+		}
+		if !o.unknown {
+			load = o
+		}
+	}
+	if load == nil {
+		return nil
+	}
+	all := []Mistake{{"shared-equally", expr.Div(load.f, expr.N(2))}}
+	if a := h.leads[0].angle; a != "" {
+		all = append(all, Mistake{"load-resolved", expr.Mul(load.f, expr.Sin(expr.S(a)))}, Mistake{"load-resolved", expr.Mul(load.f, expr.Cos(expr.S(a)))})
+	}
+	return all
+}
+
+// other is the second unknown force, or nil.
+func (s *rest) other(h *holder) *holder {
+	for _, o := range s.open {
+		if o != h && !o.wandered {
+			return o
+		}
+	}
+	return nil
+}
+
+// components declares the components of a force of unknown direction.
+func (s *rest) components(h *holder) []Quantity {
+	var qs []Quantity
+	v := h.acts()
+	sym := symbolOf(h.name())
+	theta := expr.S("theta" + h.n)
+	for i, tree := range []expr.Node{s.x, s.y} {
+		axis := axisName(i == 1)
+		name := "F" + h.n + axis
+		means := expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
+		qs = append(qs, Quantity{Name: name, Symbol: expr.Symbol{Letter: sym.Letter, Sub: sym.Sub + axis, Spoken: sym.Spoken + " " + axis},
+			Dim: statics.DimForce, Signed: true, True: []float64{v.X, v.Y}[i], Means: means, Solves: Pair{"sum" + axis, ""},
+			Routes: []Route{
+				{"from-sum", "from-sum-" + axis, ByComponents, solution(tree, nil, name, "")},
+				{"resolve", "resolve", ByComponents, means}}})
+		if qs[i].Routes[0].Tree == nil { // nothing else acts along the axis
+			qs[i].Routes[0].Tree = expr.N(0)
+		}
+	}
+	return qs
+}
+
+// direction declares the unknown direction of a force.
+func (s *rest) direction(h *holder) Quantity {
+	sym := s.angleSymbol(h)
+	return Quantity{Name: "theta" + h.n, Symbol: sym, Dim: statics.DimAngle, Turns: true, Answer: true, Unknown: true, True: plainDegrees(h.leads[0].heading.Angle()),
+		Routes: []Route{{"arctangent", "arctangent", ByComponents, arctangent(expr.S("F"+h.n+"x"), expr.S("F"+h.n+"y"), h.acts())}}}
+}
+
+// beyond declares what is asked beside an unknown force: the stretch or the
+// stiffness of a spring, a mass.
+func (s *rest) beyond(h *holder) []Quantity {
+	q := Quantity{Answer: true}
+	has := func(key string) bool { return h.item.Field(key).Given() }
+	k, stretch := expr.S("k"+h.n), expr.S("s"+h.n)
+	switch {
+	case has("stiffness"):
+		q.Name, q.Symbol, q.Unit = "s"+h.n, s.symbol(h, "s", "stretch"), s.length
+		q.True = h.size / s.in(h, "stiffness", s.stiffness())
+		q.Routes = []Route{{"spring", "spring-law", AnyMethod, expr.Div(h.f, k)}}
+	case has("stretch"):
+		q.Name, q.Symbol, q.Unit = "k"+h.n, s.symbol(h, "k", "stiffness"), s.stiffness()
+		q.True = h.size / s.in(h, "stretch", s.length)
+		q.Routes = []Route{{"spring", "spring-law", AnyMethod, expr.Div(h.f, stretch)}}
+	case has("find"):
+		q.Name, q.Symbol, q.Unit = "m"+h.n, s.symbol(h, "m", "mass"), s.mass
+		q.True = h.size / s.g * s.coherent()
+		w := h.f
+		if c := s.coherent(); c != 1 {
+			w = expr.Mul(w, expr.N(c))
+		}
+		q.Routes = []Route{{"mass", "mass-of-weight", AnyMethod, expr.Div(w, expr.S("g"))}}
+	default:
+		return nil
+	}
+	q.Dim = q.Unit.Dim
+	return []Quantity{q}
+}
+
+// ways is the worked solution by the sums and, for three forces of known
+// directions, by their triangle.
+func (s *rest) ways() {
+	var before, sums, angles, parts, last []Step
+	for i := range s.lesson.Quantities {
+		q := &s.lesson.Quantities[i]
+		if q.Given {
+			continue
+		}
+		step := Step{q.Name, q.Routes[0].ID}
+		switch {
+		case q.Equation:
+			sums = append(sums, step)
+		case slices.Contains(between[:], q.Name), slices.Contains(corners[:], q.Name):
+			angles = append(angles, step)
+		case q.Signed:
+			parts = append(parts, step)
+		case q.Answer && (q.Dim == statics.DimForce || q.Turns): // by the ways below
+		case q.Answer:
+			last = append(last, step)
+		default:
+			before = append(before, step)
+		}
+	}
+	bySums := slices.Concat(before, sums, parts)
+	byTriangle := slices.Concat(before, angles)
+	triangle := len(angles) == 6
+	for _, step := range s.inOrder() {
+		bySums = append(bySums, step)
+		for _, r := range s.lesson.find(step.Quantity).Routes {
+			if of, ok := strings.CutPrefix(r.ID, "sine-law-"); ok && !s.lesson.find("F"+of).Answer {
+				byTriangle = append(byTriangle, Step{step.Quantity, r.ID})
+				break
+			}
+		}
+	}
+	s.lesson.Ways = []Way{{ByComponents, append(bySums, last...)}}
+	if triangle {
+		s.lesson.Ways = append(s.lesson.Ways, Way{ByTriangle, append(byTriangle, last...)})
+	}
+}
+
+// inOrder lists the unknowns in an order, and by routes, in which each can be
+// found: first one that a single sum gives, where there is one.
+func (s *rest) inOrder() []Step {
+	var steps []Step
+	found := map[string]bool{}
+	for range s.open {
+		for _, h := range s.open {
+			q := s.lesson.find("F" + h.n)
+			if found[q.Name] {
+				continue
+			}
+			for _, r := range q.Routes {
+				ready := r.Method == ByComponents && (r.ID != "eliminate" || len(found) == 0 && !s.single())
+				for _, name := range expr.Symbols(r.Tree) {
+					in := s.lesson.find(name)
+					ready = ready && (!in.Answer || found[name])
+				}
+				if ready {
+					steps, found[q.Name] = append(steps, Step{q.Name, r.ID}), true
+					break
+				}
+			}
+		}
+	}
+	for _, h := range s.open {
+		if h.wandered {
+			steps = append(steps, Step{"theta" + h.n, "arctangent"})
+		}
+	}
+	return steps
+}
+
+// single tells whether one of the sums holds one unknown alone.
+func (s *rest) single() bool {
+	for _, tree := range []expr.Node{s.x, s.y} {
+		n := 0
+		for _, h := range s.open {
+			if tree != nil && slices.Contains(expr.Symbols(tree), "F"+h.n) {
+				n++
+			}
+		}
+		if n == 1 {
+			return true
+		}
+	}
+	return false
+}

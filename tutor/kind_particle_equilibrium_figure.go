@@ -1,0 +1,147 @@
+package tutor
+
+import (
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/figure"
+
+	"gonum.org/v1/gonum/spatial/r2"
+)
+
+// memberOf is how a part is drawn where the situation is shown.
+var memberOf = map[string]figure.MemberKind{"cable": figure.Cable, "strut": figure.Strut, "spring": figure.Spring, "pulley": figure.Pulley, "weight": figure.Weight, "force": figure.Cable}
+
+// scenesEquilibrium shows what holds the particle, its free-body diagram and,
+// once the work has come to it, the triangle (or polygon) of forces. The
+// free-body diagram is not to scale: an unknown force shows its symbol alone.
+func scenesEquilibrium(w *Work) []figure.Scene {
+	s, err := restOf(w.Lesson.Problem)
+	if err != nil {
+		panic("tutor: " + err.Error()) // the lesson was built from it
+	}
+	var parts []figure.Part
+	var body, polygon []figure.Force
+	whole := true
+	for _, h := range s.parts {
+		parts = append(parts, s.drawParts(w, h)...)
+		body = append(body, s.drawForces(w, h)...)
+		for _, l := range h.leads {
+			name := "F" + h.n
+			polygon = append(polygon, figure.Force{Vec: r2.Scale(h.size, l.unitVector()), Label: s.forceLabel(w, h), Name: name})
+		}
+		whole = whole && (!h.wandered || w.Found("theta"+h.n))
+	}
+	var scenes []figure.Scene
+	if len(parts) > 0 {
+		scenes = append(scenes, figure.Space(parts...))
+	}
+	scenes = append(scenes, figure.FreeBody(body...))
+	if whole && (w.method() == ByTriangle || w.Done()) {
+		scenes = append(scenes, s.closed(w, polygon))
+	}
+	return scenes
+}
+
+// forceLabel is a force's symbol, with its value where that is stated or found.
+func (s *rest) forceLabel(w *Work, h *holder) figure.Label {
+	l := w.label("F" + h.n)
+	if h.given {
+		l = l.Is(h.item.Field("force").Written)
+	}
+	return l
+}
+
+// angleLabel is the label of the angle of a lead.
+func (l lead) angleLabel() figure.Label {
+	if l.angle == "" || l.heading.Form == statics.Slope {
+		return figure.Label{}
+	}
+	return figure.Plain(l.heading.Turn.Abs().String())
+}
+
+// turn is the signed turn of a lead from its axis.
+func (l lead) turn() statics.Angle {
+	if l.heading.Sense == statics.Clockwise {
+		return -l.heading.Turn
+	}
+	return l.heading.Turn
+}
+
+// drawParts are the parts of the space diagram. A plain force is no part of
+// what holds the particle, and what leads nobody knows where is left out.
+func (s *rest) drawParts(w *Work, h *holder) []figure.Part {
+	if h.is == "force" || h.wandered {
+		return nil
+	}
+	var all []figure.Part
+	for _, l := range h.leads {
+		p := figure.Part{Kind: memberOf[h.is], Direction: l.heading.Angle(), Length: 1, Label: figure.Symbol(w.Lesson.Symbol("F"+h.n).Letter, w.Lesson.Symbol("F"+h.n).Sub), Name: "F" + h.n,
+			Ref: l.heading.Axis.Angle(), Turn: l.turn(), Angle: l.angleLabel()}
+		switch {
+		case h.is == "weight":
+			p.Length, p.Label = 0.6, s.massLabel(h, p.Label)
+		case h.is == "pulley":
+			p.Hangs = s.massLabel(h, p.Label)
+		}
+		all = append(all, p)
+	}
+	return all
+}
+
+// massLabel is the mass of a part where that is stated, otherwise its force.
+func (s *rest) massLabel(h *holder, otherwise figure.Label) figure.Label {
+	if f := h.item.Field("mass"); f.Given() {
+		return figure.Plain(f.Written)
+	}
+	if f := h.item.Field("force"); f.Given() {
+		return figure.Plain(f.Written)
+	}
+	return otherwise
+}
+
+// drawForces are the forces of a part in the free-body diagram: arrows away
+// from the particle for what pulls, towards it for what pushes.
+func (s *rest) drawForces(w *Work, h *holder) []figure.Force {
+	var all []figure.Force
+	for _, l := range h.leads {
+		f := figure.Force{Vec: l.unitVector(), Label: s.forceLabel(w, h), Name: "F" + h.n, Push: l.push,
+			Ref: l.heading.Axis.Angle(), Turn: l.turn(), Angle: l.angleLabel()}
+		if l.heading.Form == statics.Slope {
+			f.Rise, f.Run = figure.Plain(expr.FormatNumber(l.heading.Rise, 6)), figure.Plain(expr.FormatNumber(l.heading.Run, 6))
+		}
+		if h.wandered && !w.Found("theta"+h.n) {
+			f.Hidden, f.Angle = true, figure.Label{}
+			f.Vec = s.somewhere(h)
+		}
+		all = append(all, f)
+	}
+	return all
+}
+
+// somewhere is a direction for a force whose own is not found yet: against the
+// others, to the nearest eighth of a turn, so that the figure does not tell it.
+func (s *rest) somewhere(h *holder) r2.Vec {
+	dir, _ := statics.Direction(h.acts())
+	eighths := roundPlaces(dir.Degrees()/45, 0)
+	return statics.Polar(1, statics.Angle(45*eighths)*statics.Degree)
+}
+
+// closed is the polygon of forces, which closes; for three forces with the
+// angles at its corners.
+func (s *rest) closed(w *Work, forces []figure.Force) figure.Scene {
+	scene := figure.ForcePolygon(forces, figure.Label{})
+	if len(forces) != 3 || w.Lesson.Quantity(corners[0]) == nil {
+		return scene
+	}
+	at := r2.Vec{}
+	for i, f := range forces {
+		at = r2.Add(at, f.Vec)
+		next := forces[(i+1)%3]
+		// the corner between a side and the next faces the third
+		back, on := r2.Scale(-1, f.Vec), next.Vec
+		from, _ := statics.Direction(back)
+		to, _ := statics.Direction(on)
+		scene.Arcs = append(scene.Arcs, figure.Arc{Centre: at, From: from, Turn: (to - from).Normalized(), Label: w.label(corners[(i+2)%3]), Step: 5, Name: corners[(i+2)%3]})
+	}
+	return scene
+}

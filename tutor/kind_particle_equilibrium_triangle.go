@@ -1,0 +1,113 @@
+package tutor
+
+import (
+	"math"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// Three forces that balance make a triangle, head to tail. Its corner facing
+// the i-th force is what the angle between the two others, tails together, lacks
+// of 180°; the sines of the two are equal (Lamy's theorem is the sine law).
+var (
+	between = [3]string{"phi1", "phi2", "phi3"}
+	corners = [3]string{"alpha", "beta", "gamma"}
+)
+
+// corner is the place of a part among three that make a triangle; false where
+// the forces make none.
+func (s *rest) corner(h *holder) (i int, ok bool) {
+	for k, o := range s.parts {
+		if len(o.leads) != 1 {
+			return 0, false
+		}
+		if o == h {
+			i = k
+		}
+	}
+	return i, len(s.parts) == 3
+}
+
+// triangle declares the angles between the forces and those of their triangle:
+// all of them, or the one between two forces of which the third is to find.
+func (s *rest) triangle() []Quantity {
+	if _, ok := s.corner(nil); !ok {
+		return nil
+	}
+	var all []Quantity
+	wandered := false
+	for _, h := range s.parts {
+		wandered = wandered || h.wandered
+	}
+	for i := range s.parts {
+		a, b := s.parts[(i+1)%3], s.parts[(i+2)%3]
+		if wandered && !s.parts[i].wandered {
+			continue
+		}
+		phi := statics.Between(a.acts(), b.acts()).Degrees()
+		if phi < minInterior || phi > 180-minInterior {
+			return nil
+		}
+		greek := []string{"alpha", "beta", "gamma"}[i]
+		q := Quantity{Name: between[i], Symbol: expr.Symbol{Letter: "φ", Sub: itoa(i + 1), Spoken: "phi " + itoa(i+1)}, Dim: statics.DimAngle, True: phi, Supplement: corners[i],
+			Routes: []Route{{"directions", "angle-between-forces", ByTriangle, a.leads[0].to(b.leads[0], phi)}}}
+		c := Quantity{Name: corners[i], Symbol: expr.Symbol{Letter: []string{"α", "β", "γ"}[i], Spoken: greek}, Dim: statics.DimAngle, True: 180 - phi, Supplement: between[i],
+			Routes: []Route{{"supplement", "triangle-corner", ByTriangle, expr.Sub(expr.Deg(180), expr.S(between[i]))}}}
+		if !wandered {
+			rest := func(whole float64, names [3]string) expr.Node {
+				return expr.Sub(expr.Sub(expr.Deg(whole), expr.S(names[(i+1)%3])), expr.S(names[(i+2)%3]))
+			}
+			q.Routes = append(q.Routes, Route{"full-turn", "full-turn", ByTriangle, rest(360, between)})
+			c.Routes = append(c.Routes, Route{"triangle-sum", "triangle-sum", ByTriangle, rest(180, corners)})
+		}
+		q.Between, c.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}, [2]expr.Node{expr.Deg(0), expr.Deg(180)}
+		all = append(all, q, c)
+	}
+	return all
+}
+
+// turnOf is the direction in which a force acts, from +x: whole quarter turns in
+// degrees, and the angle it is given by.
+func (l lead) turnOf() (quarters float64, angle []signed) {
+	quarters = math.Round(l.heading.Axis.Angle().Degrees())
+	if l.push {
+		quarters += 180
+	}
+	minus := l.heading.Sense == statics.Clockwise
+	if l.angle != "" {
+		return quarters, []signed{{minus, expr.S(l.angle)}}
+	}
+	turn := math.Round(l.heading.Turn.Degrees())
+	if minus {
+		turn = -turn
+	}
+	return quarters + turn, nil
+}
+
+// to is the angle between two forces, whose value is v: the difference of their
+// directions, the short way round.
+func (l lead) to(o lead, v float64) expr.Node {
+	from, a := l.turnOf()
+	to, b := o.turnOf()
+	all := append(b, negate(a)...)
+	d := to - from
+	for _, t := range all {
+		x := (plainDegrees(o.heading.Turn))
+		if t.node == expr.S(l.angle) {
+			x = plainDegrees(l.heading.Turn)
+		}
+		if t.minus {
+			x = -x
+		}
+		d += x
+	}
+	whole := to - from - math.Round((d-math.Remainder(d, 360))/360)*360
+	if math.Remainder(d, 360) < 0 {
+		whole, all = -whole, negate(all)
+	}
+	if whole != 0 || len(all) == 0 {
+		all = append([]signed{{whole < 0, expr.Deg(math.Abs(whole))}}, all...)
+	}
+	return sum(all)
+}

@@ -1,0 +1,118 @@
+package tutor
+
+import (
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// Mistakes with weights, pulleys and the sense of forces at a particle at rest
+// (common practice, except where the rule's comment names a definition).
+var equilibriumSlips = []Slip{
+	{ID: "mass-for-weight", Prior: 3, Rule: func(c *context, n expr.Node) []expr.Node { // W = m·g, by definition
+		if q := c.symbol(n); q != nil && q.Mass != "" && !q.Unknown {
+			return one(expr.S(q.Mass))
+		}
+		if l, r, ok := bin(n, expr.OpMul); ok && c.isGravity(r) {
+			return one(l)
+		}
+		if l, r, ok := bin(n, expr.OpDiv); ok && c.isGravity(r) {
+			return one(l)
+		}
+		return nil
+	}},
+	{ID: "gravity-twice", Prior: 0.7, Rule: func(c *context, n expr.Node) []expr.Node {
+		if q := c.symbol(n); q != nil && q.Gravity != nil && !q.Unknown {
+			return one(expr.Mul(n, q.Gravity))
+		}
+		return nil
+	}},
+	{ID: "gravity-inverted", Prior: 0.7, Rule: func(c *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpMul); ok && c.isGravity(r) {
+			return one(expr.Div(l, r))
+		}
+		if l, r, ok := bin(n, expr.OpDiv); ok && c.isGravity(r) {
+			return one(expr.Mul(l, r))
+		}
+		return nil
+	}},
+	{ID: "tension-doubled", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node { // a frictionless pulley changes no tension
+		if c.isReeved(n) {
+			return one(expr.Mul(expr.N(2), n))
+		}
+		return nil
+	}},
+	{ID: "tension-halved", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		if c.isReeved(n) {
+			return one(expr.Div(n, expr.N(2)))
+		}
+		return nil
+	}},
+	{ID: "sense-reversed", Prior: 1.5, Rule: func(c *context, n expr.Node) []expr.Node {
+		if c.quantity.Equation && c.isMagnitude(n) {
+			return one(expr.Neg{X: n})
+		}
+		return nil
+	}},
+	{ID: "shared-equally", Scope: InKind, Prior: 1},
+	{ID: "load-resolved", Scope: InKind, Prior: 1.5},
+}
+
+func (c *context) isGravity(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Dim == statics.DimAcceleration
+}
+
+// isReeved tells whether n is the tension of a cable over a pulley, or a whole
+// formula for it.
+func (c *context) isReeved(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Reeved || c.atRoot() && c.quantity.Reeved
+}
+
+// otherSign is a sum with the sign of one term changed: at a sign, or at the
+// first term where n is the whole.
+func (c *context) otherSign(n expr.Node) []expr.Node {
+	var out []expr.Node
+	if l, r, ok := bin(n, expr.OpAdd); ok {
+		out = append(out, expr.Sub(l, r))
+	} else if l, r, ok := bin(n, expr.OpSub); ok {
+		out = append(out, expr.Add(l, r))
+	}
+	if !c.atRoot() {
+		return out
+	}
+	site := 0
+	for m := n; ; site++ {
+		b, ok := m.(expr.Bin)
+		if !ok || b.Op != expr.OpAdd && b.Op != expr.OpSub {
+			break
+		}
+		m = b.L
+	}
+	first := expr.At(n, site)
+	if minus, ok := first.(expr.Neg); ok {
+		return append(out, expr.Replace(n, site, minus.X))
+	}
+	return append(out, expr.Replace(n, site, expr.Neg{X: first}))
+}
+
+// withoutTerm is a sum with one term left out: the last, or the first where
+// that is no sum itself.
+func withoutTerm(n expr.Node) []expr.Node {
+	l, r, ok := bin(n, expr.OpAdd)
+	minus := false
+	if !ok {
+		if l, r, ok = bin(n, expr.OpSub); !ok {
+			return nil
+		}
+		minus = true
+	}
+	out := one(l)
+	if b, ok := l.(expr.Bin); ok && (b.Op == expr.OpAdd || b.Op == expr.OpSub) {
+		return out
+	}
+	if minus {
+		return append(out, expr.Neg{X: r})
+	}
+	return append(out, r)
+}

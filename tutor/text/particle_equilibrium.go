@@ -1,0 +1,123 @@
+package text
+
+import "strconv"
+
+const atRest = "particle-equilibrium."
+
+// What a particle at rest has of its own.
+func init() {
+	add(map[string]string{
+		atRest + "title":     "A particle at rest",
+		atRest + "about":     "A particle hangs or is held still. Draw it free of what holds it, and find the unknown forces from what balances.",
+		atRest + "practises": "the free-body diagram, writing the two sums and solving them, the triangle of forces",
+		atRest + "asked":     "The particle is at rest. Directions lead from the particle along each part: a cable or a spring pulls it that way, a strut pushes it the other way, a force acts as its direction says. Find {answers}.",
+
+		atRest + "gravity": "Gravity: g = {g}.",
+
+		atRest + "given.parts.name.is.direction":                   "{name}: {is}, {direction}; its force is not known",
+		atRest + "given.parts.name.is.direction.second":            "{name}: one {is} round the particle, which is a frictionless pulley: it leads off {direction} and {second}; its force is not known",
+		atRest + "given.parts.name.is.direction.second.force":      "{name} = {force}: one {is} round the particle, which is a frictionless pulley: it leads off {direction} and {second}",
+		atRest + "given.parts.name.is.direction.force":             "{name} = {force}: {is}, {direction}",
+		atRest + "given.parts.name.is.direction.mass":              "{name}: a cable, {direction}, over a frictionless {is} to a hanging mass of {mass}",
+		atRest + "given.parts.name.is.direction.find":              "{name}: a cable, {direction}, over a frictionless {is} to a hanging mass that is not known",
+		atRest + "given.parts.name.is.direction.stiffness":         "{name}: {is} of stiffness {stiffness}, {direction}; its stretch is not known",
+		atRest + "given.parts.name.is.direction.stretch":           "{name}: {is}, {direction}, stretched by {stretch}; its stiffness is not known",
+		atRest + "given.parts.name.is.direction.stiffness.stretch": "{name}: {is} of stiffness {stiffness}, {direction}, stretched by {stretch}",
+		atRest + "given.parts.name.is":                             "{name}: {is}; how large is not known",
+		atRest + "given.parts.name.is.force":                       "{name} = {force}: {is}, hanging from the particle",
+		atRest + "given.parts.name.is.mass":                        "{name}: {is} of a mass of {mass}, hanging from the particle",
+		atRest + "given.parts.name.is.find":                        "{name}: {is}, hanging from the particle; its mass is not known",
+		atRest + "given.gravity.g":                                 "g = {g}",
+
+		atRest + "refuse.weight-direction": "A weight always pulls straight down: leave out the direction of {name}, or make it a force.",
+		atRest + "refuse.direction":        "The direction of {name} is missing. It may be left open only where the force of {name} is to be found too.",
+		atRest + "refuse.spring":           "A spring is given by its stiffness, its stretch or its force, and only a spring has a stiffness and a stretch: check {name}.",
+		atRest + "refuse.mass":             "A mass belongs to a weight, or to what hangs over a pulley, and stands alone: give {name} a mass or a force, or ask for its mass, not two of them.",
+		atRest + "refuse.lbm":              "A mass in pounds weighs as many pounds: give {name} as a force in lb, or as a mass in slugs.",
+		atRest + "refuse.second":           "A second direction is for a cable that runs round the particle: make {name} a cable and give both directions.",
+		atRest + "refuse.nothing":          "Every force is given, so there is nothing to find. Leave out one force or two.",
+		atRest + "refuse.many":             "There are more unknowns here ({names}) than equilibrium settles: a particle has two equations, so two values can be found. Give one more force or direction.",
+		atRest + "refuse.line":             "{names} act along one line, so equilibrium tells only what they come to together, not each. Turn one of them, or give its force.",
+		atRest + "refuse.mechanism":        "{names} can't hold this particle: what is given pushes it across their line, and nothing answers. It would move.",
+		atRest + "refuse.inconsistent":     "What is given does not balance, so the particle would not stay at rest. Check the forces and directions, or leave one open.",
+		atRest + "refuse.flat":             "{names} act along nearly one line, so the answer would drown in rounding. Turn one of them.",
+		atRest + "refuse.balanced":         "What is given balances by itself, so {name} is zero and has no direction.",
+		atRest + "refuse.slack":            "For equilibrium {name} would have to push with {force}, and a cable can only pull: it would go slack. Check its direction, or make it a strut.",
+		atRest + "refuse.strut-turned":     "For equilibrium {name} would have to pull with {force}, and a strut is taken to push here. Check its direction, or make it a cable.",
+		atRest + "refuse.spring-turned":    "For equilibrium the spring {name} would have to push with {force}; springs are taken to be stretched here. Check its direction.",
+		atRest + "refuse.weight-turned":    "For equilibrium the weight {name} would have to lift with {force}, and a weight only pulls down. Check the directions.",
+		atRest + "refuse.force-turned":     "For equilibrium {name} would have to act the other way, with {force}. Turn its direction round.",
+
+		atRest + "sumx.what": "the sum of the forces on the particle along x, which is zero",
+		atRest + "sumx.look": "Look at the free-body diagram, and go round it: which forces have a part along x, and to which side does each point?",
+		atRest + "sumy.what": "the sum of the forces on the particle along y, which is zero",
+		atRest + "sumy.look": "Look at the free-body diagram, and go round it: which forces have a part along y, and which of them point down?",
+		atRest + "g.what":    "the acceleration of gravity",
+		atRest + "g.look":    "It is stated.",
+
+		"principle.equilibrium-sum":      "A particle at rest: the forces on it add up to zero, along x and along y. Each force takes its part along the axis, with the sign the free-body diagram shows.",
+		"principle.eliminate":            "Two equations, two unknowns: express one unknown by the other from one equation and put that into the other.",
+		"principle.from-sum-x":           "Solve the sum along x for it.",
+		"principle.from-sum-y":           "Solve the sum along y for it.",
+		"principle.weight-of-mass":       "A mass is not a force: its weight is the mass times the acceleration of gravity. A cable over a frictionless pulley pulls with the weight at its end.",
+		"principle.mass-of-weight":       "The mass is the weight over the acceleration of gravity.",
+		"principle.spring-force":         "A spring pulls with its stiffness times its stretch.",
+		"principle.spring-law":           "A spring's force is its stiffness times its stretch; solve for the one you want.",
+		"principle.slope-angle":          "In the slope triangle the tangent of the angle is the rise over the run.",
+		"principle.angle-between-forces": "The angle between two forces, tails together, is how far you turn from one to the other, the short way round.",
+		"principle.full-turn":            "Three forces that balance share a full turn: the angles between them add up to 360°.",
+		"principle.triangle-corner":      "Head to tail, two forces meet at the angle that the one between them, tails together, lacks of 180°.",
+		"principle.sine-law-forces":      "Three forces that balance close a triangle. In it each force divided by the sine of the angle opposite gives the same value.",
+		"principle.lami":                 "Three forces that balance: each divided by the sine of the angle between the two others gives the same value (Lamy's theorem).",
+
+		"feedback.equation.correct":     "Your equation holds.",
+		"note.equation.digit-more":      "Keep one digit more in its numbers.",
+		"feedback.equation.form":        "This can't be sorted by the unknowns. Write it as a sum of forces, each times a sine or a cosine, that equals zero.",
+		"feedback.equation.nothing":     "This holds whatever the unknowns are, so it tells nothing. Which forces have a part along this axis?",
+		"feedback.equation.repeated":    "This is true, but it says the same as your equation for {other}. Which direction has not been summed yet?",
+		"feedback.equation.unexplained": "The forces on the particle do not balance this way yet. Go round the free-body diagram: which part of each force belongs in {symbol}, and with which sign?",
+
+		"slip.mass-for-weight.title":  "mass used where the weight belongs, or the reverse",
+		"slip.mass-for-weight.ask":    "Is what you used at the step for {at} a mass or a force? What turns the one into the other?",
+		"slip.gravity-twice.title":    "g applied to what is a weight already",
+		"slip.gravity-twice.ask":      "Look at the unit of the load at the step for {at}: is it a mass that still needs g, or a force already?",
+		"slip.gravity-inverted.title": "divided by g instead of multiplied, or the reverse",
+		"slip.gravity-inverted.ask":   "Which is the larger number for the same thing, its mass or its weight? So do you multiply by g at the step for {at}, or divide?",
+		"slip.tension-doubled.title":  "the tension of a cable doubled at a pulley",
+		"slip.tension-doubled.ask":    "A frictionless pulley only turns a cable. What is the tension on one side of it, when you know it on the other?",
+		"slip.tension-halved.title":   "the tension of a cable halved at a pulley",
+		"slip.tension-halved.ask":     "Does a cable share its tension between the two sides of a frictionless pulley, or is it the same on both?",
+		"slip.sense-reversed.title":   "a force drawn against its sense",
+		"slip.sense-reversed.ask":     "Check the arrow of each force in {at}: a cable pulls away from the particle, a strut pushes towards it. Do all of yours?",
+		"slip.shared-equally.title":   "the load shared equally between the supports",
+		"slip.shared-equally.ask":     "When do two supports carry the same? Do yours stand at the same angle?",
+		"slip.load-resolved.title":    "the load resolved along one support, the other left out",
+		"slip.load-resolved.ask":      "Does {at} alone carry the load, or does another force act along its line too?",
+	})
+	add(ofParts())
+}
+
+// ofParts is what is said of the quantities of each part.
+func ofParts() map[string]string {
+	parts := map[string]string{}
+	put := func(name, what, look string) {
+		parts[atRest+name+".what"], parts[atRest+name+".look"] = what, look
+	}
+	for i := 1; i <= 6; i++ {
+		n := strconv.Itoa(i)
+		f := "{F" + n + "}"
+		put("F"+n, "the force "+f+" on the particle", "Which sums hold "+f+", and what else is unknown in them? Or which side of the force triangle is it?")
+		put("F"+n+"x", "the x component of "+f, "What must "+f+" do along x so that all balances?")
+		put("F"+n+"y", "the y component of "+f, "What must "+f+" do along y so that all balances?")
+		put("theta"+n, "the angle of "+f, "Which right triangle shows this angle, and which two sides of it are known?")
+		put("psi"+n, "the second angle of "+f, "Which right triangle shows this angle, and which two sides of it are known?")
+		put("m"+n, "the mass behind "+f, "What does gravity make of a mass?")
+		put("k"+n, "the stiffness of the spring "+f, "How do stretch and force of a spring go together?")
+		put("s"+n, "the stretch of the spring "+f, "How do stretch and force of a spring go together?")
+	}
+	for i, c := range [3][3]string{{"alpha", "{F2}", "{F3}"}, {"beta", "{F3}", "{F1}"}, {"gamma", "{F1}", "{F2}"}} {
+		put("phi"+strconv.Itoa(i+1), "the angle between the forces "+c[1]+" and "+c[2]+", drawn tail to tail", "Draw both forces from one point, the way each acts on the particle. How far do you turn from one arrow to the other, the short way round?")
+		put(c[0], "the angle of the force triangle between its sides "+c[1]+" and "+c[2], "Draw the three forces head to tail: they close. Find the corner where "+c[1]+" and "+c[2]+" meet; which force does it face?")
+	}
+	return parts
+}
