@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"closingside/tutor"
 )
@@ -226,7 +227,8 @@ func showFound(page *screen, l *tutor.Lesson, value string, replies []tutor.Repl
 			continue
 		}
 		page.line("")
-		page.line("  as " + page.in(bold, l.SymbolText(q)) + page.in(dim, ", "+l.Sentence(q, "what")))
+		lead := "  as " + l.SymbolText(q) + ","
+		page.hanging(lead, utf8.RuneCountInString(lead)+1, dim, l.Sentence(q, "what"))
 		for _, line := range lines {
 			page.hanging("    "+line.lead, foundColumn, plain, line.text)
 		}

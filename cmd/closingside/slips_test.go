@@ -93,6 +93,13 @@ func TestSlipsOfAValue(t *testing.T) {
 		require.Zero(t, status, errs)
 		assert.Contains(t, out, "(opposite-sense)")
 	})
+	t.Run("every quantity fits the screen", func(t *testing.T) {
+		for _, value := range []string{"1040", "87", "-62 deg", "0.5"} {
+			out, errs, status := tell("", "slips", problem("buoy.yaml"), "--value", value)
+			require.Zero(t, status, errs)
+			withinWidth(t, out)
+		}
+	})
 	t.Run("nothing", func(t *testing.T) {
 		out, _, status := tell("", "slips", problem("barge.yaml"), "--value", "47.11 N", "--quantity", "Px")
 		assert.Zero(t, status)
