@@ -1,6 +1,7 @@
 package trial
 
 import (
+	"math"
 	"runtime"
 	"slices"
 	"time"
@@ -17,6 +18,7 @@ type Speed struct {
 	Median, P99 time.Duration // on a problem that has been worked before
 	First       time.Duration // median on a problem just opened
 	Worst       time.Duration // 99th percentile there
+	Clean       time.Duration // median for an entry on an empty sheet, on a problem worked before
 	Allocs      float64       // a check, on a problem worked before
 }
 
@@ -25,7 +27,7 @@ type Speed struct {
 // same ones.
 func Measure(problems []*tutor.Problem, o Options, rounds int) (Speed, error) {
 	h := DefaultHabits()
-	var first, later []time.Duration
+	var first, later, clean []time.Duration
 	var allocs, checks uint64
 	for i, p := range problems {
 		var sessions [][]Case
@@ -50,6 +52,7 @@ func Measure(problems []*tutor.Problem, o Options, rounds int) (Speed, error) {
 			}
 		}
 		later = append(later, best...)
+		clean = append(clean, timeEach(lesson, sessions, rounds)...)
 		enterAll(lesson, sessions, func(check func()) {
 			allocs += allocations(check)
 			checks++
@@ -57,7 +60,8 @@ func Measure(problems []*tutor.Problem, o Options, rounds int) (Speed, error) {
 	}
 	slices.Sort(first)
 	slices.Sort(later)
-	return Speed{len(later), quantile(later, 0.5), quantile(later, 0.99), quantile(first, 0.5), quantile(first, 0.99),
+	slices.Sort(clean)
+	return Speed{len(later), quantile(later, 0.5), quantile(later, 0.99), quantile(first, 0.5), quantile(first, 0.99), quantile(clean, 0.5),
 		float64(allocs) / float64(max(1, checks))}, nil
 }
 
@@ -85,6 +89,28 @@ func timeAll(l *tutor.Lesson, sessions [][]Case) []time.Duration {
 		check()
 		all = append(all, time.Since(start))
 	})
+	return all
+}
+
+// timeEach is how long the check of each wrong entry takes on an empty sheet,
+// the least of several rounds.
+func timeEach(l *tutor.Lesson, sessions [][]Case, rounds int) []time.Duration {
+	var all []time.Duration
+	for _, s := range sessions {
+		for _, c := range s {
+			if !c.met() {
+				continue
+			}
+			best := time.Duration(math.MaxInt64)
+			for range rounds {
+				w := tutor.NewWork(l, l.Problem.Settings)
+				start := time.Now()
+				w.Enter(c.Quantity, c.Reply.Entry)
+				best = min(best, time.Since(start))
+			}
+			all = append(all, best)
+		}
+	}
 	return all
 }
 
