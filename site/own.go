@@ -89,6 +89,7 @@ func (s *session) field(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpe
 	if spec.Optional {
 		label = text.Say("page.field.optional", "label", label)
 	}
+	spec.Example = example(k, g, i, spec)
 	input := []html.Part{html.ID(id), html.A("name", name)}
 	why := html.Nodes(nil)
 	if mine && s.refused != "" && s.wrong == name {
@@ -96,6 +97,19 @@ func (s *session) field(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpe
 		why = html.Nodes{s.why()}
 	}
 	return []html.Part{html.El("label", html.A("for", id), html.Text(label)), control(spec, value, input), why}
+}
+
+// example is what the kind's first problem has for the i-th thing of g, so that
+// two things never show the same one; the field's own where it has none.
+func example(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpec) string {
+	for n, p := range k.BankProblems() {
+		if items := p.Group(g.Key); n == 0 && i < len(items) {
+			if written := items[i].Field(spec.Key).Written; written != "" {
+				return written
+			}
+		}
+	}
+	return spec.Example
 }
 
 // control is the element a field is entered in.

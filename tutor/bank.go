@@ -1,5 +1,7 @@
 package tutor
 
+import "sync"
+
 // leaf and branch build a Source in code.
 func leaf(key, text string) Source { return Source{Key: key, Text: text} }
 
@@ -10,8 +12,15 @@ func force(name, magnitude, direction string) Source {
 	return branch("", leaf("name", name), leaf("magnitude", magnitude), leaf("direction", direction))
 }
 
-// Bank lists the kind's harbour problems.
+// banks holds the problems of each kind, read once.
+var banks sync.Map // *Kind → []*Problem
+
+// BankProblems lists the kind's harbour problems. They are shared: not to be
+// changed.
 func (k *Kind) BankProblems() []*Problem {
+	if all, ok := banks.Load(k); ok {
+		return all.([]*Problem)
+	}
 	var all []*Problem
 	for _, src := range k.Bank {
 		p, err := ReadProblem(src)
@@ -20,5 +29,6 @@ func (k *Kind) BankProblems() []*Problem {
 		}
 		all = append(all, p)
 	}
+	banks.Store(k, all)
 	return all
 }
