@@ -25,10 +25,17 @@ func largestForce(l *Lesson) float64 {
 	return most
 }
 
+// checker is a test, or a property's.
+type checker interface {
+	require.TestingT
+	Helper()
+	Fatalf(format string, args ...any)
+}
+
 // checkRoutes holds every route of a lesson to the vectors' values: magnitudes
 // to 1e-9 of the largest force, angles to 1e-9 rad, each times the route's
 // condition number (the largest |slope · value| of what it works out).
-func checkRoutes(t testing.TB, l *Lesson) {
+func checkRoutes(t checker, l *Lesson) {
 	t.Helper()
 	scale := largestForce(l)
 	for i := range l.Quantities {
