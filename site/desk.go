@@ -186,9 +186,9 @@ func (d *desk) reading(q *tutor.Quantity, typed string) html.Node {
 	case entry.Number, entry.Direction:
 		parts = append(parts, html.Text(d.work.ShownReading(q, r)))
 	case entry.Equation:
-		parts = append(parts, chain(d.lesson.Symbol, "", r.Tree, r.Right))
+		parts = append(parts, Chain(d.lesson.Symbol, "", r.Tree, r.Right))
 	default:
-		parts = append(parts, chain(d.lesson.Symbol, "", r.Tree))
+		parts = append(parts, Chain(d.lesson.Symbol, "", r.Tree))
 	}
 	return html.El("div", parts...)
 }
@@ -267,7 +267,7 @@ func (d *desk) hint(q *tutor.Quantity, level int) html.Node {
 		parts = append(parts, html.ID("hint-"+q.Name), html.A("tabindex", "-1"))
 	}
 	if h.Formula != nil {
-		parts = append(parts, chain(d.lesson.Symbol, h.Formula.Value, expr.S(q.Name), h.Formula.Route.Tree, h.Formula.Numbers))
+		parts = append(parts, Chain(d.lesson.Symbol, h.Formula.Value, expr.S(q.Name), h.Formula.Route.Tree, h.Formula.Numbers))
 	}
 	return html.El("div", parts...)
 }
@@ -296,7 +296,7 @@ func (d *desk) solution() html.Node {
 		steps := []html.Part{}
 		for _, s := range way.Steps {
 			steps = append(steps, html.El("li", html.El("p", html.Text(s.Why)),
-				chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
+				Chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
 		parts = append(parts, html.El("h3", html.Text(way.Heading(text.Say(key)))), html.El("ol", steps...))
 	}

@@ -99,7 +99,7 @@ func (d *desk) steps() []tutor.SolutionStep {
 // howFound is the formula a value came by: the learner's where it can be told
 // and is another than the worked solution's, and the worked solution's.
 func (d *desk) howFound(s tutor.SolutionStep) html.Node {
-	worked := chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)
+	worked := Chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)
 	mine := d.work.Taken(s.Quantity)
 	switch {
 	case mine == nil:
@@ -108,7 +108,7 @@ func (d *desk) howFound(s tutor.SolutionStep) html.Node {
 		return html.El("div", html.El("p", html.Class("soft"), html.Text(text.Say("page.end.same"))), worked)
 	}
 	return html.El("div", html.El("p", html.Class("soft"), html.Text(text.Say("page.end.your-way"))),
-		chain(d.lesson.Symbol, "", expr.S(s.Quantity.Name), mine.Tree),
+		Chain(d.lesson.Symbol, "", expr.S(s.Quantity.Name), mine.Tree),
 		html.El("p", html.Class("soft"), html.Text(text.Say("page.end.their-way"))), worked)
 }
 

@@ -5,10 +5,10 @@ import (
 	"closingside/statics/expr"
 )
 
-// chain is a formula written out, one equality a line: symbol = formula, then
+// Chain is a formula written out, one equality a line: symbol = formula, then
 // = numbers, then = value. Trees that repeat the one before are left out; value
 // may be "".
-func chain(names expr.Naming, value string, trees ...expr.Node) html.Node {
+func Chain(names expr.Naming, value string, trees ...expr.Node) html.Node {
 	lines := []html.Part{html.Class("formula")}
 	var row []html.Part
 	spoken := ""

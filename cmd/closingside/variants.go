@@ -42,7 +42,7 @@ func (v variantsVerb) Run(s streams) error {
 	if err != nil {
 		return err
 	}
-	variants, err := drawAll(set, roster, progressTo(s.err))
+	variants, err := drawAll(set, roster, progressTo(s.err, "drawing"))
 	if err != nil {
 		return wrongInput("%s: %w", v.File, err)
 	}
@@ -119,14 +119,14 @@ func drawAll(set *tutor.Set, roster []student, progress func(done, all int)) ([]
 }
 
 // progressTo tells a person at a terminal how far a long run is.
-func progressTo(out io.Writer) func(done, all int) {
+func progressTo(out io.Writer, doing string) func(done, all int) {
 	f, ok := out.(*os.File)
 	if !ok || !term.IsTerminal(int(f.Fd())) {
 		return func(int, int) {}
 	}
 	return func(done, all int) {
 		if done%10 == 0 || done == all {
-			fmt.Fprintf(f, "\rdrawing %d of %d", done, all)
+			fmt.Fprintf(f, "\r%s %d of %d", doing, done, all)
 		}
 		if done == all {
 			fmt.Fprint(f, "\r\x1b[K")

@@ -23,6 +23,7 @@ var areas = []map[string]string{
 	sets,
 	page,
 	sketch,
+	sheet,
 }
 
 // Strict makes Say panic on an unknown key, a hole left open, or a name

@@ -1,0 +1,133 @@
+package main
+
+import (
+	"path/filepath"
+	"strings"
+
+	"closingside/site/sheet"
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// sheetVerb writes what is printed.
+type sheetVerb struct {
+	File    string `arg:"" help:"The problem or set, a YAML or JSON file."`
+	Student string `placeholder:"ID" xor:"who" help:"The sheet of one student."`
+	Roster  string `placeholder:"FILE" xor:"who" help:"The sheets of all students: a CSV file whose first line is id,name."`
+	Key     bool   `help:"Write the key: answers, the working both ways, and the values that mistakes give. With --roster the answers alone."`
+	At      string `placeholder:"ADDRESS" help:"Where the page is published: sheets get a code to scan that opens the same problems there."`
+	Out     string `short:"o" placeholder:"FILE" help:"Where to write; beside the problem or set if not said."`
+	Force   bool   `help:"Replace a file that is there already."`
+}
+
+// Help says how to print.
+func (sheetVerb) Help() string {
+	return "The file is an HTML document with everything inside: open it in a browser and print it, on A4 or Letter. " +
+		"Every problem begins a page, with its statement, a figure, a blank for each value and room to work."
+}
+
+// Run writes the sheets.
+func (v sheetVerb) Run(s streams) error {
+	set, err := v.open()
+	if err != nil {
+		return err
+	}
+	copies, err := v.copies(set, s)
+	if err != nil {
+		return err
+	}
+	var document []byte
+	if v.Key {
+		document, err = sheet.Keys(set.Title, copies, v.Roster == "", progressTo(s.err, "writing"))
+	} else {
+		document, err = sheet.Worksheets(set.Title, copies, progressTo(s.err, "writing"))
+	}
+	if err != nil {
+		return err
+	}
+	out := v.out()
+	if err := putFile(out, document, v.Force); err != nil {
+		return err
+	}
+	page := newScreen(s.err)
+	what := "worksheet"
+	if v.Key {
+		what = "key"
+	}
+	page.paragraph(0, plain, out+" is written: "+counted(len(copies), what)+", "+counted(set.Size(), "problem")+" each. Open it in a browser and print it.")
+	if !v.Key && v.At == "" {
+		page.paragraph(0, plain, "No code to scan is on it: say where the page is published with --at.")
+	}
+	return written(page.err)
+}
+
+// open reads a set, or a problem as a set of one.
+func (v sheetVerb) open() (*tutor.Set, error) {
+	src, err := openSource(v.File)
+	if err != nil {
+		return nil, err
+	}
+	if isSet(src) {
+		return openSet(v.File)
+	}
+	lesson, err := openLesson(v.File)
+	if err != nil {
+		return nil, err
+	}
+	p := lesson.Problem
+	return &tutor.Set{Title: text.Say(p.Kind.Name + ".title"), Settings: p.Settings, Parts: []tutor.Part{{Problem: p, Count: 1}}}, nil
+}
+
+// copies are the students' variants, or the one for everyone.
+func (v sheetVerb) copies(set *tutor.Set, s streams) ([]sheet.Copy, error) {
+	at, err := pageAddress(v.At)
+	if err != nil {
+		return nil, err
+	}
+	roster := []student{{ID: v.Student}}
+	switch {
+	case v.Roster != "":
+		if roster, err = readRoster(v.Roster); err != nil {
+			return nil, err
+		}
+	case v.Student != "" || set.Personal():
+		if why := tutor.CheckStudent(v.Student); why != "" {
+			return nil, wrongInput("%s: every student has a variant of this set; name one with --student ID, or all with --roster FILE (%s)", v.File, why)
+		}
+	}
+	variants, err := drawAll(set, roster, progressTo(s.err, "drawing"))
+	if err != nil {
+		return nil, wrongInput("%s: %w", v.File, err)
+	}
+	copies := make([]sheet.Copy, len(roster))
+	for i, who := range roster {
+		copies[i] = sheet.Copy{ID: who.ID, Name: who.Name, Variant: variants[i]}
+		if at != "" {
+			copies[i].Link = at + fragment(v.code(set, who.ID))
+		}
+	}
+	return copies, nil
+}
+
+// code is what a sheet's link opens: the set, or the problem alone.
+func (v sheetVerb) code(set *tutor.Set, id string) string {
+	if set.Version == "" { // made of one problem
+		return set.Parts[0].Problem.Code()
+	}
+	return set.Code(id)
+}
+
+// out is where to write: barge.yaml gives barge-sheet.html or barge-key.html.
+func (v sheetVerb) out() string {
+	if v.Out != "" {
+		return v.Out
+	}
+	base := strings.TrimSuffix(v.File, filepath.Ext(v.File))
+	if v.Student != "" {
+		base += "-" + tutor.FoldStudent(v.Student)
+	}
+	if v.Key {
+		return base + "-key.html"
+	}
+	return base + "-sheet.html"
+}

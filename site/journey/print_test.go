@@ -1,0 +1,91 @@
+package journey
+
+import (
+	"bytes"
+	"context"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
+	"github.com/ledongthuc/pdf"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"closingside/site/sheet"
+	"closingside/tutor"
+)
+
+// Worksheets print one problem a page, on A4 and on Letter alike.
+func TestSheetsPrintClean(t *testing.T) {
+	set := &tutor.Set{Title: "A week at the harbour", Version: "1", Note: "Show your working.", Settings: tutor.DefaultSettings()}
+	for _, k := range tutor.Kinds() {
+		for _, p := range k.BankProblems() {
+			set.Parts = append(set.Parts, tutor.Part{Problem: p, Count: 1, Marks: 4})
+		}
+	}
+	variant, err := set.Variant("")
+	require.NoError(t, err)
+	copies := []sheet.Copy{{ID: "t-17", Variant: variant, Link: "https://example.edu/#" + strings.Repeat("x", 300)}}
+	work, err := sheet.Worksheets(set.Title, copies, nil)
+	require.NoError(t, err)
+	set.Parts = set.Parts[:1] // a key of one problem is as long as it is
+	if copies[0].Variant, err = set.Variant(""); err != nil {
+		t.Fatal(err)
+	}
+	key, err := sheet.Keys(set.Title, copies, true, nil)
+	require.NoError(t, err)
+
+	p := visit(t, newSite(t))
+	for _, paper := range []struct {
+		name          string
+		width, height float64 // inches
+	}{{"A4", 8.27, 11.69}, {"Letter", 8.5, 11}} {
+		t.Run(paper.name, func(t *testing.T) {
+			pages := printed(t, p, work, paper.width, paper.height)
+			require.Len(t, pages, len(variant.Tasks), "every problem has a page, and no page is left over")
+			for i, text := range pages {
+				assert.Contains(t, text, "Problem "+strconv.Itoa(i+1))
+				assert.Contains(t, text, "Value and unit")
+				assert.Contains(t, text, "Not for lifting", "the safety line is missing on page %d", i+1)
+			}
+			assert.Contains(t, pages[0], set.Note)
+			keys := printed(t, p, key, paper.width, paper.height)
+			assert.Less(t, len(keys), 7)
+			for i, text := range keys {
+				assert.Greater(t, len(text), 300, "page %d of the key is nearly empty", i+1)
+			}
+		})
+	}
+}
+
+// printed is the text of each page of a document as it prints.
+func printed(t *testing.T, p *visitor, document []byte, width, height float64) []string {
+	t.Helper()
+	file := filepath.Join(t.TempDir(), "sheet.html")
+	require.NoError(t, os.WriteFile(file, document, 0o600))
+	p.allow("file://" + file)
+	p.do(chromedp.Navigate("file://" + file))
+	var out []byte
+	p.do(chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
+		made, err := cdp.Call(ctx, t, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: width, PaperHeight: height})
+		out = made.Data
+		return err
+	}))
+	if dir := os.Getenv("SHOTS"); dir != "" {
+		require.NoError(t, os.WriteFile(filepath.Join(dir, "sheet-"+strconv.Itoa(len(document))+"-"+strconv.Itoa(int(width*100))+".pdf"), out, 0o600))
+	}
+	r, err := pdf.NewReader(bytes.NewReader(out), int64(len(out)))
+	require.NoError(t, err)
+	var texts []string
+	for i := range r.NumPage() {
+		text, err := r.Page(i + 1).GetPlainText(nil)
+		require.NoError(t, err)
+		texts = append(texts, text)
+	}
+	return texts
+}

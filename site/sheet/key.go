@@ -1,0 +1,156 @@
+package sheet
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"closingside/site"
+	"closingside/site/html"
+	"closingside/statics/expr"
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// key is one student's key: the answers at a glance, then, where full, every
+// problem worked.
+func key(c *Copy, full bool) (html.Node, error) {
+	head, err := c.titleBlock(text.Say("sheet.key.title", "title", c.Variant.Set.Title), false)
+	if err != nil {
+		return html.Node{}, err
+	}
+	parts := []html.Part{html.Class("copy"), head}
+	if c.Name != "" {
+		parts = append(parts, classed("p", "small", c.Name))
+	}
+	lessons := make([]*tutor.Lesson, len(c.Variant.Tasks))
+	for i, t := range c.Variant.Tasks {
+		if lessons[i], err = tutor.Open(t.Problem); err != nil {
+			return html.Node{}, err
+		}
+	}
+	parts = append(parts, c.answers(lessons))
+	for i := range lessons {
+		if full {
+			parts = append(parts, c.worked(&c.Variant.Tasks[i], lessons[i]))
+		}
+	}
+	return html.El("article", parts...), nil
+}
+
+// answers is a table of every problem's values, answers first.
+func (c *Copy) answers(lessons []*tutor.Lesson) html.Node {
+	parts := []html.Part{html.Class("answers"), html.El("thead", html.El("tr",
+		html.El("th", html.A("scope", "col"), html.Text(text.Say("sheet.key.problem"))),
+		html.El("th", html.A("scope", "col"), html.Text(text.Say("sheet.answers"))),
+		html.El("th", html.A("scope", "col"), html.Text(text.Say("sheet.key.way")))))}
+	var rows []html.Part
+	for i, l := range lessons {
+		w := tutor.NewWork(l, l.Problem.Settings)
+		var answers, rest []string
+		for k := range l.Quantities {
+			q := &l.Quantities[k]
+			switch {
+			case !w.Offered(q):
+			case q.Answer:
+				answers = append(answers, l.SymbolText(q)+" = "+l.Show(q, q.True, w.Settings.Answer))
+			default:
+				rest = append(rest, l.SymbolText(q)+" = "+l.ShowKept(q, q.True, w.Settings))
+			}
+		}
+		rows = append(rows, html.El("tr", html.El("th", html.A("scope", "row"), html.Text(itoa(c.Variant.Tasks[i].Number))),
+			html.El("td", lines(answers)...), html.El("td", html.Class("small"), html.Text(strings.Join(rest, ", ")))))
+	}
+	return html.El("table", append(parts, html.El("tbody", rows...))...)
+}
+
+func lines(all []string) []html.Part {
+	var parts []html.Part
+	for _, s := range all {
+		parts = append(parts, html.El("div", html.Text(s)))
+	}
+	return parts
+}
+
+// worked is one problem with its figures, both ways of working and the values
+// that mistakes give.
+func (c *Copy) worked(t *tutor.Task, l *tutor.Lesson) html.Node {
+	w := done(l)
+	figures := []html.Part{html.Class("figures")}
+	for i, scene := range l.Kind.Scenes(w) {
+		figures = append(figures, html.El("figure", drawn(c, t, i, scene)))
+	}
+	parts := []html.Part{html.Class("problem"), heading(t), statement(l), html.El("div", figures...)}
+	for _, way := range l.Solve(l.Problem.Settings) {
+		steps := []html.Part{html.Class("worked")}
+		why := ""
+		for _, s := range way.Steps {
+			said := s.Why
+			if said == why { // said of the step before
+				said = ""
+			}
+			why = s.Why
+			steps = append(steps, html.El("li", html.If(said != "", para(said)), site.Chain(l.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
+		}
+		parts = append(parts, html.El("h3", html.Text(methodName(way.Method))), html.El("ol", steps...))
+	}
+	return html.El("section", append(parts, mistakes(w))...)
+}
+
+// done is work with every value entered as it is.
+func done(l *tutor.Lesson) *tutor.Work {
+	w := tutor.NewWork(l, l.Problem.Settings)
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; w.Offered(q) {
+			w.Enter(q.Name, l.ShowKept(q, q.True, w.Settings))
+		}
+	}
+	return w
+}
+
+// mistakes lists the values that a slip in finding each quantity gives.
+func mistakes(w *tutor.Work) html.Node {
+	l := w.Lesson
+	parts := []html.Part{html.Class("slips")}
+	for i := range l.Quantities {
+		q := &l.Quantities[i]
+		if !w.Offered(q) {
+			continue
+		}
+		rows := []html.Part{html.El("h4", html.Text(text.Say("sheet.key.not", "symbol", l.SymbolText(q), "value", l.ShowKept(q, q.True, w.Settings))))}
+		for _, wrong := range likeliest(l, q, w.Settings) {
+			rows = append(rows, html.El("div", classed("span", "value", wrong.Shown), html.El("span", html.Text(titles(l, wrong.IDs)))))
+		}
+		if len(rows) > 1 {
+			parts = append(parts, html.El("section", rows...))
+		}
+	}
+	return html.Group(html.El("h3", html.Text(text.Say("sheet.key.mistakes"))), classed("p", "small", text.Say("sheet.key.likeliest")), html.El("div", parts...))
+}
+
+// printed is how many wrong values of a quantity a key has room for.
+const printed = 12
+
+// likeliest are the wrong values of q worth a place on paper, in order of
+// value: those of a slip in finding q itself.
+func likeliest(l *tutor.Lesson, q *tutor.Quantity, s tutor.Settings) []tutor.WrongValue {
+	all := slices.DeleteFunc(l.WrongValues(q, s), func(v tutor.WrongValue) bool { return v.InHead(q) })
+	slices.SortStableFunc(all, func(a, b tutor.WrongValue) int { return cmp.Compare(b.Weight, a.Weight) })
+	all = all[:min(len(all), printed)]
+	slices.SortFunc(all, func(a, b tutor.WrongValue) int { return cmp.Compare(a.Value, b.Value) })
+	return all
+}
+
+// titles says what was done, each once; on paper two ways to a value will do.
+func titles(l *tutor.Lesson, ids []string) string {
+	var all []string
+	for _, id := range ids {
+		if s := l.SlipTitle(id); !slices.Contains(all, s) {
+			all = append(all, s)
+		}
+	}
+	if len(all) > 2 {
+		all = append(all[:2], "…")
+	}
+	return strings.Join(all, "; ")
+}

@@ -1,0 +1,99 @@
+package sheet
+
+import (
+	"bytes"
+	_ "embed"
+	"html/template"
+	"runtime"
+	"strings"
+	"sync"
+
+	"closingside/site/html"
+	"closingside/site/page"
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// Copy is the sheet of one student, or everyone's.
+type Copy struct {
+	ID, Name string // of the student; both "" on a sheet for everyone
+	Variant  *tutor.Variant
+	Link     string // that opens the variant on the page; "" where no address is known
+}
+
+//go:embed sheet.html
+var frame string
+
+//go:embed sheet.css
+var style string
+
+var document = template.Must(template.New("sheet").Parse(frame))
+
+// Worksheets is a document with the worksheet of every copy, each beginning on
+// a page of its own. It tells progress after each; progress may be nil.
+func Worksheets(title string, copies []Copy, progress func(done, all int)) ([]byte, error) {
+	return write(title, copies, worksheet, progress)
+}
+
+// Keys is a document with the key of every copy: the answers, and where full
+// is set the worked solutions and the values that mistakes give.
+func Keys(title string, copies []Copy, full bool, progress func(done, all int)) ([]byte, error) {
+	return write(text.Say("sheet.key.title", "title", title), copies, func(c *Copy) (html.Node, error) { return key(c, full) }, progress)
+}
+
+// write renders every copy, on every processor there is, and frames them.
+func write(title string, copies []Copy, one func(*Copy) (html.Node, error), progress func(done, all int)) ([]byte, error) {
+	rendered := make([][]byte, len(copies))
+	faults := make([]error, len(copies))
+	jobs := make(chan int)
+	var wait sync.WaitGroup
+	var lock sync.Mutex
+	done := 0
+	for range min(runtime.GOMAXPROCS(0), len(copies)) {
+		wait.Go(func() {
+			for i := range jobs {
+				var n html.Node
+				if n, faults[i] = one(&copies[i]); faults[i] == nil {
+					rendered[i] = n.Render(nil)
+				}
+				lock.Lock()
+				done++
+				if progress != nil {
+					progress(done, len(copies))
+				}
+				lock.Unlock()
+			}
+		})
+	}
+	for i := range copies {
+		jobs <- i
+	}
+	close(jobs)
+	wait.Wait()
+	for _, err := range faults {
+		if err != nil {
+			return nil, err
+		}
+	}
+	return framed(title, bytes.Join(rendered, []byte("\n")))
+}
+
+// framed puts what was rendered into the document.
+func framed(title string, body []byte) ([]byte, error) {
+	figures, err := page.Files.ReadFile("figure.css")
+	if err != nil {
+		return nil, err
+	}
+	var b bytes.Buffer
+	err = document.Execute(&b, struct {
+		Title, Safety string
+		Style         template.CSS
+		Body          template.HTML
+	}{title, text.Say("common.safety"), template.CSS(string(figures) + style + footer(text.Say("common.safety"))), template.HTML(body)})
+	return b.Bytes(), err
+}
+
+// footer has every printed page say s at its foot.
+func footer(s string) string {
+	return `@page { @bottom-left { content: "` + strings.NewReplacer(`\`, `\\`, `"`, `\"`, "<", `\3c `).Replace(s) + "\"; } }\n"
+}
