@@ -2,7 +2,6 @@ package tutor
 
 import (
 	"cmp"
-	"math"
 	"slices"
 
 	"closingside/statics/expr"
@@ -11,6 +10,8 @@ import (
 // wrongEquation is an equation that a slip makes of one of the lesson's.
 type wrongEquation struct {
 	ids    []string
+	lead   string // of ids the most common
+	prior  float64
 	at     string // the equation it was made of
 	weight float64
 	tree   expr.Node
@@ -19,10 +20,11 @@ type wrongEquation struct {
 // explainEquation looks for the slip behind a wrong equation: the one that
 // makes of one of the lesson's sums a multiple of what was entered.
 func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
-	hits := w.hits(r, views, (*Lesson).singles)
+	hits, chance := w.hits(r, views, w.singles())
 	rate := rateSlip
 	if len(hits) == 0 {
-		hits, rate = w.hits(r, views[:1], (*Lesson).doubles), rateTwo
+		hits, chance = w.hits(r, views[:1], w.doubles())
+		rate = rateTwo
 	}
 	total := 0.0
 	for _, h := range hits {
@@ -33,12 +35,9 @@ func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
 		w.escalate(q, r)
 		return
 	}
-	// A wrong equation that nothing explains agrees with one of these by
-	// chance: once in so many cells of the coefficients that are free.
-	chance := rateUnexplained * math.Pow(2*coarsest(views[0].entered(&r.Reading)), 2) * chanceScale
 	sum := rate + chance
 	for _, h := range hits {
-		r.Slips = append(r.Slips, Suspect{IDs: h.ids, Probability: rate * h.weight / total / sum, At: h.at})
+		r.Slips = append(r.Slips, Suspect{IDs: h.ids, Likely: h.lead, Probability: rate * h.weight / total / sum, At: h.at})
 	}
 	slices.SortStableFunc(r.Slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
 	r.Slips = r.Slips[:min(len(r.Slips), maxSuspects)]
@@ -54,34 +53,36 @@ func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
 	w.escalate(q, r)
 }
 
-// chanceScale is how many of the catalogue's equations there are about that a
-// cell could meet (order of magnitude).
-const chanceScale = 100
-
 func (w *Work) unlikeAmong(r *Reply, q *Quantity) {
 	r.Verdict, r.Feedback = Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.plain(q.Name))
 }
 
-// coarsest is the widest tolerance of a term, relative to the largest term.
-func coarsest(b *balance) float64 {
-	widest := 0.0
+// byChance is how often a wrong equation that nothing explains would agree with
+// one of so many: each term but one is free, and takes part in a cell as wide as
+// it is known.
+func (b *balance) byChance(of int) float64 {
+	chance, free := rateUnexplained*float64(of), 0
 	for _, p := range b.terms.products() {
-		widest = max(widest, b.tolerance(p)/b.size)
+		if b.share(p) == 0 {
+			continue
+		}
+		if free++; free > 1 {
+			chance *= min(1, b.tolerance(p)/b.size)
+		}
 	}
-	return min(widest, 0.1)
+	return chance
 }
 
 // hits lists the slips that make what was entered, those of the same equation
-// together, under the first view that has any.
-func (w *Work) hits(r *Reply, views []*view, wrongs func(*Lesson) []wrongEquation) []wrongEquation {
+// together, under the first view that has any, and how often chance would.
+func (w *Work) hits(r *Reply, views []*view, wrongs []wrongEquation) (hits []wrongEquation, chance float64) {
 	for _, v := range views {
 		e := v.entered(&r.Reading)
 		if e == nil || e.size == 0 {
 			continue
 		}
-		var hits []wrongEquation
 		var sums []*balance
-		for _, x := range wrongs(w.Lesson) {
+		for _, x := range wrongs {
 			b := v.balance(x.tree, expr.N(0), noLiterals, noLiterals)
 			if b == nil || b.size == 0 || v.holds(b) || !e.multipleOf(b) {
 				continue
@@ -94,10 +95,10 @@ func (w *Work) hits(r *Reply, views []*view, wrongs func(*Lesson) []wrongEquatio
 			hits[i].join(x)
 		}
 		if len(hits) > 0 {
-			return hits
+			return hits, e.byChance(len(wrongs))
 		}
 	}
-	return nil
+	return nil, 0
 }
 
 // join adds another way to the same equation.
@@ -107,18 +108,40 @@ func (x *wrongEquation) join(o wrongEquation) {
 			x.ids = append(slices.Clone(x.ids), id)
 			x.weight += o.weight
 			slices.Sort(x.ids)
+			if o.prior > x.prior {
+				x.lead, x.prior = o.lead, o.prior
+			}
 		}
 	}
 }
 
-// singles lists what one slip makes of the lesson's equations.
-func (l *Lesson) singles() []wrongEquation {
-	return l.wrongEquations(func(i int) []variant { return l.ready().variants[i] })
+// singles lists what one slip makes of the lesson's equations, in writing them
+// down or in a step before that was done in the head.
+func (w *Work) singles() []wrongEquation {
+	l := w.Lesson
+	all := l.wrongEquations(func(i int) []variant { return l.ready().variants[i] })
+	for i := range l.Quantities {
+		q := &l.Quantities[i]
+		if !q.Equation {
+			continue
+		}
+		for _, name := range expr.Symbols(q.Routes[0].Tree) {
+			in := l.Quantity(name)
+			if in.Given || l.behindUnknown(in, 0) || w.Standing(name) != nil {
+				continue
+			}
+			for _, v := range l.ready().variants[l.index[name]] {
+				tree := expr.Substitute(q.Routes[0].Tree, func(n string) (expr.Node, bool) { return v.tree, n == name })
+				all = append(all, wrongEquation{ids: v.ids, lead: v.id, prior: v.prior, at: name, weight: v.prior * perStepInHead, tree: tree})
+			}
+		}
+	}
+	return all
 }
 
 // doubles lists what two slips make of them.
-func (l *Lesson) doubles() []wrongEquation {
-	return l.wrongEquations(func(i int) []variant { return l.pairsIn(i) })
+func (w *Work) doubles() []wrongEquation {
+	return w.Lesson.wrongEquations(func(i int) []variant { return w.Lesson.pairsIn(i) })
 }
 
 func (l *Lesson) wrongEquations(of func(quantity int) []variant) []wrongEquation {
@@ -128,7 +151,7 @@ func (l *Lesson) wrongEquations(of func(quantity int) []variant) []wrongEquation
 			continue
 		}
 		for _, v := range of(i) {
-			all = append(all, wrongEquation{ids: []string{v.id}, at: l.Quantities[i].Name, weight: v.prior, tree: v.tree})
+			all = append(all, wrongEquation{ids: v.ids, lead: v.id, prior: v.prior, at: l.Quantities[i].Name, weight: v.prior, tree: v.tree})
 		}
 	}
 	return all

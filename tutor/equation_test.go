@@ -1,5 +1,17 @@
 package tutor
 
+import (
+	"math"
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"closingside/statics/expr"
+)
+
 // right is an entry for q that is right: the value to so many digits, or the
 // equation.
 func (l *Lesson) right(q *Quantity, d Digits) string {
@@ -7,4 +19,186 @@ func (l *Lesson) right(q *Quantity, d Digits) string {
 		return l.Text(q.Routes[0].Tree) + " = 0"
 	}
 	return l.Show(q, q.True, d)
+}
+
+// crate is the bank's first problem: T1 40° above −x, T2 30° above +x, 120 kg.
+func crate(t testing.TB) *Work {
+	return NewWork(bankLesson(t, &particleEquilibrium, 0), DefaultSettings())
+}
+
+func TestEquationsThatHold(t *testing.T) {
+	for _, entry := range []string{
+		"T1 cos 40 - T2 cos 30 = 0",
+		"T2 cos 30 = T1 cos 40",
+		"−T1·cos 40° + T2·cos 30° = 0",
+		"ΣFx = T2 cos 30 - T1 cos 40",
+		"2 T1 cos 40 - 2 T2 cos 30 = 0",
+		"T1 = T2 cos(30)/cos(40)",
+		"T1/cos 30 = T2/cos 40",
+		"0.7660 T1 - 0.8660 T2 = 0",
+		"T1 cos θ1 = T2 cos θ2",
+		"T1 sin 40 + T2 sin 30 - 1177 = 0",
+		"T1 sin 40 + T2 sin 30 = m g",
+		"T1 sin 40 + T2 sin 30 = 120*9.81",
+		"T1 sin 40 + T2 sin 30 = W",
+		"T1 sin 40 + T2 sin 30 = 1.177 kN",
+		"W = T1 cos 50 + T2 cos 60",
+		"T1 sin 70 = W cos 30",         // along the normal to T2
+		"T2 sin 70 - W cos 40 = 0",     // along the normal to T1
+		"T1 + T2 cos 110 - W cos 50=0", // along T1: 110° to T2, 130° to W
+		"T1/sin 120 = W/sin 110",       // the sine law
+	} {
+		t.Run(entry, func(t *testing.T) {
+			r := crate(t).Enter("sumx", entry)
+			assert.Equal(t, Correct, r.Verdict, r.Feedback)
+			assert.Empty(t, r.Slips)
+		})
+	}
+}
+
+func TestEquationsThatDoNotHold(t *testing.T) {
+	rows := []struct{ entry, slip string }{
+		{"T1 cos 40 + T2 cos 30 = 0", "sign-lost"},
+		{"T1 sin 40 - T2 sin 30 = W", "sign-lost"},
+		{"T1 sin 40 + T2 sin 30 + W = 0", "sign-lost"},
+		{"T1 sin 40 + T2 sin 30 + W = 0", "sense-reversed"},
+		{"T1 cos 40 + T2 sin 30 = W", "sine-cosine-swapped"},
+		{"T1 cos 40 + T2 cos 30 = W", "sine-cosine-swapped"},
+		{"T1 sin 40 = T2 sin 30", "sine-cosine-swapped"},
+		{"T1 sin 40 = W", "term-missing"},
+		{"T1 sin 40 + T2 sin 30 = 0", "term-missing"},
+		{"T1 sin 40 + T2 sin 30 = 120", "mass-for-weight"},
+		{"T1 sin 40 + T2 sin 30 = m", "mass-for-weight"},
+		{"T1 sin 40 + T2 sin 30 = 120/9.81", "gravity-inverted"},
+		{"T1 sin 40 + T2 = W", "magnitudes-for-components"},
+		{"T1 sin 04 + T2 sin 30 = W", "given-miscopied"},
+		{"0.643 T1 - 0.500 T2 = 1177", "sign-lost"},
+	}
+	for _, row := range rows {
+		t.Run(row.entry+" "+row.slip, func(t *testing.T) {
+			r := crate(t).Enter("sumy", row.entry)
+			require.Equal(t, SlipFound, r.Verdict, r.Feedback)
+			assert.Contains(t, r.Slips[0].IDs, row.slip)
+			sum := r.Unexplained
+			for _, s := range r.Slips {
+				sum += s.Probability
+			}
+			assert.InDelta(t, 1, sum, 1e-9)
+		})
+	}
+	for _, entry := range []string{"T1 = T2", "777 + T1 sin 33 = 5 T2", "T1 - T1 = 0", "T1 T2 = 5 N", "T1 cos 41 - T2 cos 30 = 0.3"} {
+		t.Run(entry, func(t *testing.T) {
+			w := crate(t)
+			w.Enter("F1", "778.9 N")
+			r := w.Enter("sumy", entry)
+			assert.Equal(t, Unexplained, r.Verdict, r.Feedback)
+		})
+	}
+	for _, entry := range []string{"682", "0 = 0", "ΣFx = 0", "T1 cos 40 =", "T1 = T2 = 3", ""} {
+		t.Run(entry+" can't be read", func(t *testing.T) {
+			assert.Equal(t, Unreadable, crate(t).Enter("sumx", entry).Verdict)
+		})
+	}
+}
+
+func TestASecondEquationHasToSayMore(t *testing.T) {
+	w := crate(t)
+	require.Equal(t, Correct, w.Enter("sumx", "T1 cos 40 = T2 cos 30").Verdict)
+	r := w.Enter("sumy", "3 T1 cos 40 - 3 T2 cos 30 = 0")
+	assert.Equal(t, Unexplained, r.Verdict)
+	assert.Contains(t, r.Feedback, "same")
+	assert.Equal(t, Correct, w.Enter("sumy", "T1 sin 70 = W cos 30").Verdict)
+}
+
+func TestAnEquationMayRestOnWhatWasEntered(t *testing.T) {
+	w := crate(t)
+	w.Enter("F1", "1085 N")
+	require.True(t, w.Found("F1"))
+	assert.Equal(t, Correct, w.Enter("sumx", "1085 cos 40 = T2 cos 30").Verdict)
+
+	w = crate(t)
+	require.Equal(t, SlipFound, w.Enter("F3", "120 N").Verdict)
+	r := w.Enter("sumy", "T1 sin 40 + T2 sin 30 = 120")
+	assert.Equal(t, Carried, r.Verdict)
+	assert.Equal(t, "F3", r.From)
+	assert.Equal(t, Correct, w.Enter("sumy", "T1 sin 40 + T2 sin 30 = W").Verdict, "the equation itself is right")
+	r = w.Enter("F1", "110.6 N")
+	assert.Equal(t, Carried, r.Verdict)
+	assert.Equal(t, "F3", r.From)
+}
+
+func TestAnUnknownFollowsFromOnesOwnEquations(t *testing.T) {
+	w := crate(t)
+	require.Equal(t, SlipFound, w.Enter("sumx", "T1 sin 40 - T2 cos 30 = 0").Verdict)
+	require.Equal(t, Correct, w.Enter("sumy", "T1 sin 40 + T2 sin 30 = W").Verdict)
+	// T1 = T2 cos 30/sin 40, T2 (cos 30 + sin 30) = W
+	t2 := 1177.2 / (math.Cos(math.Pi/6) + 0.5)
+	r := w.Enter("F2", strconv.FormatFloat(t2, 'f', 1, 64)+" N")
+	assert.Equal(t, Carried, r.Verdict)
+	assert.Equal(t, "sumx", r.From)
+}
+
+// Any combination of the two sums is right, and with a coefficient changed it
+// is not.
+func TestEquivalentSystemsAreAccepted(t *testing.T) {
+	lessons := []*Lesson{}
+	for i := range particleEquilibrium.Bank {
+		lessons = append(lessons, bankLesson(t, &particleEquilibrium, i))
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		l := rapid.SampledFrom(lessons).Draw(t, "lesson")
+		var sums []expr.Node
+		for _, q := range l.Quantities {
+			if q.Equation {
+				sums = append(sums, q.Routes[0].Tree)
+			}
+		}
+		number := rapid.SampledFrom([]float64{1, 2, 3, 5, 0.5, 1.25, 7})
+		combination := expr.Mul(expr.N(number.Draw(t, "a")), sums[0])
+		if len(sums) == 2 {
+			other := expr.Mul(expr.N(number.Draw(t, "b")), sums[1])
+			if rapid.Bool().Draw(t, "minus") {
+				combination = expr.Sub(combination, other)
+			} else {
+				combination = expr.Add(combination, other)
+			}
+		}
+		entry := l.Text(combination) + " = 0"
+		r := NewWork(l, DefaultSettings()).Enter("sumy", entry)
+		if r.Verdict != Correct {
+			t.Fatalf("%s: %v %s", entry, r.Verdict, r.Feedback)
+		}
+		wrong := l.Text(expr.Add(combination, expr.Mul(expr.N(rapid.SampledFrom([]float64{0.02, 0.3, 2}).Draw(t, "off")), sums[0]))) + " = " + l.plain(l.unknownForce())
+		if r := NewWork(l, DefaultSettings()).Enter("sumy", wrong); r.Verdict == Correct {
+			t.Fatalf("%s: accepted", wrong)
+		}
+	})
+}
+
+func (l *Lesson) unknownForce() string {
+	for _, q := range l.Quantities {
+		if q.Unknown {
+			return q.Name
+		}
+	}
+	panic("no unknown")
+}
+
+// Rounding the numbers of an equation to four digits keeps it right; moving one
+// by a percent does not.
+func TestRoundedNumbersInAnEquation(t *testing.T) {
+	w := crate(t)
+	for a := 0; a < 180; a += 7 {
+		turn := float64(a) * math.Pi / 180
+		at := func(deg float64) float64 { return math.Cos(deg*math.Pi/180 - turn) }
+		t1, t2, load := at(140), at(30), 1177.2*at(-90)
+		text := func(v float64) string { return strconv.FormatFloat(v, 'f', 4, 64) }
+		if math.Min(math.Abs(t1), math.Min(math.Abs(t2), math.Abs(at(-90)))) < 0.05 {
+			continue // four decimals of a number near zero are few digits
+		}
+		right := text(t1) + " T1 + (" + text(t2) + ") T2 + (" + strconv.FormatFloat(load, 'f', 2, 64) + ") = 0"
+		wrong := text(t1*1.02) + " T1 + (" + text(t2) + ") T2 + (" + strconv.FormatFloat(load, 'f', 2, 64) + ") = 0"
+		assert.Equal(t, Correct, w.Enter("sumx", right).Verdict, right)
+		assert.NotEqual(t, Correct, w.Enter("sumx", wrong).Verdict, wrong)
+	}
 }

@@ -91,8 +91,18 @@ func (v *view) lesson() []*balance {
 	return all
 }
 
-// entered is an entry under the view; nil where it can't be written as terms.
+// entered is an entry under the view; nil where it can't be written as terms,
+// or names an unknown that the view takes as found.
 func (v *view) entered(r *entry.Reading) *balance {
+	named := false
+	for _, side := range []expr.Node{r.Tree, r.Right} {
+		for _, name := range expr.Symbols(side) {
+			named = named || v.found.has(v.w.Lesson.index[name])
+		}
+	}
+	if named {
+		return nil
+	}
 	return v.balance(r.Tree, r.Right, v.w.literals(r, false), v.w.literals(r, true))
 }
 
@@ -106,17 +116,24 @@ func (v *view) balance(left, right expr.Node, inLeft, inRight func(int) float64)
 
 // holds tells whether an equation follows from the lesson's.
 func (v *view) holds(e *balance) bool {
-	switch basis := v.basis; len(basis) {
-	case 0:
-		return false
-	case 2:
-		if basis[0].multipleOf(basis[1]) { // both say the same of what is left unknown
-			return e.multipleOf(basis[0])
-		}
-		return e.spannedBy(basis)
-	default:
-		return e.multipleOf(basis[0])
+	if len(v.basis) == 2 && v.unknowns() >= 2 {
+		return e.spannedBy(v.basis)
 	}
+	// Two equations in one unknown: of combinations, any would be one.
+	return slices.ContainsFunc(v.basis, e.multipleOf)
+}
+
+// unknowns counts the products of unknowns in the lesson's equations.
+func (v *view) unknowns() int {
+	products := map[string]bool{}
+	for _, b := range v.basis {
+		for p, c := range b.terms {
+			if p != "" && c.value != 0 {
+				products[p] = true
+			}
+		}
+	}
+	return len(products)
 }
 
 // value is that of a name in an equation; false for an unknown, and for what
