@@ -232,6 +232,7 @@ const (
 	axisBeyond = 16
 	axisLeast  = 34
 	axisStub   = 12
+	axisHeld   = 14  // where the room is fixed: with axisBeyond less than topRoom
 	axisPart   = 0.7 // of the scene's reach on that side
 )
 
@@ -249,7 +250,11 @@ func (b *builder) axes(a Axes) {
 		if a.Short {
 			plus, minus = 0, 0
 		}
-		plus = max(axisPart*plus, axisLeast, b.arcOn(a, u)) + axisBeyond
+		least := float64(axisLeast)
+		if len(b.scene.Hold) > 0 { // nothing makes room for longer ones
+			least = axisHeld
+		}
+		plus = max(axisPart*plus, least, b.arcOn(a, u)) + axisBeyond
 		minus = max(axisPart*minus, b.arcOn(a, Point{-u.X, -u.Y})) + axisStub
 		tip := o.along(u, plus)
 		_, half := ClassAxis.head()

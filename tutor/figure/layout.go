@@ -67,7 +67,7 @@ func Layout(s Scene, size Size) Drawing {
 // middle.
 func fit(s *Scene, size Size, shrink float64) *builder {
 	if len(s.Hold) > 0 {
-		return fitHeld(s, size)
+		return fitHeld(s, size, shrink)
 	}
 	span := nobox
 	for _, v := range worldPoints(s) {
@@ -94,9 +94,9 @@ func fit(s *Scene, size Size, shrink float64) *builder {
 	return b
 }
 
-// fitHeld draws the scene at the scale that the points held give, these in the
-// middle.
-func fitHeld(s *Scene, size Size) *builder {
+// fitHeld draws the scene at the scale that the points held give, times shrink,
+// these in the middle.
+func fitHeld(s *Scene, size Size, shrink float64) *builder {
 	span := nobox
 	for _, v := range s.Hold {
 		span = span.hold(Point{v.X, v.Y})
@@ -106,7 +106,7 @@ func fitHeld(s *Scene, size Size) *builder {
 	if math.IsInf(scale, 0) || math.IsNaN(scale) || scale <= 0 {
 		scale = 1
 	}
-	b := build(s, scale, size.Text)
+	b := build(s, scale*shrink, size.Text)
 	c := b.world.centre()
 	b.move(Point{size.Width/2 - c.X, b.held(size)/2 - c.Y})
 	return b

@@ -236,7 +236,7 @@ func layOut(t *testing.T, seed int, counts map[string]*tally) {
 	r := rand.New(rand.NewPCG(uint64(seed), 5))
 	scenes := randomScenes(r)
 	size := randomSize(r)
-	others := []string{"parallelogram", "components", "through", "polygon", "free body", "space"}
+	others := []string{"parallelogram", "components", "through", "polygon", "free body", "space", "board", "large board"}
 	for _, name := range []string{"given", []string{"triangle", "other order"}[seed%2], others[seed%len(others)]} {
 		d := Layout(scenes[name], size)
 		if counts[name] == nil {

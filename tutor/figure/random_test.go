@@ -5,6 +5,8 @@ import (
 	"strconv"
 
 	"closingside/statics"
+
+	"gonum.org/v1/gonum/spatial/r2"
 )
 
 // randomForce has a magnitude of 20 to 400, so ratios reach 20:1, and a whole
@@ -100,7 +102,35 @@ func randomScenes(r *rand.Rand) map[string]Scene {
 	all["polygon"] = ForcePolygon(randomForces(r, 3+r.IntN(4)), Symbol("R", ""))
 	all["free body"] = FreeBody(randomForces(r, 3+r.IntN(2))...)
 	all["space"] = Space(randomParts(r)...)
+	all["board"] = randomBoard(r, []Force{p.First, p.Second})
+	all["large board"] = randomBoard(r, randomForces(r, 3+r.IntN(4)))
 	return all
+}
+
+// randomBoard is a sketch in one of the states a learner brings it to: tails
+// together, head to tail in part or in whole, the closing side drawn or not.
+func randomBoard(r *rand.Rand, forces []Force) Scene {
+	var laid []Laid
+	var lo, hi, tail r2.Vec
+	joined := r.IntN(len(forces) + 1)
+	for i, f := range forces {
+		lo.X, hi.X = lo.X+min(f.Vec.X, 0), hi.X+max(f.Vec.X, 0)
+		lo.Y, hi.Y = lo.Y+min(f.Vec.Y, 0), hi.Y+max(f.Vec.Y, 0)
+		l := Laid{Force: f}
+		if i < joined {
+			l.Tail = tail
+			tail = l.Head()
+		}
+		laid = append(laid, l)
+	}
+	var side *Arrow
+	switch {
+	case joined == len(forces) && r.IntN(2) == 0:
+		side = &Arrow{To: tail, Class: ClassResultant, Label: Symbol("R", ""), Name: "R"}
+	case r.IntN(3) == 0:
+		side = &Arrow{From: laid[0].Head(), To: laid[1].Head(), Class: ClassLearner}
+	}
+	return Board(laid, side, []r2.Vec{lo, hi})
 }
 
 // randomParts hold a weight by two parts of random kinds.

@@ -26,7 +26,8 @@ type Scene struct {
 
 	// Hold are points the figure makes room for. Where there are any, the scale
 	// and the place of the origin depend on them and the room alone, so that
-	// parts may move from one drawing to the next without anything else moving.
+	// parts may move from one drawing to the next without anything else moving
+	// (unless the labels find room in a smaller drawing only).
 	Hold []r2.Vec
 }
 
