@@ -35,6 +35,10 @@ const Difficulties = 3
 // maxDraws ends a search: a wish that is so rarely met is refused.
 const maxDraws = 10_000
 
+// maxUnopened ends it sooner where no draw can be worked as asked, by a method
+// that the kind does not know.
+const maxUnopened = 1000
+
 // Generate draws a fair problem by seed.
 func (w Wish) Generate(seed uint64) (*Problem, Fairness, error) {
 	if w.Settings == (Settings{}) {
@@ -42,13 +46,18 @@ func (w Wish) Generate(seed uint64) (*Problem, Fairness, error) {
 	}
 	d := NewDraw(seed, streamOf(w.Kind.Name))
 	d.within = w.open()
-	for n := 1; n <= maxDraws; n++ {
+	opened := false
+	for n := 1; n <= maxDraws && (opened || n <= maxUnopened); n++ {
 		p, err := w.Kind.read(w.Kind.Draw(d))
 		if err != nil || p.Use(w.Settings) != nil || !w.admits(p) {
 			continue
 		}
 		l, err := Open(p)
-		if err != nil || !w.suits(l) {
+		if err != nil {
+			continue
+		}
+		opened = true
+		if !w.suits(l) {
 			continue
 		}
 		if f, ok := l.fairness(); ok {

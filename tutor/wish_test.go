@@ -121,3 +121,20 @@ func BenchmarkGenerate(b *testing.B) {
 		}
 	}
 }
+
+// A link may ask for what no draw can give; that is found out soon.
+func TestAWishThatNoDrawCanMeetIsRefusedSoon(t *testing.T) {
+	k := twoForces
+	draws := 0
+	k.Draw = func(d *Draw) Source { draws++; return twoForces.Draw(d) }
+	for _, check := range []Source{
+		branch(CheckKey, leaf("direction", "from Z")),
+	} {
+		s, err := ReadSettings(check)
+		require.NoError(t, err)
+		draws = 0
+		_, _, err = Wish{Kind: &k, Settings: s}.Generate(1)
+		require.Error(t, err)
+		assert.LessOrEqual(t, draws, maxUnopened)
+	}
+}

@@ -69,8 +69,8 @@ func showTask(page *screen, task tutor.Task) {
 	}
 	lead := fmt.Sprintf("%2d  ", task.Number)
 	page.hanging(lead, len(lead)+1, bold, printable(story)+" ("+counted(task.Marks, "mark")+")")
-	for _, it := range p.Items {
-		page.paragraph(len(lead)+1, plain, givenLine(it))
+	for _, given := range p.Statements() {
+		page.paragraph(len(lead)+1, plain, printable(given))
 	}
 	lesson, err := tutor.Open(p)
 	if err != nil { // it was opened before
@@ -83,17 +83,6 @@ func showTask(page *screen, task tutor.Task) {
 		}
 	}
 	page.paragraph(len(lead)+1, dim, strings.Join(answers, ", "))
-}
-
-// givenLine is one thing given: its values as written, one after another.
-func givenLine(it tutor.Item) string {
-	var parts []string
-	for _, f := range it.Fields {
-		if f.Given() {
-			parts = append(parts, printable(f.Written))
-		}
-	}
-	return strings.Join(parts, ", ")
 }
 
 func tallyOf(v *tutor.Variant) tally {
