@@ -150,7 +150,7 @@ func (w *Work) sway(q *Quantity, j int, env expr.Env, known offset) float64 {
 	}
 	x := expr.Eval(f.crest.sine, env)
 	off := w.sum(f.crest.reads, f.crest.slopes, f.crest.inner, on, known)
-	off.add(1, w.Settings.Work.halfUnit(statics.DimRatio, x))
+	off.add(1, w.Settings.Work.halfUnit(statics.DimRatio, min(x, nearOne)))
 	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
 	return max(angle(x+off.half())-angle(x), angle(x)-angle(x-off.half()))
 }
@@ -176,6 +176,9 @@ func (a width) half() float64 { return min(a.sum, sigmas*math.Sqrt(a.variance)) 
 func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known offset) width {
 	var all width
 	for _, p := range worked {
+		if p.exact(w.Settings.Work) {
+			continue
+		}
 		all.add(p.slope, w.Settings.Work.halfUnit(p.dim, p.value))
 	}
 	k := 0
@@ -186,6 +189,17 @@ func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known of
 		k++
 	})
 	return all
+}
+
+// exact tells whether a value worked out leaves nothing to round: 2·501 = 1002
+// has its digits all written, and next to cos 90° = 0 whatever is written of
+// it is close.
+func (p inner) exact(d Digits) bool {
+	v := p.value
+	if math.Abs(v) == nearOne {
+		v = 1
+	}
+	return p.fixed && d.roundTo(p.dim, v) == v || p.dim != statics.DimAngle && math.Abs(p.value) < 1e-9
 }
 
 // inHead is how far an input may rightly be off: as known where it was

@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 	"math/bits"
+	"slices"
 	"sync"
 
 	"closingside/statics"
@@ -54,6 +55,23 @@ type routeFacts struct {
 type inner struct {
 	dim          statics.Dimension
 	value, slope float64 // |slope|, to the end of the formula
+	fixed        bool    // worked out of givens alone
+}
+
+// belowOne is v, or a little less where it is a sine or cosine of 1: those come
+// from below, where the digits are ten times finer.
+func belowOne(n expr.Node, v float64) float64 {
+	if k, ok := n.(expr.Fn); ok && (k.Func == expr.FnSin || k.Func == expr.FnCos) {
+		return math.Copysign(min(math.Abs(v), nearOne), v)
+	}
+	return v
+}
+
+const nearOne = 1 - 1e-9
+
+// ofGivens tells whether n is worked out of givens alone.
+func (l *Lesson) ofGivens(n expr.Node) bool {
+	return !slices.ContainsFunc(expr.Symbols(n), func(name string) bool { return !l.Quantity(name).Given })
 }
 
 // ready returns the lesson's prepared facts.
@@ -169,7 +187,7 @@ func (l *Lesson) slopes(tree expr.Node) (reads set, slopes []float64, worked []i
 		case expr.Num, expr.Ang, expr.Pi:
 		default:
 			if p.Site != 0 {
-				worked = append(worked, inner{dimension(p.Node), p.Value, math.Abs(p.Slope)})
+				worked = append(worked, inner{dimension(p.Node), belowOne(p.Node, p.Value), math.Abs(p.Slope), l.ofGivens(p.Node)})
 			}
 		}
 	}
