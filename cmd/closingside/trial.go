@@ -33,7 +33,7 @@ type trialVerb struct {
 // Help says what the habits are.
 func (trialVerb) Help() string {
 	return "Habits, each a share between 0 and 1. What a learner sets out to write: right; and of the rest, in ratio, " +
-		"slip (one), two (slips), early (rounding), noise. On the way: four and three (digits kept), cut (not rounded), " +
+		"slip (one), two (slips), early (rounding), noise. On the way: four and three (digits kept), cut (not rounded), radians (the calculator's mode), " +
 		"head (steps not written), first-route, paper (goes on from what is written). At the desk: go-on (from a wrong entry), " +
 		"expressions (a formula for an entry). Groups of slips: " + strings.Join(tutor.SlipGroups(), ", ") + "."
 }

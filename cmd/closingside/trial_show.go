@@ -35,7 +35,7 @@ func learners(h *trial.Habits) string {
 	return "Shares: meant to be right " + f(h.Right) + "; of the rest one slip " + f(h.Slip) + ", two " + f(h.Two) +
 		", early rounding " + f(h.Early) + ", noise " + f(h.Noise) + ". Groups of slips: " + strings.Join(groups, ", ") +
 		". Four digits kept on the way " + f(h.Four) + ", three " + f(h.Three) + ", the others all; of the former cut off " + f(h.Cut) +
-		". Most steps in the head " + f(h.Head) + "; goes on from a wrong entry " + f(h.GoOn) + "; enters a formula " + f(h.Expressions) +
+		". Calculator in radians " + f(h.Radians) + "; most steps in the head " + f(h.Head) + "; goes on from a wrong entry " + f(h.GoOn) + "; enters a formula " + f(h.Expressions) +
 		". Written: " + strconv.Itoa(h.Digits.Magnitude) + " digits, angles " + strconv.Itoa(h.Digits.Angle) + " places."
 }
 
@@ -50,6 +50,7 @@ var mistakeRows = []tableRow{
 	{"one three", "  three kept"},
 	{"one three cut", "  three, cut off"},
 	{"one head", "  in a step not written"},
+	{"one radians", "  calculator in radians"},
 	{"one expression", "  entered as a formula"},
 	{"two magnitudes", "two slips, magnitudes"},
 	{"two magnitudes worked", "  both in the working"},

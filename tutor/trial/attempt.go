@@ -73,6 +73,11 @@ func (p *learner) sheet(q *tutor.Quantity, h held, tree expr.Node, m mishap) she
 // itself is kept as it comes when it is to be written down.
 func (p *learner) find(s step, m mishap, end bool) (held, expr.Node) {
 	tree, f := p.slipped(s, m)
+	if p.radians {
+		if pressed := inRadians(tree); !p.same(s.quantity, pressed, tree) {
+			tree, f = pressed, f.with(fault{slips: []made{{"radian-mode", calculator}}})
+		}
+	}
 	for _, in := range expr.Symbols(tree) {
 		if h, ok := p.mind[in]; ok && h.fault.any() && p.leavesTrace(s.quantity, tree, in) {
 			f = f.with(h.fault)
@@ -147,6 +152,22 @@ func (p *learner) leavesTrace(q *tutor.Quantity, tree expr.Node, in string) bool
 		return p.value(name)
 	}
 	return !equal(turned(q, expr.Eval(tree, p.value)), turned(q, expr.Eval(tree, truly)))
+}
+
+// calculator is where a slip sits that a calculator's mode makes in every step.
+const calculator = "calculator"
+
+// inRadians is a formula with every trigonometric key pressed in radians.
+func inRadians(tree expr.Node) expr.Node {
+	pressed, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
+		k, ok := n.(expr.Fn)
+		if !ok || k.Func == expr.FnSqrt || k.Func == expr.FnAbs {
+			return n, false
+		}
+		k.Mode = expr.InRadians
+		return k, true
+	})
+	return pressed
 }
 
 // turned is a direction brought by whole turns to where the lesson's formulas

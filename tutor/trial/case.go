@@ -33,6 +33,7 @@ type Case struct {
 	Cause      Cause
 	Slips      []string // made, sorted; for two slips joined as the tutor joins them
 	Head       bool     // a slip was made in a step before, one that is not written
+	Radians    bool     // the calculator stands in radians in every step
 	Rests      []string // the wrong entries that it rests on
 	Refused    []string // entries before that were right, and judged otherwise
 	Kept       int      // digits the learner keeps on the way; 0 for all
@@ -52,7 +53,8 @@ func (p *learner) record(q *tutor.Quantity, s sheet, reply tutor.Reply, took tim
 		c.Before = append(c.Before, [2]string{a.Quantity, a.Entry})
 	}
 	for _, m := range s.fault.slips {
-		c.Head = c.Head || m.at != q.Name
+		c.Head = c.Head || m.at != q.Name && m.at != calculator
+		c.Radians = c.Radians || m.at == calculator
 		if !slices.Contains(c.Slips, m.id) {
 			c.Slips = append(c.Slips, m.id)
 		}

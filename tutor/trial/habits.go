@@ -28,6 +28,7 @@ type Habits struct {
 	Three float64 `json:"three"` // learners who keep three (0.1°); the others keep all
 	Cut   float64 `json:"cut"`   // learners who cut digits off instead of rounding
 
+	Radians     float64 `json:"radians"`     // learners whose calculator stands in radians until something is put right
 	Head        float64 `json:"head"`        // learners who keep most steps in the head; the others write most down
 	GoOn        float64 `json:"goOn"`        // wrong entries that the learner goes on from; others are put right
 	FirstRoute  float64 `json:"firstRoute"`  // quantities found by the way of the worked solution; others by any route
@@ -45,7 +46,7 @@ func DefaultHabits() Habits {
 		Right: 0.4, Slip: 0.62, Two: 0.08, Early: 0.2, Noise: 0.12,
 		Groups: map[string]float64{},
 		Four:   0.30, Three: 0.15, Cut: 0.15,
-		Head: 0.5, GoOn: 0.5, FirstRoute: 0.6, Expressions: 0.1, Paper: 0.5,
+		Radians: 0.02, Head: 0.5, GoOn: 0.5, FirstRoute: 0.6, Expressions: 0.1, Paper: 0.5,
 		Digits: tutor.DefaultSettings().Work,
 	}
 	for _, g := range tutor.SlipGroups() {
@@ -59,7 +60,7 @@ func DefaultHabits() Habits {
 func (h *Habits) Shares() map[string]*float64 {
 	return map[string]*float64{
 		"right": &h.Right, "slip": &h.Slip, "two": &h.Two, "early": &h.Early, "noise": &h.Noise,
-		"four": &h.Four, "three": &h.Three, "cut": &h.Cut, "head": &h.Head, "go-on": &h.GoOn,
+		"four": &h.Four, "three": &h.Three, "cut": &h.Cut, "radians": &h.Radians, "head": &h.Head, "go-on": &h.GoOn,
 		"first-route": &h.FirstRoute, "expressions": &h.Expressions, "paper": &h.Paper,
 	}
 }

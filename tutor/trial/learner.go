@@ -22,6 +22,7 @@ type learner struct {
 	way     map[string]string // quantity → route of the worked solution chosen
 	mind    map[string]held   // values found so far, written or not
 	refused []string          // right entries that were judged otherwise
+	radians bool              // the calculator stands in radians
 	careful bool              // puts things right: no mishap now
 	cases   []Case
 }
@@ -77,6 +78,7 @@ func newLearner(l *tutor.Lesson, h *Habits, d die) *learner {
 		p.keep.digits = 3
 	}
 	p.keep.cut = p.keep.digits > 0 && p.die.chance(h.Cut)
+	p.radians = p.die.chance(h.Radians)
 	p.head = fewInHead
 	if p.die.chance(h.Head) {
 		p.head = mostInHead
@@ -212,7 +214,7 @@ func (p *learner) write(chain []step) {
 // repair goes back to whatever is wrong, and finds a quantity again without a
 // mishap. What was written wrong is written again.
 func (p *learner) repair(q *tutor.Quantity) {
-	p.careful = true
+	p.careful, p.radians = true, false
 	for name, h := range p.mind {
 		if h.fault.any() {
 			delete(p.mind, name)

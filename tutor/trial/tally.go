@@ -84,6 +84,9 @@ func (c *Case) keys() []string {
 		if c.Expression {
 			keys = append(keys, "one expression")
 		}
+		if c.Radians {
+			keys = append(keys, "one radians")
+		}
 		if c.Head {
 			keys = append(keys, "one head")
 		}
