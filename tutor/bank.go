@@ -13,22 +13,26 @@ func force(name, magnitude, direction string) Source {
 }
 
 // banks holds the problems of each kind, read once.
-var banks sync.Map // *Kind → []*Problem
+var banks sync.Map // *Kind → []Problem
 
-// BankProblems lists the kind's harbour problems. They are shared: not to be
-// changed.
+// BankProblems lists the kind's harbour problems, fresh copies each time.
 func (k *Kind) BankProblems() []*Problem {
-	if all, ok := banks.Load(k); ok {
-		return all.([]*Problem)
-	}
-	var all []*Problem
-	for _, src := range k.Bank {
-		p, err := ReadProblem(src)
-		if err != nil {
-			panic("tutor: bank problem of kind " + k.Name + ": " + err.Error())
+	read, ok := banks.Load(k)
+	if !ok {
+		var all []Problem
+		for _, src := range k.Bank {
+			p, err := ReadProblem(src)
+			if err != nil {
+				panic("tutor: bank problem of kind " + k.Name + ": " + err.Error())
+			}
+			all = append(all, *p)
 		}
-		all = append(all, p)
+		read = all
+		banks.Store(k, read)
 	}
-	banks.Store(k, all)
-	return all
+	var copies []*Problem
+	for _, p := range read.([]Problem) {
+		copies = append(copies, &p)
+	}
+	return copies
 }
