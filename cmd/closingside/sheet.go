@@ -28,7 +28,7 @@ func (sheetVerb) Help() string {
 
 // Run writes the sheets.
 func (v sheetVerb) Run(s streams) error {
-	set, err := v.open()
+	set, err := openSheet(v.File)
 	if err != nil {
 		return err
 	}
@@ -61,16 +61,16 @@ func (v sheetVerb) Run(s streams) error {
 	return written(page.err)
 }
 
-// open reads a set, or a problem as a set of one.
-func (v sheetVerb) open() (*tutor.Set, error) {
-	src, err := openSource(v.File)
+// openSheet reads a set, or a problem as a set of one.
+func openSheet(path string) (*tutor.Set, error) {
+	src, err := openSource(path)
 	if err != nil {
 		return nil, err
 	}
 	if isSet(src) {
-		return openSet(v.File)
+		return openSet(path)
 	}
-	lesson, err := openLesson(v.File)
+	lesson, err := openLesson(path)
 	if err != nil {
 		return nil, err
 	}
@@ -84,16 +84,15 @@ func (v sheetVerb) copies(set *tutor.Set, s streams) ([]sheet.Copy, error) {
 	if err != nil {
 		return nil, err
 	}
-	roster := []student{{ID: v.Student}}
-	switch {
-	case v.Roster != "":
-		if roster, err = readRoster(v.Roster); err != nil {
-			return nil, err
-		}
-	case v.Student != "" || set.Personal():
-		if why := tutor.CheckStudent(v.Student); why != "" {
-			return nil, wrongInput("%s: every student has a variant of this set; name one with --student ID, or all with --roster FILE (%s)", v.File, why)
-		}
+	var roster []student
+	if v.Roster != "" {
+		roster, err = readRoster(v.Roster)
+	} else {
+		roster = make([]student, 1)
+		roster[0], err = only(v.File, set, v.Student, "one with --student ID, or all with --roster FILE")
+	}
+	if err != nil {
+		return nil, err
 	}
 	variants, err := drawAll(set, roster, progressTo(s.err, "drawing"))
 	if err != nil {
@@ -109,6 +108,16 @@ func (v sheetVerb) copies(set *tutor.Set, s streams) ([]sheet.Copy, error) {
 	return copies, nil
 }
 
+// only is the one student a file is written for; none where all have the same.
+func only(path string, set *tutor.Set, id, how string) (student, error) {
+	if id != "" || set.Personal() {
+		if why := tutor.CheckStudent(id); why != "" {
+			return student{}, wrongInput("%s: every student has a variant of this set; name %s (%s)", path, how, why)
+		}
+	}
+	return student{ID: id}, nil
+}
+
 // code is what a sheet's link opens: the set, or the problem alone.
 func (v sheetVerb) code(set *tutor.Set, id string) string {
 	if set.Version == "" { // made of one problem
@@ -119,15 +128,30 @@ func (v sheetVerb) code(set *tutor.Set, id string) string {
 
 // out is where to write: barge.yaml gives barge-sheet.html or barge-key.html.
 func (v sheetVerb) out() string {
-	if v.Out != "" {
+	switch {
+	case v.Out != "":
 		return v.Out
+	case v.Key:
+		return beside(v.File, v.Student, "-key.html")
 	}
-	base := strings.TrimSuffix(v.File, filepath.Ext(v.File))
-	if v.Student != "" {
-		base += "-" + tutor.FoldStudent(v.Student)
+	return beside(v.File, v.Student, "-sheet.html")
+}
+
+// beside is the name of a file made from another: barge.yaml, for a student.
+func beside(path, student, ending string) string {
+	base := strings.TrimSuffix(path, filepath.Ext(path))
+	if student != "" {
+		base += "-" + safeName(tutor.FoldStudent(student))
 	}
-	if v.Key {
-		return base + "-key.html"
-	}
-	return base + "-sheet.html"
+	return base + ending
+}
+
+// safeName is s without what has a meaning in the name of a file.
+func safeName(s string) string {
+	return strings.Map(func(r rune) rune {
+		if r < ' ' || strings.ContainsRune(`/\:*?"<>|.`, r) {
+			return '_'
+		}
+		return r
+	}, s)
 }

@@ -24,6 +24,7 @@ var areas = []map[string]string{
 	page,
 	sketch,
 	sheet,
+	export,
 }
 
 // Strict makes Say panic on an unknown key, a hole left open, or a name

@@ -1,0 +1,127 @@
+package export
+
+import (
+	"strings"
+
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// Markdown is the worked solution of every problem of a variant, with figures
+// as files beside it: name.md and name-1a.svg, name-1b.svg for problem 1 and
+// so on. Formulas are plain text, so that they read anywhere.
+func Markdown(name string, v *tutor.Variant) ([]File, error) {
+	var b strings.Builder
+	var files []File
+	b.WriteString("# " + escape(v.Set.Title) + "\n")
+	if v.Set.Note != "" {
+		b.WriteString("\n" + escape(v.Set.Note) + "\n")
+	}
+	for i := range v.Tasks {
+		lesson, err := tutor.Open(v.Tasks[i].Problem)
+		if err != nil {
+			return nil, err
+		}
+		figures, err := solved(&b, name, &v.Tasks[i], lesson)
+		if err != nil {
+			return nil, err
+		}
+		files = append(files, figures...)
+	}
+	b.WriteString("\n---\n\n" + escape(text.Say("common.safety")) + "\n")
+	return append([]File{{name + ".md", []byte(b.String())}}, files...), nil
+}
+
+// solved writes one problem and returns its figures.
+func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]File, error) {
+	number := itoa(t.Number)
+	b.WriteString("\n## " + text.Say("sheet.problem", "n", number) + "\n")
+	for _, s := range statement(l) {
+		b.WriteString("\n" + escape(s) + "\n")
+	}
+	var files []File
+	for i, scene := range l.Kind.Scenes(done(l)) {
+		svg, err := drawing(scene)
+		if err != nil {
+			return nil, err
+		}
+		file := name + "-" + number + string(rune('a'+i)) + ".svg"
+		files = append(files, File{file, svg})
+		b.WriteString("\n![" + escape(scene.Title+". "+scene.Desc) + "](" + file + ")\n")
+	}
+	for _, way := range l.Solve(l.Problem.Settings) {
+		b.WriteString("\n### " + text.Say(methodKey(way.Method)) + "\n")
+		for i, s := range way.Steps {
+			b.WriteString("\n" + itoa(i+1) + ". " + escape(s.Why) + "\n\n       " + strings.Join(chain(l, &s), "\n       ") + "\n")
+		}
+	}
+	b.WriteString("\n**" + text.Say("sheet.answers") + ":** " + escape(strings.Join(answers(l), ", ")) + "\n")
+	return files, nil
+}
+
+// chain is a step as lines of plain text: R = formula, = numbers, = value.
+func chain(l *tutor.Lesson, s *tutor.SolutionStep) []string {
+	lines := []string{l.SymbolText(s.Quantity) + " = " + l.Text(s.Route.Tree)}
+	if numbers := l.Text(s.Numbers); numbers != l.Text(s.Route.Tree) {
+		lines = append(lines, "= "+numbers)
+	}
+	if s.Value != "" {
+		lines = append(lines, "= "+s.Value)
+	}
+	return lines
+}
+
+func answers(l *tutor.Lesson) []string {
+	var all []string
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; q.Answer {
+			all = append(all, l.SymbolText(q)+" = "+l.Show(q, q.True, l.Problem.Settings.Answer))
+		}
+	}
+	return all
+}
+
+// statement is what is told, given and asked, a sentence each.
+func statement(l *tutor.Lesson) []string {
+	var all []string
+	if l.Problem.Story != "" {
+		all = append(all, l.Problem.Story)
+	}
+	all = append(all, l.Problem.Statements()...)
+	all = append(all, l.Converted()...)
+	return append(all, l.Task())
+}
+
+// done is work with every value entered as it is.
+func done(l *tutor.Lesson) *tutor.Work {
+	w := tutor.NewWork(l, l.Problem.Settings)
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; w.Offered(q) {
+			w.Enter(q.Name, l.ShowKept(q, q.True, w.Settings))
+		}
+	}
+	return w
+}
+
+func methodKey(m tutor.Method) string {
+	if m == tutor.ByComponents {
+		return "method.components"
+	}
+	return "method.triangle"
+}
+
+// escape keeps what Markdown (CommonMark 0.31, section 2.4) would read as markup
+// from being so read.
+func escape(s string) string {
+	var b strings.Builder
+	for _, r := range s {
+		if strings.ContainsRune("\\`*_{}[]<>#|!", r) {
+			b.WriteByte('\\')
+		}
+		if r == '\n' {
+			r = ' '
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
+}
