@@ -33,6 +33,37 @@ func TestPrintedRoundingChains(t *testing.T) {
 	assert.Equal(t, 7, rows)
 }
 
+// The same where another kind of problem takes the book's givens as they stand.
+// Of the other rows of this sort in the check values, up2-t7 and up2-e19 are in
+// space, up2-e18, up2-t15 and up2-e19 ask for moments and products of vectors,
+// and up5-e7 divides by a mass, which no kind does.
+func TestPrintedRoundingChainsOfOtherKinds(t *testing.T) {
+	weight := branch("", leaf("name", "W"), leaf("is", "weight"), leaf("mass", "70 kg"))
+	cable := func(name, direction string) Source {
+		return branch("", leaf("name", name), leaf("is", "cable"), leaf("direction", direction))
+	}
+	known := force("P", "121 N", "0 deg")
+	rows := []struct {
+		name            string
+		src             Source
+		quantity, entry string
+	}{
+		{"pre81-t2, OpenStax Precalculus 2e, section 8.1, Try It 2", missing("", known, free("Q", "magnitude", "120 N"), along("80 deg")), "R", "6.8 N"},
+		{"up2-p19, OpenStax University Physics Volume 1, Chapter 2 Problem 43", oneForce("", "P", "3.8 N", "120 deg"), "Fy", "3.290 N"},
+		{"up2-p21, OpenStax University Physics Volume 1, Chapter 2 Problem 45", byParts("", "A", "2 N", "-4 N"), "theta", "1.647π rad"},
+		{"up2-e10, OpenStax University Physics Volume 1, Example 2.10",
+			concurrent("", force("A", "160 N", "55 deg S of E"), force("B", "200 N", "60 deg E of N"), force("C", "140 N", "55 deg W of N")), "R", "158.1 N"},
+		{"up5-e13, OpenStax University Physics Volume 1, Example 5.13", branch("", leaf("kind", "particle-equilibrium"),
+			branch("parts", cable("T1", "5 deg above -x"), cable("T2", "5 deg above +x"), weight), branch("gravity", leaf("g", "9.8 m/s²"))), "F1", "3930 N"},
+	}
+	for _, r := range rows {
+		t.Run(r.name, func(t *testing.T) {
+			got := NewWork(solvedBy(t, r.src), DefaultSettings()).Enter(r.quantity, r.entry)
+			assert.Contains(t, []Verdict{Correct, EarlyRounding}, got.Verdict, "%+v", got)
+		})
+	}
+}
+
 func TestEarlyRoundingNamesTheIntermediate(t *testing.T) {
 	rows := []struct {
 		name, quantity, entry string
