@@ -1,6 +1,7 @@
 package site
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -30,10 +31,17 @@ func (d *desk) screen() html.Node {
 		d.statement(),
 		html.El("div", html.Class("board"), d.figure(),
 			html.El("div", html.Class("worksheet"), d.next(), d.end(),
-				d.cards("triangle", "method.triangle", func(q *tutor.Quantity) bool { return !q.Answer && q.Routes[0].Method != tutor.ByComponents }),
-				d.cards("components", "method.components", func(q *tutor.Quantity) bool { return !q.Answer && q.Routes[0].Method == tutor.ByComponents }),
+				d.cards("triangle", "method.triangle", func(q *tutor.Quantity) bool { return !q.Answer && d.inTriangle(q) }),
+				d.cards("components", "method.components", func(q *tutor.Quantity) bool { return !q.Answer && !d.inTriangle(q) }),
 				d.cards("answers", "page.answers", func(q *tutor.Quantity) bool { return q.Answer }),
 				d.solution(), d.tools(), d.keys())))
+}
+
+// inTriangle tells whether a quantity belongs to the force triangle: that is
+// how it is found first, and the lesson is worked that way.
+func (d *desk) inTriangle(q *tutor.Quantity) bool {
+	return q.Routes[0].Method != tutor.ByComponents &&
+		slices.ContainsFunc(d.lesson.Ways, func(w tutor.Way) bool { return w.Method == tutor.ByTriangle })
 }
 
 // cards is a list of the quantities that belong in it.

@@ -80,12 +80,12 @@ func (d *desk) beside() html.Node {
 func (d *desk) steps() []tutor.SolutionStep {
 	going := d.work.Going()
 	var steps []tutor.SolutionStep
-	for _, way := range d.lesson.Solve(d.work.Settings) {
+	for _, way := range d.work.Solution() {
 		if way.Method == going.Method {
 			steps = way.Steps
 		}
 	}
-	for _, way := range d.lesson.Solve(d.work.Settings) {
+	for _, way := range d.work.Solution() {
 		for _, s := range way.Steps {
 			have := slices.ContainsFunc(steps, func(o tutor.SolutionStep) bool { return o.Quantity == s.Quantity })
 			if !have && d.work.Found(s.Quantity.Name) {

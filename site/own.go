@@ -96,7 +96,7 @@ func (s *session) field(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpe
 		input = append(input, html.A("aria-invalid", "true"), html.A("aria-describedby", "refused"), html.Data("focus", id))
 		why = html.Nodes{s.why()}
 	}
-	return []html.Part{html.El("label", html.A("for", id), html.Text(label)), control(spec, value, input), why}
+	return []html.Part{html.El("label", html.A("for", id), html.Text(label)), control(spec, spec.Optional || i >= g.Min, value, input), why}
 }
 
 // example is what the kind's first problem has for the i-th thing of g, so that
@@ -112,14 +112,15 @@ func example(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpec) string {
 	return spec.Example
 }
 
-// control is the element a field is entered in.
-func control(spec tutor.FieldSpec, value string, parts []html.Part) html.Node {
+// control is the element a field is entered in; open tells that it may stay
+// empty.
+func control(spec tutor.FieldSpec, open bool, value string, parts []html.Part) html.Node {
 	if spec.Is != tutor.ChoiceField {
 		return html.El("input", append(parts, html.A("value", value), html.A("placeholder", spec.Example),
 			html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false"))...)
 	}
 	choices := spec.Choices
-	if spec.Optional {
+	if open {
 		choices = append([]string{""}, choices...)
 	}
 	for _, c := range choices {

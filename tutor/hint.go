@@ -157,5 +157,9 @@ func (w *Work) ShowSolution() []Solution {
 	return w.Lesson.Solve(w.Settings)
 }
 
+// Solution is the worked solution in which the work stands; of two, the one
+// that its entries belong to.
+func (w *Work) Solution() []Solution { return w.Lesson.solve(w.Settings) }
+
 // SolutionShown tells whether the worked solution was shown.
 func (w *Work) SolutionShown() bool { return w.shown }

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"slices"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/figure"
@@ -170,7 +172,8 @@ func scenesMissingForce(w *Work) []figure.Scene {
 		}
 	}
 	scenes := []figure.Scene{given}
-	if w.method() == ByTriangle {
+	begun := slices.ContainsFunc(angleNames[:], func(name string) bool { return w.Found(name) })
+	if m := w.method(); m == ByTriangle || begun && m != ByComponents {
 		pair := figure.Pair{First: first, Second: second, Resultant: result.Label}
 		for name, at := range map[string]*figure.Label{"beta": &pair.AtTail, "gamma": &pair.AtJoint, "alpha": &pair.AtHead} {
 			if l.Quantity(name) != nil {

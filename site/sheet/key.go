@@ -92,7 +92,7 @@ func (c *Copy) worked(t *tutor.Task, l *tutor.Lesson) html.Node {
 			why = s.Why
 			steps = append(steps, html.El("li", html.If(said != "", para(said)), site.Chain(l.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
-		parts = append(parts, html.El("h3", html.Text(methodName(way.Method))), html.El("ol", steps...))
+		parts = append(parts, html.El("h3", html.Text(way.Heading(methodName(way.Method)))), html.El("ol", steps...))
 	}
 	return html.El("section", append(parts, mistakes(w))...)
 }

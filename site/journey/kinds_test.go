@@ -1,0 +1,85 @@
+package journey
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"closingside/tutor"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// TestEveryKindOnTheScreen works a problem of every kind on a phone and on a
+// desk's screen, from the statement to the worked solution: axe-core finds
+// nothing to complain of, and nothing scrolls sideways.
+func TestEveryKindOnTheScreen(t *testing.T) {
+	source := axe(t)
+	h := newSite(t)
+	for _, size := range []struct {
+		width, height int64
+		scheme        string
+	}{{390, 844, "light"}, {1280, 800, "dark"}} {
+		p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
+		p.screen(size.width, size.height, size.scheme)
+		p.home()
+		p.ready()
+		p.eval(source+";0", nil)
+		for _, k := range tutor.Kinds() {
+			t.Run(fmt.Sprintf("%s %d %s", k.Name, size.width, size.scheme), func(t *testing.T) {
+				p.t = t
+				p.walkKind(k, func(state string) {
+					p.view(fmt.Sprintf("%s-%d-%s", k.Name, size.width, state))
+					var wide bool
+					p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+					assert.False(t, wide, "%s scrolls sideways", state)
+					var found []string
+					p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
+					assert.Empty(t, found, "%s:\n%s", state, strings.Join(found, "\n"))
+				})
+			})
+		}
+	}
+}
+
+// walkKind shows the states of one kind of problem in turn.
+func (p *visitor) walkKind(k *tutor.Kind, look func(state string)) {
+	p.t.Helper()
+	bank := k.BankProblems()
+	problem := bank[min(3, len(bank)-1)]
+	l, err := tutor.Open(problem)
+	require.NoError(p.t, err)
+	p.eval(`document.querySelector("main nav button")?.click()`, nil)
+	p.await("the list shows", `document.querySelector(".kind")`)
+	p.eval(fmt.Sprintf(`document.querySelectorAll(".kind, .kind details").forEach((d) => d.open = d.id === "kind-%[1]s" || Boolean(d.closest("#kind-%[1]s")))`, k.Name), nil)
+	p.eval(fmt.Sprintf(`document.querySelector("#kind-%s").scrollIntoView()`, k.Name), nil)
+	look("own")
+	p.eval(fmt.Sprintf(`document.querySelector(%q).click()`, fmt.Sprintf(`.choices form:has([value=%q]) button`, problem.Code())), nil)
+	p.await("the desk shows", `document.querySelector("#next")`)
+	if p.count("#sketch-skip") > 0 {
+		p.skipSketch()
+	}
+	look("start")
+	w := tutor.NewWork(l, problem.Settings)
+	for n := w.Next(); n != ""; n = w.Next() {
+		q := l.Quantity(n)
+		entry := l.Show(q, q.True, tutor.Digits{Magnitude: 4, Angle: 2})
+		if q.Equation {
+			entry = l.Text(q.Routes[0].Tree) + " = 0"
+		}
+		w.Enter(n, entry)
+		p.enter(n, entry)
+		p.await(n+" is found", fmt.Sprintf(`document.querySelector("#card-%s[data-state=found]")`, n))
+		if n == l.Ways[0].Steps[0].Quantity {
+			look("begun")
+		}
+	}
+	p.eval(`document.querySelector("#figure").scrollIntoView()`, nil)
+	look("done")
+	p.eval(`document.querySelector("#solution button").click()`, nil)
+	p.await("the worked solution shows", `document.querySelector("#solution math")`)
+	p.eval(`document.querySelector("#solution").scrollIntoView()`, nil)
+	look("solution")
+}
