@@ -13,7 +13,7 @@ import (
 
 // generateVerb draws fair problems.
 type generateVerb struct {
-	Kinds       []string `arg:"" optional:"" name:"kind" help:"Kinds of problem, taken in turn; two-forces if none is named."`
+	Kinds       []string `arg:"" optional:"" name:"kind" help:"Kinds of problem, taken in turn; two-forces if none is named. There are ${kinds}."`
 	Count       int      `short:"n" default:"1" help:"How many, 1 to 40."`
 	Seed        uint64   `default:"1" help:"The same seed draws the same problems on every machine."`
 	Difficulty  int      `default:"0" help:"1: every direction given in the first quadrant, and no step where a calculator's answer has to be put right. 2: directions anywhere, still no such step. 3: there is such a step (an obtuse angle, another quadrant, a difference beyond 180 degrees). 0: any of these."`
@@ -89,7 +89,11 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 	for _, name := range names {
 		k := tutor.KindByName(name)
 		if k == nil {
-			return nil, wrongInput("there is no kind of problem called “%s” (kinds: %s)", printable(name), strings.Join(kindNames(), ", "))
+			meant := ""
+			if near := nearest(name, kindNames()); len(near) > 0 {
+				meant = "; is " + strings.Join(near, " or ") + " meant?"
+			}
+			return nil, wrongInput("there is no kind of problem called “%s”%s (kinds: %s)", printable(name), meant, strings.Join(kindNames(), ", "))
 		}
 		w := tutor.Wish{Kind: k, Difficulty: v.Difficulty, Quadrants: quadrants, RightAngles: v.RightAngles}
 		if err := w.Check(tutor.Source{}); err != nil {

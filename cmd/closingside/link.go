@@ -22,7 +22,7 @@ func (v linkVerb) Run(s streams) error {
 	if err != nil {
 		return err
 	}
-	src, err := openSource(v.File)
+	src, err := openSource(v.File, "name a problem or set file such as barge.yaml")
 	if err != nil {
 		return err
 	}

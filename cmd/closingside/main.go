@@ -10,6 +10,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"github.com/alecthomas/kong"
 )
@@ -61,7 +62,7 @@ func run(args []string, s streams) int {
 	status := -1
 	parser, err := kong.New(&verbs{}, kong.Name("closingside"),
 		kong.Description("Practice in how forces add: problems, checked step by step. For learning; not for lifting, rigging or structural decisions, which follow local codes and a licensed engineer."),
-		kong.Writers(s.out, s.err), kong.Exit(func(code int) { status = code }),
+		kong.Vars{"kinds": strings.Join(kindNames(), ", ")}, kong.Writers(s.out, s.err), kong.Exit(func(code int) { status = code }),
 		kong.WithHyphenPrefixedParameters(true), // --value "-62 deg"
 		kong.ConfigureHelp(kong.HelpOptions{Compact: true, WrapUpperBound: 80}))
 	if err != nil {

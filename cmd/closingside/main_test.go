@@ -48,6 +48,13 @@ func TestWrongInput(t *testing.T) {
 		{"unknown flag", "--sail", []string{"serve", "--sail"}},
 		{"port is a word", "--port", []string{"serve", "--port", "tug"}},
 		{"port too large", "0 to 65535", []string{"serve", "--port", "70000"}},
+		{"a set for a page", "--set", []string{"serve", problem("barge.yaml")}},
+		{"sets beside a folder", "--set", []string{"serve", empty, "--set", problem("barge.yaml")}},
+		{"no such page", "no such folder", []string{"serve", filepath.Join(empty, "none")}},
+		{"no such set", "name a set file", []string{"build", empty, "--set", filepath.Join(empty, "none.yaml")}},
+		{"a problem for a set", "is not known here", []string{"build", empty, "--set", problem("barge.yaml")}},
+		{"no such roster", "name a CSV file", []string{"variants", problem("own-set.yaml"), "--roster", filepath.Join(empty, "none.csv")}},
+		{"kind mistyped", "is two-forces meant?", []string{"generate", "tow-forces"}},
 		{"nothing in the folder", "closingside build", []string{"serve", empty}},
 	}
 	for _, r := range rows {
@@ -104,6 +111,17 @@ func TestBuild(t *testing.T) {
 	require.Zero(t, status, problem)
 	assert.Contains(t, out, dir)
 	assert.FileExists(t, filepath.Join(dir, "files.txt"))
+
+	file := filepath.Join(t.TempDir(), "new", "practice.html")
+	status, out, problem = command("build", "--one-file", file)
+	require.Zero(t, status, problem)
+	assert.Contains(t, out, file)
+	page, err := os.ReadFile(file)
+	require.NoError(t, err)
+	assert.Contains(t, string(page), `id="engine"`)
+	status, _, problem = command("build", "--one-file", dir)
+	assert.Equal(t, 2, status)
+	assert.Contains(t, problem, "name the file")
 
 	notes := t.TempDir()
 	require.NoError(t, os.WriteFile(filepath.Join(notes, "notes.txt"), []byte("mine"), 0o644))

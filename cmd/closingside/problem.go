@@ -44,7 +44,12 @@ func firstItem(p *tutor.Problem) int {
 }
 
 func readFile(path string) ([]byte, error) {
-	const example = "name a problem file such as barge.yaml"
+	return readNamed(path, "name a problem file such as barge.yaml", "a problem is a few lines")
+}
+
+// readNamed reads a file of at most 1 MB. The refusals say what to name, and
+// how large such a file is.
+func readNamed(path, example, size string) ([]byte, error) {
 	f, err := os.Open(path)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
@@ -63,7 +68,7 @@ func readFile(path string) ([]byte, error) {
 		return nil, wrongInput("%s: this file can't be read (%w); %s", path, reason(err), example)
 	}
 	if len(file) > maxBytes {
-		return nil, wrongInput("%s: this file is larger than 1 MB; a problem is a few lines", path)
+		return nil, wrongInput("%s: this file is larger than 1 MB; %s", path, size)
 	}
 	return file, nil
 }

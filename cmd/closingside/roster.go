@@ -21,7 +21,7 @@ const maxRoster = 5000
 // perhaps name, among others, parted by commas, semicolons or tabs. Every
 // error is an inputError with file, line and column.
 func readRoster(path string) ([]student, error) {
-	file, err := readFile(path)
+	file, err := readNamed(path, "name a CSV file such as class.csv", "a roster is a line a student")
 	if err != nil {
 		return nil, err
 	}

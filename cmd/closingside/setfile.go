@@ -10,7 +10,7 @@ import (
 // openSet reads the set file at path, and the problem files that it names,
 // which are sought beside it. Every error is an inputError with its place.
 func openSet(path string) (*tutor.Set, error) {
-	src, err := openSource(path)
+	src, err := openSource(path, "name a set file such as week3.yaml")
 	if err != nil {
 		return nil, err
 	}
@@ -29,8 +29,8 @@ func openSet(path string) (*tutor.Set, error) {
 }
 
 // openSource reads one YAML file.
-func openSource(path string) (tutor.Source, error) {
-	file, err := readFile(path)
+func openSource(path, example string) (tutor.Source, error) {
+	file, err := readNamed(path, example, "a problem is a few lines, and a set at most 40 problems")
 	if err != nil {
 		return tutor.Source{}, err
 	}
@@ -60,7 +60,7 @@ func inline(dir, path string, list *tutor.Source) error {
 		if _, err := openLesson(file); err != nil {
 			return err
 		}
-		problem, err := openSource(file)
+		problem, err := openSource(file, "name a problem file such as barge.yaml")
 		if err != nil {
 			return err
 		}

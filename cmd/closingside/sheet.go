@@ -63,7 +63,7 @@ func (v sheetVerb) Run(s streams) error {
 
 // openSheet reads a set, or a problem as a set of one.
 func openSheet(path string) (*tutor.Set, error) {
-	src, err := openSource(path)
+	src, err := openSource(path, "name a problem or set file such as barge.yaml")
 	if err != nil {
 		return nil, err
 	}

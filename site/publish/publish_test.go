@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"context"
+	"encoding/base64"
 	"encoding/json"
 	"image/png"
 	"io"
@@ -17,6 +18,9 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"closingside/site/html"
+	"closingside/tutor"
 
 	"github.com/andybalholm/brotli"
 	"github.com/stretchr/testify/assert"
@@ -280,4 +284,64 @@ func TestEngineBuilds(t *testing.T) {
 
 	_, err = Compile(context.Background(), ".", "closingside/nothing")
 	assert.ErrorContains(t, err, "building the engine")
+}
+
+// The page as one file asks for nothing outside itself, runs nothing but what
+// stands in it, and holds the engine whole.
+func TestOneFile(t *testing.T) {
+	f, err := Build(small, "s1+T+1+++d1;two-forces++0000")
+	require.NoError(t, err)
+	content, err := f.OneFile()
+	require.NoError(t, err)
+	page := string(content)
+	assert.NotRegexp(t, `(?:src|href)="(?:[^"#d]|d[^a])`, page, "links lead nowhere else")
+	assert.NotContains(t, page, "unsafe-inline")
+	assert.NotContains(t, page, `data-engine="engine`)
+	assert.Contains(t, page, `data-sets="s1+T+1+++d1;two-forces++0000"`)
+	for _, tag := range []string{"script", "style"} {
+		m := regexp.MustCompile("(?s)<" + tag + ">(.*?)</" + tag + ">").FindStringSubmatch(page)
+		require.Len(t, m, 2, tag)
+		assert.Contains(t, page, tag+"-src "+allow([]byte(m[1])))
+	}
+	packed := regexp.MustCompile(`<script id="engine" type="text/plain">([^<]*)</script>`).FindStringSubmatch(page)
+	require.Len(t, packed, 2)
+	raw, err := base64.StdEncoding.DecodeString(packed[1])
+	require.NoError(t, err)
+	r, err := gzip.NewReader(bytes.NewReader(raw))
+	require.NoError(t, err)
+	engine, err := io.ReadAll(r)
+	require.NoError(t, err)
+	assert.Equal(t, small.Wasm, engine)
+}
+
+func TestWriteFile(t *testing.T) {
+	f := build(t, small)
+	file := filepath.Join(t.TempDir(), "new", "page.html")
+	require.NoError(t, f.WriteFile(file, false))
+	require.NoError(t, f.WriteFile(file, false), "ours is replaced")
+	require.NoError(t, os.WriteFile(file, []byte("<!doctype html>mine"), 0o644))
+	require.ErrorIs(t, f.WriteFile(file, false), ErrFileNotOurs)
+	kept, err := os.ReadFile(file)
+	require.NoError(t, err)
+	assert.Equal(t, "<!doctype html>mine", string(kept))
+	require.NoError(t, f.WriteFile(file, true))
+	left, err := os.ReadDir(filepath.Dir(file))
+	require.NoError(t, err)
+	assert.Len(t, left, 1, "nothing half-written is left")
+}
+
+// Sets are on the home screen before the engine is there, and given to it.
+func TestSetsOnTheHomeScreen(t *testing.T) {
+	src := func(key, text string, kids ...tutor.Source) tutor.Source {
+		return tutor.Source{Key: key, Text: text, Kids: kids}
+	}
+	set, err := tutor.ReadSet(src("", "", src("title", "Tugs & buoys"), src("problems", "", src("", "", src("generate", "two-forces")))))
+	require.NoError(t, err)
+	f, err := Build(small, set.Code(""))
+	require.NoError(t, err)
+	index := string(f.Files["index.html"])
+	assert.Contains(t, index, "Tugs &amp; buoys")
+	assert.Contains(t, index, `data-sets="`+html.Escape(set.Code(""))+`"`)
+	assert.NotEqual(t, build(t, small).Version, f.Version)
+	assert.Contains(t, string(build(t, small).Files["index.html"]), `data-sets=""`)
 }
