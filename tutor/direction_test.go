@@ -61,7 +61,7 @@ func TestADirectionIsReportedAsAsked(t *testing.T) {
 		{up, "bearing", "azimuth 1.8", Correct, "", ""},
 		{up, "bearing", "1.8°", Correct, "", ""},
 		{up, "bearing", "88.2°", Correct, "angle-otherwise", "N 30° E"},
-		{up, "bearing", "N 1.8 W", Unexplained, "", ""},
+		{up, "bearing", "N 1.8 W", SlipFound, "", ""},
 		{back, "bearing", "S 48.1 W", Correct, "", ""},
 		{back, "bearing", "228.1", Correct, "", ""},
 		{back, "bearing", "41.9° S of W", Correct, "angle-otherwise", ""},
@@ -71,7 +71,7 @@ func TestADirectionIsReportedAsAsked(t *testing.T) {
 		{up, "from the vertical", "1.8° from the vertical to the right", Correct, "", ""},
 		{up, "from the vertical", "1.8°", Unreadable, "", "On which side"},
 		{up, "from the vertical", "88.2° above +x", Correct, "angle-otherwise", "left of +y"},
-		{up, "from the vertical", "1.8° left of +y", Unexplained, "", ""},
+		{up, "from the vertical", "1.8° left of +y", SlipFound, "", ""},
 		{back, "from the vertical", "48.1° left of −y", Correct, "", ""},
 		{back, "from the vertical", "221.9°", Correct, "angle-otherwise", ""},
 

@@ -11,7 +11,7 @@ func (w *Work) explain(q *Quantity, r *Reply) {
 		r.Verdict, r.From = Carried, c.carried.from
 		r.Slips, r.Unexplained = nil, 1-c.carriedShare
 		r.Feedback = w.sendTo(q, r.From)
-	case c.rounded != nil && c.roundedShare >= halfSure:
+	case c.rounded != nil && c.roundedShare >= sureOfRounding:
 		r.Verdict, r.Rounded = EarlyRounding, c.rounded.rounded
 		r.Slips, r.Unexplained = nil, 1-c.roundedShare
 		r.Feedback = w.keepDigits(q, c.rounded, r.Reading.Value)

@@ -66,8 +66,40 @@ func (s *state) tabulate(q int) []guess {
 			out = s.downstream(out, &plans[i], wrong)
 		}
 	}
+	out = s.miswritten(out, q)
 	out = s.misread(out, q)
 	return s.throughout(out, q)
+}
+
+// shareMiswritten is the weight of a slip in writing down a value that is
+// carried from a wrong entry, against one in writing down the right one.
+const shareMiswritten = 0.5
+
+// miswritten appends the slips made in writing down what follows from an
+// earlier wrong entry.
+func (s *state) miswritten(out []guess, q int) []guess {
+	if s.wrong == 0 {
+		return out
+	}
+	t := s.carriedTo(q)
+	for i := range t.cells {
+		wrong := s.written(q, t.cells[i].value, "", shareMiswritten*t.cells[i].weight/t.total)
+		for k := range wrong {
+			out = append(out, guess{value: wrong[k].value, weight: wrong[k].weight, first: &wrong[k]})
+		}
+	}
+	return out
+}
+
+// carriedTo is the table of what follows for q, made when first asked for.
+func (s *state) carriedTo(q int) *table {
+	if s.follows == nil {
+		s.follows = map[int]*table{}
+	}
+	if s.follows[q] == nil {
+		s.follows[q] = s.carried(q)
+	}
+	return s.follows[q]
 }
 
 // downstream appends what a quantity comes to by plan p for every wrong value
@@ -75,6 +107,9 @@ func (s *state) tabulate(q int) []guess {
 func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 	for i := range wrong {
 		o := &wrong[i]
+		if o.tree == nil { // written down wrong, which a step in the head is not
+			continue
+		}
 		v := p.run(s.fresh(), o.came(), &s.tape)
 		if !math.IsNaN(v) {
 			out = append(out, guess{value: v, weight: o.weight * p.weight, first: o, plan: p})
@@ -116,7 +151,7 @@ func (s *state) throughout(out []guess, q int) []guess {
 			if math.IsNaN(v) {
 				continue
 			}
-			o := &outcome{value: v, ids: m.ids, at: l.Quantities[q].Name, weight: m.weight * l.prep.routes[q][j].share(),
+			o := &outcome{value: v, ids: m.ids, at: l.Quantities[q].Name, weight: m.weight * l.prep.routes[q][j].share,
 				tree: l.Quantities[q].Routes[j].Tree, prog: prog, start: slices.Clone(values)}
 			out = append(out, guess{value: v, weight: o.weight, first: o})
 		}

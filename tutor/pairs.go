@@ -10,7 +10,7 @@ import (
 
 // commonRow is the prior from which a row is thought of together with another:
 // two rare slips at once explain almost any value, and so none.
-const commonRow = 1.0
+const commonRow = 0.5
 
 // soleRows are rows that make arbitrary digits; with a second slip they would
 // explain anything.

@@ -39,8 +39,8 @@ const (
 	// slip and the entry that the learner did not write down.
 	perStepInHead = 0.6
 
-	shareTaken = 1.0 // of a route that a worked solution takes
-	shareOther = 0.4 // of another
+	shareTaken = 1.0 // of a route that a worked solution takes, against
+	shareOther = 0.4 // that of another
 
 	shareMixed = 0.2 // of going over from one method to the other
 	shareAside = 0.2 // of finding a value again by a way the wrong one doesn't touch
@@ -133,7 +133,7 @@ func (p *planner) find(from draft, i int, on set, emit func(draft)) {
 			continue
 		}
 		next := from
-		next.weight *= perStepInHead * f.share()
+		next.weight *= perStepInHead * f.share
 		if m := p.l.Quantities[i].Routes[j].Method; m != AnyMethod {
 			if next.method != AnyMethod && next.method != m {
 				next.weight *= shareMixed
@@ -179,15 +179,6 @@ func (p *planner) read(from draft, reads, on set, touched bool, emit func(draft)
 	if touched && from.weight >= leastPlan {
 		emit(from)
 	}
-}
-
-func (f *routeFacts) share() float64 { return shareOf(f.taken) }
-
-func shareOf(taken bool) float64 {
-	if taken {
-		return shareTaken
-	}
-	return shareOther
 }
 
 // work is the value a step comes to.

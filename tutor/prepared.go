@@ -45,6 +45,7 @@ type routeFacts struct {
 	slopes []float64 // |slope| by each member of reads, in order
 	inner  []inner   // every value worked out on the way, the last one left out
 	taken  bool      // a worked solution takes it, or one like it
+	share  float64   // how often it is taken
 	crest  *crest    // where an inverse sine ends it
 	prog   *expr.Program
 
@@ -133,7 +134,7 @@ func (l *Lesson) reads(tree expr.Node) set {
 
 func (l *Lesson) facts(q *Quantity, j int) routeFacts {
 	r := &q.Routes[j]
-	f := routeFacts{taken: l.taken(q, j), prog: l.compile(r.Tree), quadrant: l.quadrantOf(q, r.Tree)}
+	f := routeFacts{taken: l.taken(q, j), share: l.share(q, j), prog: l.compile(r.Tree), quadrant: l.quadrantOf(q, r.Tree)}
 	f.reads, f.slopes, f.inner = l.slopes(r.Tree)
 	if f.crest = crestOf(r.Tree); f.crest != nil {
 		f.crest.reads, f.crest.slopes, f.crest.inner = l.slopes(f.crest.sine)
@@ -151,6 +152,21 @@ func (l *Lesson) taken(q *Quantity, j int) bool {
 		}
 	}
 	return taken
+}
+
+// share is how often a learner takes route j of q: its share among all.
+func (l *Lesson) share(q *Quantity, j int) float64 {
+	of := func(j int) float64 {
+		if l.taken(q, j) {
+			return shareTaken
+		}
+		return shareOther
+	}
+	sum := 0.0
+	for k := range q.Routes {
+		sum += of(k)
+	}
+	return of(j) / sum
 }
 
 // crest is the end of a route by an inverse sine, whose slope grows without

@@ -22,21 +22,37 @@ const (
 	// can rest on an earlier wrong one: most learners go on with what they have
 	// (judgement).
 	rateCarriedAfter = 0.6
-
-	habitFull  = 0.55 // keeps full precision on the way
-	habitFour  = 0.30 // keeps 4 digits
-	habitThree = 0.15 // keeps 3 digits
 )
+
+// habit is the mix of learners who keep full precision on the way, 4 digits
+// and 3 digits.
+type habit struct{ full, four, three float64 }
+
+// Who writes a value down finely has rarely kept fewer digits on the way
+// (judgement).
+var (
+	habitFine   = habit{0.64, 0.30, 0.06} // writes 4 digits or more, hundredths of a degree
+	habitCoarse = habit{0.50, 0.25, 0.25} // writes fewer
+)
+
+// habitOf is the mix for a value of q written as v ± half.
+func habitOf(q *Quantity, v, half float64) habit {
+	if half <= habits[0].halfUnit(q.Dim, v)*(1+1e-9) {
+		return habitFine
+	}
+	return habitCoarse
+}
 
 // exactly is how closely an expression without rounded numbers must match.
 const exactly = 1e-6
 
 // sureEnough is the probability from which a slip is named, halfSure the one
-// from which an entry is sent back to an earlier one or to its rounding: that
-// accuses nobody.
+// from which an entry is sent back to an earlier one: that accuses nobody.
+// Rounding too soon is said of a step, and so lies between.
 const (
-	sureEnough = 0.8
-	halfSure   = 0.5
+	sureEnough     = 0.8
+	halfSure       = 0.5
+	sureOfRounding = 0.6
 
 	// sureOfTwo is the probability from which two slips together are named:
 	// there are so many pairs that noise often meets one.
@@ -78,7 +94,7 @@ type group struct {
 // Two slips together are looked at where one does not do.
 func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 	s, i := w.now(q), w.Lesson.index[q.Name]
-	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, made(&s.follows, func() *table { return s.carried(i) })}, {rateRounding, s.near(i, r)}}
+	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, s.carriedTo(i)}, {rateRounding, s.near(i, r)}}
 	if len(groups[1].table.cells) > 0 { // most learners go on with what they wrote
 		for g := range groups {
 			groups[g].rate *= (1 - rateCarriedAfter) / (1 - rateCarried)
@@ -109,7 +125,7 @@ func (w *Work) share(q *Quantity, r entry.Reading, groups []group) weighed {
 	}
 	var c weighed
 	var slips []met
-	sum := rateUnexplained * w.density(q, r)
+	sum := rateUnexplained * w.density(q, r, groups[0].table)
 	best := [2]met{}
 	for _, g := range groups {
 		g.table.near(r.Value, reachOf(q, r), func(cell *cell) {
@@ -212,7 +228,8 @@ func (t *table) inCell(q *Quantity, c *cell, v, half float64) float64 {
 		return inside
 	}
 	s := t.blur(c)
-	return habitFull*inside + habitFour*blurred(d, half, s.four, inside) + habitThree*blurred(d, half, s.three, inside)
+	h := habitOf(q, v, half)
+	return h.full*inside + h.four*blurred(d, half, s.four, inside) + h.three*blurred(d, half, s.three, inside)
 }
 
 // blurred is the share of a normal distribution about 0 within d ± half.
@@ -241,10 +258,23 @@ func cellHalf(q *Quantity, r entry.Reading) float64 {
 	return mean / sum
 }
 
-// density is the probability of the entry's cell when nothing explains it:
-// uniform over the plausible range, thinning out beyond it.
-func (w *Work) density(q *Quantity, r entry.Reading) float64 {
+// density is the probability of the entry's cell when nothing explains it.
+// What we don't know is partly spread over the plausible range, thinning out
+// beyond it, and partly lies where the mistakes we do know lie (judgement: half
+// and half): where those stand close, one of them is the less likely to be it.
+func (w *Work) density(q *Quantity, r entry.Reading, known *table) float64 {
+	reach, mass := reachOf(q, r), 0.0
+	known.near(r.Value, reach, func(c *cell) { mass += c.weight })
+	cell := 2 * cellHalf(q, r)
+	return min(1, cell*(0.5/w.span(q, r)+0.5*mass/known.total/(2*reach)))
+}
+
+// span is the width of the range over which an unexplained value may lie.
+func (w *Work) span(q *Quantity, r entry.Reading) float64 {
 	span := 360.0
+	if q.Dim == statics.DimAngle && !q.Turns {
+		span = 180
+	}
 	if q.Dim != statics.DimAngle {
 		span = 0
 		for _, g := range w.Lesson.Quantities {
@@ -259,7 +289,7 @@ func (w *Work) density(q *Quantity, r entry.Reading) float64 {
 	if v := math.Abs(r.Value); v > span && !q.Turns { // the further out, the thinner: uniform in the logarithm
 		span = 10 * v
 	}
-	return min(1, 2*cellHalf(q, r)/span)
+	return span
 }
 
 // normal is the standard normal distribution function.

@@ -14,7 +14,22 @@ import (
 const (
 	weightRounded = 1.0
 	weightCut     = 0.3
+	weightThird   = 0.2 // of a third digit: three are what an answer asks
+
+	weightNoted  = 1.0 // a quantity, a sine or cosine, the value an inverse key is pressed on
+	weightPassed = 0.1 // a square, product or sum on the way, which most calculators keep
 )
+
+// noted is how likely a value on the way is to be written down.
+func noted(n expr.Node) float64 {
+	if _, symbol := n.(expr.Sym); symbol || isForward(n) || isInverse(n) {
+		return weightNoted
+	}
+	if _, _, ratio := bin(n, expr.OpDiv); ratio {
+		return weightNoted
+	}
+	return weightPassed
+}
 
 // farRel and farAngle are how far from the truth early rounding is looked for:
 // one digit of a sine may be worth this much of an angle.
@@ -71,8 +86,9 @@ func (s *state) roundedIn(q int) []outcome {
 	var values []float64
 	for j := range quantity.Routes {
 		tree, f := quantity.Routes[j].Tree, &l.prep.routes[q][j]
-		f.prog.Run(s.own, &s.tape)
+		f.prog.Run(s.sound, &s.tape)
 		values = append(values[:0], s.tape.Values[:f.prog.Len()]...)
+		seen := set(0)
 		for p := range values {
 			node, symbol := f.prog.Node(p), f.prog.Symbol(p)
 			dim := dimension(node)
@@ -80,26 +96,40 @@ func (s *state) roundedIn(q int) []outcome {
 			case isConstant(node) || symbol < 0 && p == len(values)-1:
 				continue
 			case symbol >= 0:
-				if l.Quantities[symbol].Given || s.standing.has(symbol) {
+				if l.Quantities[symbol].Given || s.standing.has(symbol) || seen.has(symbol) {
 					continue
 				}
+				seen = seen.with(symbol)
 				dim = l.Quantities[symbol].Dim
 			}
 			what := ""
 			for _, d := range s.w.Settings.tooFew(dim, values[p]) {
-				v := f.prog.RunWith(s.own, &s.tape, p, d.value)
+				v := s.workedWith(f.prog, p, symbol, d.value)
 				if math.IsNaN(v) {
 					continue
 				}
 				if what == "" {
 					what = l.called(quantity, tree, node)
 				}
-				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: d.weight * f.share(), tree: tree, prog: f.prog, start: s.own,
+				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: d.weight * f.share * noted(node), tree: tree, prog: f.prog, start: s.sound,
 					rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle}})
 			}
 		}
 	}
 	return out
+}
+
+// workedWith is a formula's value where one value in it comes out as v: every
+// place of a symbol, or one place alone.
+func (s *state) workedWith(prog *expr.Program, place, symbol int, v float64) float64 {
+	if symbol < 0 {
+		return prog.RunWith(s.sound, &s.tape, place, v)
+	}
+	kept := s.sound[symbol]
+	s.sound[symbol] = v
+	v = prog.Run(s.sound, &s.tape)
+	s.sound[symbol] = kept
+	return v
 }
 
 // called names a value on the way: the sine of the angle where an inverse sine
@@ -141,11 +171,15 @@ func (s *Settings) tooFew(dim statics.Dimension, v float64) []kept {
 			places = n - 1 - leading(v)
 		}
 		rounded, cut := roundPlaces(v, places), cutPlaces(v, places)
+		weight := 1.0
+		if n >= from+2 {
+			weight = weightThird
+		}
 		if rounded != v {
-			out = append(out, kept{rounded, n, keep, dim == statics.DimAngle, weightRounded})
+			out = append(out, kept{rounded, n, keep, dim == statics.DimAngle, weight * weightRounded})
 		}
 		if cut != rounded && cut != v {
-			out = append(out, kept{cut, n, keep, dim == statics.DimAngle, weightCut})
+			out = append(out, kept{cut, n, keep, dim == statics.DimAngle, weight * weightCut})
 		}
 	}
 	return out

@@ -53,7 +53,7 @@ func (l *Lesson) variants(q *Quantity) []variant {
 	for j, r := range routes {
 		share := 1.0
 		if !q.Given {
-			share = shareOf(l.taken(q, j))
+			share = l.share(q, j)
 		}
 		for _, tree := range bases(r.Tree) {
 			for _, s := range catalogue {

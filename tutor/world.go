@@ -12,14 +12,15 @@ type state struct {
 	w        *Work
 	own      []float64 // what is typed as typed, everything else true
 	truth    []float64
-	standing set // quantities with an entry
-	wrong    set // those whose entry is not right
+	sound    []float64 // what is typed rightly as typed, everything else true
+	standing set       // quantities with an entry
+	wrong    set       // those whose entry is not right
 	direct   [][]outcome
 	tables   []*table
-	rounding *table // early rounding, of the quantity the state is for
-	two      *table // two slips together
-	follows  *table // carried
-	nowhere  *table // empty
+	rounding *table         // early rounding, of the quantity the state is for
+	two      *table         // two slips together
+	follows  map[int]*table // carried, by quantity
+	nowhere  *table         // empty
 
 	tape    expr.Tape
 	scratch []float64
@@ -32,7 +33,7 @@ func (w *Work) now(q *Quantity) *state {
 		return s
 	}
 	n := len(w.Lesson.Quantities)
-	s := &state{w: w, own: w.Lesson.truths(), truth: w.Lesson.truths(), direct: make([][]outcome, n), tables: make([]*table, n), scratch: make([]float64, n)}
+	s := &state{w: w, own: w.Lesson.truths(), truth: w.Lesson.truths(), sound: w.Lesson.truths(), direct: make([][]outcome, n), tables: make([]*table, n), scratch: make([]float64, n)}
 	for i := range w.Lesson.Quantities {
 		o := &w.Lesson.Quantities[i]
 		v, ok := w.typed(o.Name)
@@ -42,7 +43,9 @@ func (w *Work) now(q *Quantity) *state {
 		s.own[i], s.standing = v, s.standing.with(i)
 		if !w.Found(o.Name) {
 			s.wrong = s.wrong.with(i)
+			continue
 		}
+		s.sound[i] = v
 	}
 	if w.states == nil {
 		w.states = map[string]*state{}
