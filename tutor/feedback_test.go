@@ -72,13 +72,13 @@ func TestTheSameWrongValueAgainBringsMoreHelp(t *testing.T) {
 }
 
 func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
-	// 950 N is the sum of the forces; with the sine in place of the cosine it
-	// comes to 949.7 N, and 950 N at three digits.
-	r := NewWork(barge(t), DefaultSettings()).Enter("R", "950 N")
+	// Without the factor 2 it comes to 690.5 N; with the other force's direction
+	// in one component to 690 N at three digits.
+	r := NewWork(barge(t), DefaultSettings()).Enter("R", "690 N")
 	require.Equal(t, SlipFound, r.Verdict, "%+v", r)
 	require.Less(t, r.Slips[0].Probability, sureEnough)
-	assert.Contains(t, r.Feedback, "forces added as numbers")
-	assert.Contains(t, r.Feedback, "sine and cosine exchanged")
+	assert.Contains(t, r.Feedback, "the other force's value used")
+	assert.Contains(t, r.Feedback, "factor 2 of the cosine law left out")
 }
 
 func TestSharesSumToOne(t *testing.T) {
