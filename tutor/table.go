@@ -72,29 +72,27 @@ func (s *state) newTable(q int, all []guess) *table {
 // weightOf is the weight of guesses of one value; each set of ids counts once,
 // by its likeliest way.
 func weightOf(guesses []guess) float64 {
-	if len(guesses) == 1 {
-		return guesses[0].weight
-	}
 	sum := 0.0
 	for i := range guesses {
 		g := &guesses[i]
-		again := false
-		for j := range guesses[:i] {
+		likeliest := true
+		for j := range guesses {
 			h := &guesses[j]
-			if slices.Equal(g.first.ids, h.first.ids) && g.first.rounded == h.first.rounded && g.after() == h.after() {
-				again = true
-				if g.weight > h.weight {
-					sum += g.weight - h.weight
-					h.weight = g.weight
-				}
+			if i != j && (h.weight > g.weight || h.weight == g.weight && j < i) && g.says(h) {
+				likeliest = false
 				break
 			}
 		}
-		if !again {
+		if likeliest {
 			sum += g.weight
 		}
 	}
 	return sum
+}
+
+// says tells whether g and h accuse of the same.
+func (g *guess) says(h *guess) bool {
+	return g.first.rounded == h.first.rounded && g.after() == h.after() && slices.Equal(g.first.ids, h.first.ids)
 }
 
 // after is the id of the second slip, or "".
@@ -114,7 +112,7 @@ func (t *table) outcome(c *cell) outcome {
 	for i := range ways {
 		o := ways[i].outcome()
 		at, from, rounded, likely := all.at, all.from, all.rounded, all.likely
-		if w := ways[i].weight / float64(len(o.ids)); w > best {
+		if w := ways[i].weight; w > best {
 			best, at, from, rounded, likely = w, o.at, o.from, o.rounded, o.lead()
 		}
 		if i == 0 {
