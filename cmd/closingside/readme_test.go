@@ -12,6 +12,8 @@ import (
 	"testing"
 	"time"
 
+	"closingside/tutor"
+
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -93,4 +95,29 @@ func served(t *testing.T, cmd *exec.Cmd) {
 	require.NoError(t, err)
 	assert.Contains(t, string(body), `<main id="main"`)
 	assert.Contains(t, string(body), "Barges, week 5")
+}
+
+// TestREADMEProblems: every problem file that the README shows opens, and each
+// kind in its table is shown.
+func TestREADMEProblems(t *testing.T) {
+	all, err := os.ReadFile("../../README.md")
+	require.NoError(t, err)
+	shown := map[string]bool{}
+	for _, m := range regexp.MustCompile("(?s)```yaml\n(kind: ([a-z-]+)\n.*?)```").FindAllStringSubmatch(string(all), -1) {
+		t.Run(m[2], func(t *testing.T) {
+			path := filepath.Join(t.TempDir(), "p.yaml")
+			require.NoError(t, os.WriteFile(path, []byte(m[1]), 0o644))
+			lesson, err := openLesson(path)
+			require.NoError(t, err)
+			shown[lesson.Kind.Name] = true
+		})
+	}
+	listed := 0
+	for _, k := range tutor.Kinds() {
+		if strings.Contains(string(all), "| `"+k.Name+"` |") {
+			listed++
+			assert.True(t, shown[k.Name], "%s is not shown", k.Name)
+		}
+	}
+	assert.GreaterOrEqual(t, listed, 5)
 }
