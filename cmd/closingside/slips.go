@@ -45,6 +45,9 @@ func (v slipsVerb) Run(s streams) error {
 	if v.Value != "" {
 		return v.lookUp(s, lesson, quantities)
 	}
+	if q := quantities[0]; q.Equation && len(quantities) == 1 {
+		return wrongInput("--quantity %s: this is an equation, and a table holds values; look one up with --value", v.Quantity)
+	}
 	table := wrongTable(lesson, quantities, v.All)
 	switch {
 	case v.JSON:
@@ -101,6 +104,9 @@ func wrongTable(l *tutor.Lesson, quantities []*tutor.Quantity, all bool) wrongLi
 	table := wrongList{Quantities: []wrongQuantity{}}
 	settings := l.Problem.Settings
 	for _, q := range quantities {
+		if q.Equation {
+			continue
+		}
 		row := wrongQuantity{Name: q.Name, Symbol: l.SymbolText(q), Unit: l.UnitOf(q).Symbol,
 			Right: l.ShowKept(q, q.True, settings), what: l.Sentence(q, "what"), Wrong: []wrongValue{}}
 		for _, w := range l.WrongValues(q, settings) {

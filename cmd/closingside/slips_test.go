@@ -3,9 +3,12 @@ package main
 import (
 	"encoding/csv"
 	"encoding/json"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
+
+	"closingside/tutor"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -124,6 +127,38 @@ func TestSlipsRefuses(t *testing.T) {
 			out, errs, status := tell("", append([]string{"slips"}, row.args...)...)
 			assert.Empty(t, out)
 			refused(t, errs, status, row.where, row.says)
+		})
+	}
+}
+
+// Problems of every kind have their table, and their values can be looked up.
+func TestSlipsOfEveryKind(t *testing.T) {
+	for _, k := range tutor.Kinds() {
+		t.Run(k.Name, func(t *testing.T) {
+			dir := filepath.Join(t.TempDir(), "drawn")
+			_, errs, status := tell("", "generate", k.Name, "--separate", "--out", dir)
+			require.Zero(t, status, errs)
+			files, err := filepath.Glob(filepath.Join(dir, "*"))
+			require.NoError(t, err)
+			require.Len(t, files, 1)
+			out, errs, status := tell("", "slips", files[0])
+			require.Zero(t, status, errs)
+			withinWidth(t, out)
+			out, errs, status = tell("", "slips", files[0], "--json")
+			require.Zero(t, status, errs)
+			var table wrongList
+			require.NoError(t, json.Unmarshal([]byte(out), &table))
+			require.NotEmpty(t, table.Quantities)
+			for _, q := range table.Quantities {
+				require.NotEmpty(t, q.Wrong, q.Name)
+				middle := q.Wrong[len(q.Wrong)/2]
+				out, errs, status := tell("", "slips", files[0], "--value", middle.Shown, "--quantity", q.Name, "--json")
+				require.Zero(t, status, "%s %s: %s", q.Name, middle.Shown, errs)
+				var f found
+				require.NoError(t, json.Unmarshal([]byte(out), &f))
+				assert.Equal(t, q.Name, f.Answers[0].Quantity)
+				assert.NotEqual(t, "correct", f.Answers[0].Verdict, "%s %s", q.Name, middle.Shown)
+			}
 		})
 	}
 }

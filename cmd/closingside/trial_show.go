@@ -52,6 +52,7 @@ var mistakeRows = []tableRow{
 	{"one head", "  in a step not written"},
 	{"one radians", "  calculator in radians"},
 	{"one expression", "  entered as a formula"},
+	{"one equation", "  in an equation"},
 	{"two magnitudes", "two slips, magnitudes"},
 	{"two magnitudes worked", "  both in the working"},
 	{"two magnitudes written", "  one in writing down"},

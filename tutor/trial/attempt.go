@@ -48,6 +48,10 @@ func (p *learner) attempt(chain []step, m mishap) sheet {
 // sheet writes down the value found for q by tree.
 func (p *learner) sheet(q *tutor.Quantity, h held, tree expr.Node, m mishap) sheet {
 	s := sheet{value: h.value, fault: h.fault}
+	if q.Equation {
+		s.text = p.equation(tree)
+		return s
+	}
 	for _, x := range m.slips {
 		if !x.written {
 			continue
@@ -73,7 +77,7 @@ func (p *learner) sheet(q *tutor.Quantity, h held, tree expr.Node, m mishap) she
 // itself is kept as it comes when it is to be written down.
 func (p *learner) find(s step, m mishap, end bool) (held, expr.Node) {
 	tree, f := p.slipped(s, m)
-	if p.radians {
+	if p.radians && !s.quantity.Equation {
 		if pressed := inRadians(tree); !p.same(s.quantity, pressed, tree) {
 			tree, f = pressed, f.with(fault{slips: []made{{"radian-mode", calculator}}})
 		}

@@ -39,6 +39,7 @@ type Case struct {
 	Kept       int      // digits the learner keeps on the way; 0 for all
 	Cut        bool
 	Expression bool
+	Equation   bool
 	Written    bool // a slip was made in writing the value down
 	Shared     bool // a wrong value that other slips, too, would write so; told of what was missed
 	Reply      tutor.Reply
@@ -48,8 +49,12 @@ type Case struct {
 // record notes a case.
 func (p *learner) record(q *tutor.Quantity, s sheet, reply tutor.Reply, took time.Duration) {
 	c := Case{Quantity: q.Name, Angle: q.Dim == statics.DimAngle, Cause: s.fault.cause(), Rests: s.fault.rests, Refused: slices.Clone(p.refused),
-		Kept: p.keep.digits, Cut: p.keep.cut, Expression: s.expression, Written: s.written, Reply: reply, Took: took}
-	for _, a := range p.work.Past[:len(p.work.Past)-1] {
+		Kept: p.keep.digits, Cut: p.keep.cut, Expression: s.expression, Equation: q.Equation, Written: s.written, Reply: reply, Took: took}
+	past := p.work.Past
+	if reply.Verdict != tutor.Unreadable { // which is not kept
+		past = past[:len(past)-1]
+	}
+	for _, a := range past {
 		c.Before = append(c.Before, [2]string{a.Quantity, a.Entry})
 	}
 	for _, m := range s.fault.slips {
@@ -63,7 +68,7 @@ func (p *learner) record(q *tutor.Quantity, s sheet, reply tutor.Reply, took tim
 	if c.Cause == TwoSlips {
 		c.Slips = []string{strings.Join(c.Slips, "+")}
 	}
-	c.Shared = c.asks() && p.shares(q, reply, c.Slips)
+	c.Shared = c.asks() && !q.Equation && p.shares(q, reply, c.Slips)
 	p.cases = append(p.cases, c)
 }
 

@@ -98,7 +98,11 @@ func (p *learner) study() {
 	for i := range p.lesson.Quantities {
 		q := &p.lesson.Quantities[i]
 		switch {
-		case q.Given || q.Equation || len(q.Routes) == 0 || math.IsNaN(q.True):
+		case q.Given || len(q.Routes) == 0 || math.IsNaN(q.True):
+		case q.Equation:
+			if p.die.chance(0.5) {
+				p.reach(q.Name)
+			}
 		case q.Answer:
 			p.reach(q.Name)
 		default:
@@ -155,7 +159,7 @@ func (p *learner) plan(steps []step, name string, finding []string) ([]step, boo
 	for _, r := range p.routes(q) {
 		all, ok := slices.Clip(steps), true
 		for _, in := range expr.Symbols(r.Tree) {
-			if ok && !p.has(in, all) {
+			if ok && !(q.Equation && letter(p.lesson.Quantity(in))) && !p.has(in, all) {
 				all, ok = p.plan(all, in, finding)
 			}
 		}
@@ -235,6 +239,10 @@ func (p *learner) enter(q *tutor.Quantity, text string) (tutor.Reply, time.Durat
 // not, is right for the learner; a wrong value is one that others rest on.
 func (p *learner) settle(q *tutor.Quantity, s sheet, reply tutor.Reply, wrong bool) {
 	h := held{value: s.value}
+	if q.Equation {
+		p.mind[q.Name] = h
+		return
+	}
 	if p.paper || s.written {
 		h.value = turned(q, reply.Reading.Value)
 	}

@@ -40,6 +40,9 @@ func (p *learner) mishap(chain []step) mishap {
 	}
 	chain = p.behind(chain)
 	last := chain[len(chain)-1]
+	if last.quantity.Equation { // nothing is worked out in it
+		return mishap{slips: p.slip(last, last, nil)}
+	}
 	switch p.die.weighted([]float64{h.Slip, h.Two, h.Early, h.Noise}) {
 	case 0:
 		return mishap{slips: p.slip(p.somewhere(chain), last, nil)}
@@ -86,7 +89,7 @@ func (p *learner) slip(s, last step, after *slip) []slip {
 	byRow := map[string][]slip{}
 	var rows []string
 	add := func(x slip) {
-		if after != nil && x.id == after.id {
+		if after != nil && x.id == after.id || s.quantity.Equation && !p.writable(x.tree) {
 			return
 		}
 		if byRow[x.id] == nil {
@@ -102,7 +105,7 @@ func (p *learner) slip(s, last step, after *slip) []slip {
 			add(slip{at: s.quantity, id: m.Slip, tree: m.Tree})
 		}
 	}
-	if s == last {
+	if s == last && !s.quantity.Equation {
 		for _, x := range p.lesson.Miswritten(s.quantity, s.quantity.True) {
 			add(slip{at: s.quantity, id: x.IDs[0], written: true})
 		}

@@ -106,9 +106,55 @@ func (p *learner) swapped(s string) (string, bool) {
 
 func isDigit(r rune) bool { return r >= '0' && r <= '9' }
 
-// formula is tree with numbers for symbols, as written on paper: givens as
-// stated, values found at the digits written. False where it can't be written
-// so (a key in another angle mode).
+// equation is a sum that is zero, as written on paper: numbers for what is
+// given or found, letters for the unknowns.
+func (p *learner) equation(sum expr.Node) string {
+	n := expr.Substitute(sum, func(name string) (expr.Node, bool) {
+		q := p.lesson.Quantity(name)
+		if q == nil || letter(q) {
+			return nil, false
+		}
+		return p.number(q), true
+	})
+	return expr.Plain(n, p.lesson.Symbol) + " = 0"
+}
+
+// letter tells whether q stays a letter in an equation: an unknown, or a
+// component of one.
+func letter(q *tutor.Quantity) bool { return q.Unknown || q.Means != nil }
+
+// writable tells whether an equation can be written: it has an unknown, and no
+// key in another angle mode, which is worked out and not written.
+func (p *learner) writable(sum expr.Node) bool {
+	letters, mode := false, false
+	expr.Walk(sum, func(_ int, n expr.Node) {
+		switch n := n.(type) {
+		case expr.Sym:
+			letters = letters || letter(p.lesson.Quantity(n.Name))
+		case expr.Fn:
+			mode = mode || n.Mode != expr.InDegrees
+		}
+	})
+	return letters && !mode
+}
+
+// number is what this learner writes for a quantity inside a formula: a given
+// as stated, a value found at the digits written.
+func (p *learner) number(q *tutor.Quantity) expr.Node {
+	v := p.value(q.Name)
+	switch {
+	case q.Dim == statics.DimAngle && q.Given:
+		return expr.Deg(v)
+	case q.Dim == statics.DimAngle:
+		return expr.Deg(shorten(v, p.habits.Digits.Angle, p.keep.cut))
+	case q.Given:
+		return expr.N(v)
+	}
+	return expr.N(significant(v, p.habits.Digits.Magnitude, p.keep.cut))
+}
+
+// formula is tree with numbers for symbols, as written on paper. False where it
+// can't be written so (a key in another angle mode).
 func (p *learner) formula(tree expr.Node) (string, bool) {
 	mode, known := false, true
 	expr.Walk(tree, func(_ int, n expr.Node) {
@@ -118,21 +164,11 @@ func (p *learner) formula(tree expr.Node) (string, bool) {
 	})
 	n := expr.Substitute(tree, func(name string) (expr.Node, bool) {
 		q := p.lesson.Quantity(name)
-		v := p.value(name)
-		known = known && q != nil && !math.IsNaN(v)
+		known = known && q != nil && !math.IsNaN(p.value(name))
 		if !known {
 			return nil, false
 		}
-		if q.Dim == statics.DimAngle {
-			if !q.Given {
-				v = shorten(v, p.habits.Digits.Angle, p.keep.cut)
-			}
-			return expr.Deg(v), true
-		}
-		if !q.Given {
-			v = significant(v, p.habits.Digits.Magnitude, p.keep.cut)
-		}
-		return expr.N(v), true
+		return p.number(q), true
 	})
 	return expr.Plain(n, p.lesson.Symbol), known && !mode
 }

@@ -87,6 +87,9 @@ func (c *Case) keys() []string {
 		if c.Radians {
 			keys = append(keys, "one radians")
 		}
+		if c.Equation {
+			keys = append(keys, "one equation")
+		}
 		if c.Head {
 			keys = append(keys, "one head")
 		}

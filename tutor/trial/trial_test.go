@@ -300,3 +300,19 @@ func TestSlipsWithoutATrace(t *testing.T) {
 		assert.Equal(t, []string{"Rx"}, h.fault.rests)
 	})
 }
+
+// Equations are written with letters for the unknowns, and right ones are
+// accepted; slips in them are named.
+func TestEquations(t *testing.T) {
+	problems := tutor.KindByName("particle-equilibrium").BankProblems()
+	h := only(func(h *Habits) { h.Right, h.GoOn, h.Three, h.Cut, h.Slip = 0.5, 0, 0, 0, 1 })
+	r, err := Run(problems, h, Options{Seed: 4, Learners: 12, Misses: 1000})
+	require.NoError(t, err)
+	row := r.Row("one equation")
+	assert.Greater(t, row.Met, 20)
+	assert.GreaterOrEqual(t, Share(row.Said, row.Met), 0.8)
+	assert.Zero(t, r.Row("right").Met)
+	for _, m := range r.Misses {
+		assert.NotEqual(t, "unreadable", m.Told, "%s %s", m.Quantity, m.Entry)
+	}
+}
