@@ -30,13 +30,11 @@ func (s *session) ownForm(k *tutor.Kind) html.Node {
 			continue
 		}
 		more := []html.Part{html.El("summary", html.Text(word(k, "more", g.Key, "n", "")))}
-		open := false
 		for i := g.Min; i < g.Max; i++ {
 			more = append(more, s.item(k, g, i, mine))
-			open = open || mine && s.written(g, i)
-		}
-		if open {
-			more = append(more, html.Flag("open"))
+			if mine && s.written(g, i) {
+				more = append(more, html.Flag("open"))
+			}
 		}
 		fields = append(fields, html.El("details", more...))
 	}

@@ -266,3 +266,53 @@ func TestTheFigureBuildsUp(t *testing.T) {
 		})
 	}
 }
+
+// In little room, with text twice as large, the sketch stays whole: nothing
+// scrolls sideways, every target is large enough, and a drag shows where it
+// would settle.
+func TestSketchInLittleRoom(t *testing.T) {
+	source := axe(t)
+	h := newSite(t)
+	for _, size := range []struct {
+		width, height int64
+		scheme, text  string
+	}{{320, 640, "dark", "200%"}, {844, 390, "light", "100%"}} {
+		t.Run(fmt.Sprintf("%d×%d %s", size.width, size.height, size.text), func(t *testing.T) {
+			p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
+			p.screen(size.width, size.height, size.scheme)
+			p.open("")
+			p.ready()
+			p.eval(source+";0", nil)
+			p.eval(fmt.Sprintf(`document.documentElement.style.fontSize = %q`, size.text), nil)
+			p.toSketch()
+			_, h1 := p.ends("F1")
+			f2, h2 := p.ends("F2")
+			held := between(f2, h2, 0.5)
+			mouse := func(what input.DispatchMouseEventType, s spot) {
+				p.do(call(input.DispatchMouseEvent, input.DispatchMouseEventParams{Type: what, X: s.X, Y: s.Y, Button: input.MouseButtonLeft, Buttons: 1, ClickCount: 1}))
+			}
+			to := spot{held.X + h1.X - f2.X + 8, held.Y + h1.Y - f2.Y + 6}
+			mouse(input.DispatchMouseEventTypeMousePressed, held)
+			mouse(input.DispatchMouseEventTypeMouseMoved, between(held, to, 0.5))
+			assert.Zero(t, p.count(".f-corner.near"), "half way it is near nothing")
+			mouse(input.DispatchMouseEventTypeMouseMoved, to)
+			assert.Equal(t, 1, p.count(".f-corner.near"), "where it would settle is marked")
+			p.view(fmt.Sprintf("sketch-room-%d", size.width))
+			p.do(chromedp.KeyEvent(kb.Escape))
+			mouse(input.DispatchMouseEventTypeMouseReleased, to)
+			assert.Zero(t, p.count("#sketch-said"), "Escape leaves things as they were")
+			p.walkSketch(func(state string) {
+				var small, found []string
+				p.eval(`[...document.querySelectorAll(".sketch :is(button, summary, input:not([type=hidden]), select, [data-corner])")].map((e) => [e, e.getBoundingClientRect()]).filter(
+					([e, b]) => e.checkVisibility() && b.width > 0 && (b.height < 43.5 || b.width < 43.5)).map(([e, b]) => e.outerHTML.slice(0, 120) + " " + b.width + "×" + b.height)`, &small)
+				assert.Empty(t, small, state)
+				var wide bool
+				p.eval(fmt.Sprintf(`Math.max(innerWidth, document.documentElement.scrollWidth) > %d`, size.width), &wide)
+				assert.False(t, wide, state)
+				p.eval(`axe.run(".sketch").then((r) => r.violations.map((v) => v.id + " " + v.nodes.map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
+				assert.Empty(t, found, state)
+				p.view(fmt.Sprintf("room-%d-%s", size.width, state))
+			})
+		})
+	}
+}

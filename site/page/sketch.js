@@ -32,7 +32,8 @@
     }
     for (const corner of svg.querySelectorAll("[data-corner]")) {
       const [cx, cy] = numbers(corner.dataset.corner);
-      corner.classList.toggle("near", Math.hypot(x, y) > 12 && ends.some(([ex, ey]) => Math.hypot(ex - cx, ey - cy) < 22));
+      const reach = grip ? 22 : corner.getBBox().width / 2;
+      corner.classList.toggle("near", Math.hypot(x, y) > 12 && ends.some(([ex, ey]) => Math.hypot(ex - cx, ey - cy) < reach));
     }
   }
 
@@ -68,6 +69,8 @@
   });
   document.addEventListener("pointerup", (event) => {
     if (drag?.pointer !== event.pointerId) return;
+    const near = drag.svg.querySelector("[data-corner].near"); // a line that ends on a ring ends at its corner
+    if (near && !drag.grip) { const [x, y] = numbers(near.dataset.corner); drag.to = { x, y }; }
     if (Math.hypot(drag.to.x - drag.from.x, drag.to.y - drag.from.y) < 6) cancel(); else drop();
   });
   document.addEventListener("pointercancel", (event) => { if (drag?.pointer === event.pointerId) cancel(); });
