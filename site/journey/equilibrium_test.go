@@ -1,0 +1,64 @@
+package journey
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"closingside/tutor"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+)
+
+// TestEquationsOnThePage: an equation is typed, read while it is typed, judged,
+// and the forces that follow from it are found; on a phone and at a desk, by
+// day and by night. axe-core finds nothing, and nothing scrolls sideways.
+func TestEquationsOnThePage(t *testing.T) {
+	source := axe(t)
+	h := newSite(t)
+	crate := tutor.KindByName("particle-equilibrium").BankProblems()[0].Code()
+	for _, size := range []struct {
+		width, height int64
+		scheme        string
+	}{{390, 844, "light"}, {1280, 800, "dark"}} {
+		name := fmt.Sprintf("%d-%s", size.width, size.scheme)
+		t.Run(name, func(t *testing.T) {
+			p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
+			p.screen(size.width, size.height, size.scheme)
+			p.do(chromedp.Navigate(h.url() + "#" + crate))
+			p.ready()
+			p.await("the desk shows", `document.querySelector("#next")`)
+			if p.count("#sketch-skip") > 0 {
+				p.skipSketch()
+			}
+			p.eval(source+";0", nil)
+			look := func(state string) {
+				p.view("rest-" + name + "-" + state)
+				p.shot("rest-" + name + "-" + state + "-whole")
+				var wide bool
+				p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+				assert.False(t, wide, "%s scrolls sideways", state)
+				var found []string
+				p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
+				assert.Empty(t, found, "%s:\n%s", state, strings.Join(found, "\n"))
+			}
+			look("begun")
+			p.enter("F3", "120 N")
+			p.enter("F3", "1177 N")
+			p.enter("sumx", "T1 cos 40 + T2 cos 30 = 0")
+			p.await("the sign is asked about", `document.querySelector("#card-sumx [data-verdict=slip]")`)
+			look("slip")
+			p.enter("sumx", "T1 cos 40 = T2 cos 30")
+			p.await("another form is right", `document.querySelector("#card-sumx")?.dataset.state === "found"`)
+			p.eval(`(() => { const f = document.querySelector("#entry-sumy"); f.focus(); f.value = "T1 sin 40 + T2 sin 30 = W"; f.dispatchEvent(new Event("input", {bubbles: true})); })()`, nil)
+			p.await("it is read while it is typed", `document.querySelector("#reading-sumy math")`)
+			look("read")
+			p.enter("sumy", "T1 sin 40 + T2 sin 30 = W")
+			p.enter("F1", "1085 N")
+			p.enter("F2", "960 N")
+			p.await("all is found", `document.querySelector("#end h2")`)
+			look("done")
+		})
+	}
+}
