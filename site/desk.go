@@ -1,7 +1,6 @@
 package site
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -28,20 +27,32 @@ func (d *desk) screen() html.Node {
 	return html.El("main", html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", d.code), html.Data("focus", "title"),
 		d.back(),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(story)),
-		d.statement(),
+		d.statement(), d.situation(),
 		html.El("div", html.Class("board"), d.figure(),
 			html.El("div", html.Class("worksheet"), d.next(), d.end(),
-				d.cards("triangle", "method.triangle", func(q *tutor.Quantity) bool { return !q.Answer && d.inTriangle(q) }),
-				d.cards("components", "method.components", func(q *tutor.Quantity) bool { return !q.Answer && !d.inTriangle(q) }),
+				d.onTheWay(),
 				d.cards("answers", "page.answers", func(q *tutor.Quantity) bool { return q.Answer }),
 				d.solution(), d.tools(), d.keys())))
 }
 
-// inTriangle tells whether a quantity belongs to the force triangle: that is
-// how it is found first, and the lesson is worked that way.
-func (d *desk) inTriangle(q *tutor.Quantity) bool {
-	return q.Routes[0].Method != tutor.ByComponents &&
-		slices.ContainsFunc(d.lesson.Ways, func(w tutor.Way) bool { return w.Method == tutor.ByTriangle })
+// onTheWay are the cards of what is found on the way, by method: first the one
+// a lesson puts first, with what both need.
+func (d *desk) onTheWay() html.Nodes {
+	first := d.lesson.Ways[0].Method
+	cards := func(m tutor.Method) html.Node {
+		id := "triangle"
+		if m == tutor.ByComponents {
+			id = "components"
+		}
+		return d.cards(id, "method."+id, func(q *tutor.Quantity) bool {
+			of := q.Routes[0].Method
+			return !q.Answer && (of == m || of == tutor.AnyMethod && m == first)
+		})
+	}
+	if first == tutor.ByComponents {
+		return html.Nodes{cards(tutor.ByComponents), cards(tutor.ByTriangle)}
+	}
+	return html.Nodes{cards(tutor.ByTriangle), cards(tutor.ByComponents)}
 }
 
 // cards is a list of the quantities that belong in it.
@@ -171,8 +182,16 @@ func (d *desk) keys() html.Node {
 		}
 		add(k.insert, name, html.Text(k.label))
 	}
+	equations := false
 	for i := range d.lesson.Quantities {
-		if o := &d.lesson.Quantities[i]; o.Given || d.work.Found(o.Name) {
+		equations = equations || d.lesson.Quantities[i].Equation
+	}
+	if equations {
+		add("=", "", html.Text("="))
+	}
+	for i := range d.lesson.Quantities {
+		o := &d.lesson.Quantities[i]
+		if o.Given || o.Unknown && equations || d.work.Found(o.Name) && !o.Equation {
 			add(d.symbol(o.Name), "", d.lettered(o.Name))
 		}
 	}

@@ -16,6 +16,19 @@ var rooms = []struct {
 	{"fig-low", "low", figure.Size{Width: 330, Height: 175, Text: 14}},
 }
 
+// situation is the picture of what a statement describes, where its kind has
+// one.
+func (d *desk) situation() html.Nodes {
+	if d.lesson.Kind.Situation == nil {
+		return nil
+	}
+	scene, ok := d.lesson.Kind.Situation(d.lesson)
+	if !ok {
+		return nil
+	}
+	return html.Nodes{html.El("figure", html.ID("situation"), html.Class("fig"), SVG("fig-situation", figure.Layout(scene, rooms[0].size)))}
+}
+
 // figure shows the work so far: the last scene stays in view, the ones before
 // it can be opened.
 func (d *desk) figure() html.Node {

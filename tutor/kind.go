@@ -16,9 +16,13 @@ type Kind struct {
 	Groups []Group
 	Build  func(*Problem) (*Lesson, error)
 	Scenes func(*Work) []figure.Scene // what the work looks like so far
-	Sketch func(*Work) SketchPlan     // what is sketched before calculating; nil where nothing is
-	Draw   func(*Draw) Source         // a problem with new numbers, drawn in integers
-	Bank   []Source                   // problems of the harbour, in teaching order
+
+	// Situation is the picture of what the statement describes, false where
+	// there is none; nil for kinds without one.
+	Situation func(*Lesson) (figure.Scene, bool)
+	Sketch    func(*Work) SketchPlan // what is sketched before calculating; nil where nothing is
+	Draw      func(*Draw) Source     // a problem with new numbers, drawn in integers
+	Bank      []Source               // problems of the harbour, in teaching order
 }
 
 // Group declares a list of like things a statement gives, such as its forces.

@@ -34,9 +34,9 @@ var particleEquilibrium = Kind{
 		{Key: "gravity", Min: 0, Max: 1, Fields: []FieldSpec{{Key: "g", Is: AccelerationField, Example: "9.81 m/s²"}}},
 	},
 	Build:  buildEquilibrium,
-	Scenes: scenesEquilibrium,
-	Draw:   drawEquilibrium,
-	Bank:   equilibriumBank,
+	Scenes: scenesEquilibrium, Situation: situationEquilibrium,
+	Draw: drawEquilibrium,
+	Bank: equilibriumBank,
 }
 
 // rest is a particle at rest: what a statement of this kind comes to.

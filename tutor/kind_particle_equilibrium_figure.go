@@ -11,31 +11,39 @@ import (
 // memberOf is how a part is drawn where the situation is shown.
 var memberOf = map[string]figure.MemberKind{"cable": figure.Cable, "strut": figure.Strut, "spring": figure.Spring, "pulley": figure.Pulley, "weight": figure.Weight, "force": figure.Cable}
 
-// scenesEquilibrium shows what holds the particle, its free-body diagram and,
-// once the work has come to it, the triangle (or polygon) of forces. The
-// free-body diagram is not to scale: an unknown force shows its symbol alone.
-func scenesEquilibrium(w *Work) []figure.Scene {
-	s, err := restOf(w.Lesson.Problem)
+// situationEquilibrium shows what holds the particle.
+func situationEquilibrium(l *Lesson) (figure.Scene, bool) {
+	var parts []figure.Part
+	for _, h := range partsOf(l).parts {
+		parts = append(parts, h.drawParts(l)...)
+	}
+	return figure.Space(parts...), len(parts) > 1
+}
+
+// partsOf is a lesson's statement understood.
+func partsOf(l *Lesson) *rest {
+	s, err := restOf(l.Problem)
 	if err != nil {
 		panic("tutor: " + err.Error()) // the lesson was built from it
 	}
-	var parts []figure.Part
+	return s
+}
+
+// scenesEquilibrium shows the free-body diagram and, once the work has come to
+// it, the triangle (or polygon) of forces. The free-body diagram is not to
+// scale: an unknown force shows its symbol alone.
+func scenesEquilibrium(w *Work) []figure.Scene {
+	s := partsOf(w.Lesson)
 	var body, polygon []figure.Force
 	whole := true
 	for _, h := range s.parts {
-		parts = append(parts, s.drawParts(w, h)...)
 		body = append(body, s.drawForces(w, h)...)
 		for _, l := range h.leads {
-			name := "F" + h.n
-			polygon = append(polygon, figure.Force{Vec: r2.Scale(h.size, l.unitVector()), Label: s.forceLabel(w, h), Name: name})
+			polygon = append(polygon, figure.Force{Vec: r2.Scale(h.size, l.unitVector()), Label: s.forceLabel(w, h), Name: "F" + h.n})
 		}
 		whole = whole && (!h.wandered || w.Found("theta"+h.n))
 	}
-	var scenes []figure.Scene
-	if len(parts) > 0 {
-		scenes = append(scenes, figure.Space(parts...))
-	}
-	scenes = append(scenes, figure.FreeBody(body...))
+	scenes := []figure.Scene{figure.FreeBody(body...)}
 	if whole && (w.method() == ByTriangle || w.Done()) {
 		scenes = append(scenes, s.closed(w, polygon))
 	}
@@ -69,19 +77,20 @@ func (l lead) turn() statics.Angle {
 
 // drawParts are the parts of the space diagram. A plain force is no part of
 // what holds the particle, and what leads nobody knows where is left out.
-func (s *rest) drawParts(w *Work, h *holder) []figure.Part {
+func (h *holder) drawParts(lesson *Lesson) []figure.Part {
 	if h.is == "force" || h.wandered {
 		return nil
 	}
 	var all []figure.Part
+	sym := lesson.Symbol("F" + h.n)
 	for _, l := range h.leads {
-		p := figure.Part{Kind: memberOf[h.is], Direction: l.heading.Angle(), Length: 1, Label: figure.Symbol(w.Lesson.Symbol("F"+h.n).Letter, w.Lesson.Symbol("F"+h.n).Sub), Name: "F" + h.n,
+		p := figure.Part{Kind: memberOf[h.is], Direction: l.heading.Angle(), Length: 1, Label: figure.Symbol(sym.Letter, sym.Sub), Name: "F" + h.n,
 			Ref: l.heading.Axis.Angle(), Turn: l.turn(), Angle: l.angleLabel()}
 		switch {
 		case h.is == "weight":
-			p.Length, p.Label = 0.6, s.massLabel(h, p.Label)
+			p.Length, p.Label = 0.6, h.massLabel(p.Label)
 		case h.is == "pulley":
-			p.Hangs = s.massLabel(h, p.Label)
+			p.Hangs = h.massLabel(p.Label)
 		}
 		all = append(all, p)
 	}
@@ -89,7 +98,7 @@ func (s *rest) drawParts(w *Work, h *holder) []figure.Part {
 }
 
 // massLabel is the mass of a part where that is stated, otherwise its force.
-func (s *rest) massLabel(h *holder, otherwise figure.Label) figure.Label {
+func (h *holder) massLabel(otherwise figure.Label) figure.Label {
 	if f := h.item.Field("mass"); f.Given() {
 		return figure.Plain(f.Written)
 	}

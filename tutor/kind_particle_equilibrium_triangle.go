@@ -16,23 +16,31 @@ var (
 )
 
 // corner is the place of a part among three that make a triangle; false where
-// the forces make none.
+// the forces make none, being more or fewer, or on one line.
 func (s *rest) corner(h *holder) (i int, ok bool) {
+	if len(s.parts) != 3 {
+		return 0, false
+	}
 	for k, o := range s.parts {
-		if len(o.leads) != 1 {
-			return 0, false
-		}
 		if o == h {
 			i = k
 		}
+		if phi := s.between(k); len(o.leads) != 1 || phi < minInterior || phi > 180-minInterior {
+			return 0, false
+		}
 	}
-	return i, len(s.parts) == 3
+	return i, true
+}
+
+// between is the angle between the two forces other than the i-th.
+func (s *rest) between(i int) float64 {
+	return statics.Between(s.parts[(i+1)%3].acts(), s.parts[(i+2)%3].acts()).Degrees()
 }
 
 // triangle declares the angles between the forces and those of their triangle:
 // all of them, or the one between two forces of which the third is to find.
 func (s *rest) triangle() []Quantity {
-	if _, ok := s.corner(nil); !ok {
+	if _, ok := s.corner(nil); !ok { // not three, or on one line
 		return nil
 	}
 	var all []Quantity
@@ -45,10 +53,7 @@ func (s *rest) triangle() []Quantity {
 		if wandered && !s.parts[i].wandered {
 			continue
 		}
-		phi := statics.Between(a.acts(), b.acts()).Degrees()
-		if phi < minInterior || phi > 180-minInterior {
-			return nil
-		}
+		phi := s.between(i)
 		greek := []string{"alpha", "beta", "gamma"}[i]
 		q := Quantity{Name: between[i], Symbol: expr.Symbol{Letter: "φ", Sub: itoa(i + 1), Spoken: "phi " + itoa(i+1)}, Dim: statics.DimAngle, True: phi, Supplement: corners[i],
 			Routes: []Route{{"directions", "angle-between-forces", ByTriangle, a.leads[0].to(b.leads[0], phi)}}}

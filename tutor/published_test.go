@@ -24,13 +24,15 @@ type published struct {
 
 func readPublished(t testing.TB) map[string]published {
 	t.Helper()
-	file, err := os.ReadFile("testdata/published_forces.json")
-	require.NoError(t, err)
-	var rows []published
-	require.NoError(t, json.Unmarshal(file, &rows))
 	all := map[string]published{}
-	for _, r := range rows {
-		all[r.ID] = r
+	for _, name := range []string{"published_forces.json", "published_particles.json"} {
+		file, err := os.ReadFile("testdata/" + name)
+		require.NoError(t, err)
+		var rows []published
+		require.NoError(t, json.Unmarshal(file, &rows))
+		for _, r := range rows {
+			all[r.ID] = r
+		}
 	}
 	return all
 }

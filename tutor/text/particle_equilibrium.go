@@ -12,6 +12,17 @@ func init() {
 		atRest + "practises": "the free-body diagram, writing the two sums and solving them, the triangle of forces",
 		atRest + "asked":     "The particle is at rest. Directions lead from the particle along each part: a cable or a spring pulls it that way, a strut pushes it the other way, a force acts as its direction says. Find {answers}.",
 
+		atRest + "item.parts":      "Part {n}",
+		atRest + "item.gravity":    "Gravity",
+		atRest + "field.is":        "What it is",
+		atRest + "field.second":    "Second direction, of a cable round the particle",
+		atRest + "field.force":     "Its force",
+		atRest + "field.mass":      "Its mass",
+		atRest + "field.stiffness": "Stiffness of a spring",
+		atRest + "field.stretch":   "Stretch of a spring",
+		atRest + "field.find":      "Wanted besides its force",
+		atRest + "field.g":         "Acceleration of gravity",
+
 		atRest + "gravity": "Gravity: g = {g}.",
 
 		atRest + "given.parts.name.is.direction":                   "{name}: {is}, {direction}; its force is not known",

@@ -1,0 +1,56 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/figure"
+)
+
+// No label of a particle's figures lies on another or on a line, in either room
+// of the page, for the bank and for random problems.
+func TestFiguresOfAParticleAtRest(t *testing.T) {
+	var lessons []*Lesson
+	for i := range particleEquilibrium.Bank {
+		lessons = append(lessons, bankLesson(t, &particleEquilibrium, i))
+	}
+	for d := NewDraw(3, 9); len(lessons) < 250; {
+		p, err := ReadProblem(drawEquilibrium(d))
+		require.NoError(t, err)
+		if l, err := Open(p); err == nil {
+			lessons = append(lessons, l)
+		}
+	}
+	scenes, leaders := 0, 0
+	for _, l := range lessons {
+		s := DefaultSettings()
+		s.Method = ByTriangle // shows the triangle from the start
+		all := particleEquilibrium.Scenes(NewWork(l, s))
+		if situation, ok := particleEquilibrium.Situation(l); ok {
+			all = append(all, situation)
+		}
+		for _, scene := range all {
+			for _, room := range []figure.Size{{Width: 330, Height: 250}, {Width: 330, Height: 175, Text: 14}} {
+				d := figure.Layout(scene, room)
+				scenes++
+				leaders += d.Cost.Leaders
+				assert.Zero(t, d.Cost.Overlaps, "%s: %s at %v", l.Problem.Code(), scene.Title, room)
+				assert.NotEmpty(t, d.Desc)
+			}
+		}
+	}
+	t.Logf("%d drawings, %d labels on leaders", scenes, leaders)
+	assert.Greater(t, scenes, 1000)
+}
+
+// The free-body diagram tells nothing that is still to be found.
+func TestTheFreeBodyDiagramKeepsTheUnknown(t *testing.T) {
+	w := NewWork(bankLesson(t, &particleEquilibrium, 3), DefaultSettings())
+	body := particleEquilibrium.Scenes(w)[0]
+	assert.Contains(t, body.Desc, "not known")
+	assert.NotContains(t, body.Desc, w.Lesson.Show(w.Lesson.Quantity("F3"), w.Lesson.Truth("F3"), w.Settings.Answer))
+	require.Equal(t, Correct, w.Enter("theta3", w.Lesson.right(w.Lesson.Quantity("theta3"), Digits{4, 2})).Verdict)
+	assert.NotContains(t, particleEquilibrium.Scenes(w)[0].Desc, "not known")
+}
