@@ -31,3 +31,16 @@ func drawn(label figure.Label, name string, h statics.Heading, vec r2.Vec) figur
 }
 
 func plainNumber(v float64) string { return expr.FormatNumber(v, 6) }
+
+// componentFigure shows the force whose components the work is at: the first
+// of those named that lacks one, or the last.
+func (w *Work) componentFigure(forces []figure.Force) figure.Scene {
+	at := forces[len(forces)-1]
+	for _, f := range forces {
+		if !w.Found(f.Name+"x") || !w.Found(f.Name+"y") {
+			at = f
+			break
+		}
+	}
+	return figure.Rectangular(at, w.label(at.Name+"x"), w.label(at.Name+"y"))
+}

@@ -7,7 +7,6 @@ import (
 	"slices"
 	"strconv"
 
-	"closingside/statics"
 	"closingside/tutor"
 	"closingside/tutor/text"
 )
@@ -61,11 +60,13 @@ const (
 
 // task writes the items of one problem.
 func (p *pack) task(t *tutor.Task) error {
-	lesson, err := tutor.Open(t.Problem)
+	given := *t.Problem
+	given.Settings.Direction = tutor.Reference{} // from +x: a platform compares numbers
+	lesson, err := tutor.Open(&given)
 	if err != nil {
 		return err
 	}
-	w := tutor.NewWork(lesson, t.Problem.Settings)
+	w := tutor.NewWork(lesson, given.Settings)
 	problem := "p" + itoa(t.Number)
 	svg, err := drawing(lesson.Kind.Scenes(w)[0])
 	if err != nil {
@@ -127,15 +128,9 @@ func (s *stem) ask(question *el) *el {
 	return body.add(question)
 }
 
-// question names the value, its unit and how finely it is asked. A direction is
-// always told from +x here, whatever the settings: a platform compares numbers.
+// question names the value, its unit and how finely it is asked.
 func (s *stem) question() string {
-	d := s.work.Settings.Answer
-	if s.q.Dim == statics.DimAngle {
-		return text.Say("export.angle", "what", s.lesson.Sentence(s.q, "what"), "symbol", s.lesson.SymbolText(s.q), "places", itoa(d.Angle))
-	}
-	return text.Say("export.magnitude", "what", s.lesson.Sentence(s.q, "what"), "symbol", s.lesson.SymbolText(s.q),
-		"unit", s.lesson.UnitOf(s.q).Symbol, "digits", itoa(d.Magnitude))
+	return text.Say("export.question", "what", s.lesson.Sentence(s.q, "what"), "symbol", s.lesson.SymbolText(s.q), "asked", s.work.Asked(s.q))
 }
 
 func declare(base string, correct ...string) *el {

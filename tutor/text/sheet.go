@@ -27,7 +27,6 @@ var sheet = map[string]string{
 
 // export holds what exported items say.
 var export = map[string]string{
-	"export.angle":     "{symbol}, {what}, in degrees, to {places} after the point:",
-	"export.magnitude": "{symbol}, {what}, in {unit}, to {digits} digits:",
-	"export.mistake":   "This value comes out when something went wrong: {mistake}. Look at that step again.",
+	"export.question": "{symbol}, {what}, {asked}:",
+	"export.mistake":  "This value comes out when something went wrong: {mistake}. Look at that step again.",
 }
