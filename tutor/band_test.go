@@ -92,6 +92,9 @@ func (k *walker) find(in *Quantity, enter bool) float64 {
 			taken = append(taken, j)
 		}
 	}
+	if len(taken) == 0 { // a kind that finds it by such a route alone
+		taken = []int{0}
+	}
 	r := &in.Routes[taken[k.rng.IntN(len(taken))]]
 	v := k.work(in, r, enter)
 	k.beyond = k.beyond || in.apart(k.w.Settings.Work.roundTo(in.Dim, v), in.True) > k.w.limit(in)
