@@ -6,6 +6,9 @@ SHELL := bash
 .PHONY: help run install build test test-browsers check unit wasm page tools browser bench fuzz clean
 PORT ?= 8080
 FUZZTIME ?= 20s
+# Made-up hostile texts for the reader, and requests for the page (make fuzz).
+HOSTILE ?= 200000
+HOSTILE_REQUESTS ?= 20000
 
 # Tests in WebAssembly run under Node with a short environment: the runtime takes 8 kB of it at most.
 WASM_PACKAGES = ./wasm ./site ./site/html
@@ -73,7 +76,9 @@ bench: browser tools ## figures: Go benchmarks, checks against mathjs, the engin
 	go test -run '^$$' -bench . -benchtime 0.3s $$(go list ./... | grep -v /site/journey)
 	go test -run '^$$' -bench . -benchtime 1x -timeout 20m ./site/journey
 
-fuzz: ## every fuzz target for FUZZTIME each
+fuzz: ## every fuzz target for FUZZTIME each; HOSTILE texts thrown together for the reader, HOSTILE_REQUESTS for the page
+	go test -count=1 -timeout 3h ./tutor/entry -run Hostile -hostile $(HOSTILE)
+	go test -count=1 -timeout 3h ./site -run HostileSessions -hostile $(HOSTILE_REQUESTS)
 	@for pkg in $$(go list ./...); do \
 		for f in $$(go test -list '^Fuzz' $$pkg | grep '^Fuzz' || true); do \
 			echo "$$pkg $$f"; go test -run '^$$' -fuzz "^$$f\$$" -fuzztime $(FUZZTIME) $$pkg; done; done

@@ -180,11 +180,10 @@ func showEach(page *screen, l *tutor.Lesson) {
 // inWords says what q is and, for a direction to be reported otherwise than from
 // +x, what it is then.
 func inWords(l *tutor.Lesson, q *tutor.Quantity) string {
-	what := l.Sentence(q, "what")
 	if told := l.Reported(q, q.True, shownDigits); told != l.Show(q, q.True, shownDigits) {
-		what += ": " + told
+		return l.Say(l.Kind.Name+"."+q.Name+".what") + "; as asked: " + told
 	}
-	return what
+	return l.Sentence(q, "what")
 }
 
 // showSettings says how the problem is to be worked, where that is not as
