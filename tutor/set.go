@@ -115,6 +115,15 @@ func (s *Set) Marks() int {
 	return n
 }
 
+// rule is the drawing rule that the set's problems depend on; "" where none is
+// drawn.
+func (s *Set) rule() string {
+	if slices.ContainsFunc(s.Parts, func(p Part) bool { return p.Problem == nil }) {
+		return drawRule
+	}
+	return ""
+}
+
 // Personal tells whether students get different variants.
 func (s *Set) Personal() bool { return s.Own || s.Shuffle }
 
@@ -125,7 +134,7 @@ func (s *Set) Variant(student string) (*Variant, error) {
 	if s.Personal() {
 		v.Student = FoldStudent(student)
 	}
-	v.ID = letters(s.hash(v.Student, "variant"), 5)
+	v.ID = letters(s.hash(v.Student, "variant", s.rule()), 5)
 	n := 0
 	for _, part := range s.Parts {
 		for range part.Count {

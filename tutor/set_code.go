@@ -9,9 +9,10 @@ import (
 
 // A set's code is the set, and for whom, in the fragment of an address:
 //
-//	s1+Mooring_lines+1+Degree_mode.+o+d4;two-forces;3;2+p6;1!two-forces!…!k3f+1042+k9a2
+//	s1k3f9+Mooring_lines+1+Degree_mode.+o+d4;two-forces;3;2+p6;1!two-forces!…!k3f+1042+k9a2
 //
-// version, title, the set's own version, note, choices, problems, student, and
+// version, with the drawing rule where problems are drawn (a page of another
+// rule would draw others, and refuses), title, the set's own version, note, choices, problems, student, and
 // four letters against mistyping. The choices are letters (o: numbers of
 // their own, s: shuffled, h or n: carried work earns half or nothing), then
 // behind a colon what the settings change. Problems to be drawn begin with d
@@ -31,7 +32,7 @@ func IsSetCode(code string) bool { return strings.HasPrefix(code, "s") }
 
 // Code is the set as a code, for a student or ("") for all.
 func (s *Set) Code(student string) string {
-	parts := []string{setCodeVersion, guard(s.Title), guard(s.Version), guard(s.Note), s.choices()}
+	parts := []string{setCodeVersion + s.rule(), guard(s.Title), guard(s.Version), guard(s.Note), s.choices()}
 	for _, p := range s.Parts {
 		parts = append(parts, p.code(s))
 	}
@@ -82,7 +83,8 @@ func OpenSetCode(code string) (*Set, string, error) {
 		return nil, "", broken
 	}
 	parts := strings.Split(code[:cut], "+")
-	if parts[0] != setCodeVersion {
+	rule, known := strings.CutPrefix(parts[0], setCodeVersion)
+	if !known || rule != "" && rule != drawRule {
 		return nil, "", errors.New(text.Say("code.version"))
 	}
 	if code[cut+1:] != checkOf(code[:cut]) || len(parts) < 7 {
@@ -106,7 +108,7 @@ func OpenSetCode(code string) (*Set, string, error) {
 		s.Parts = append(s.Parts, p)
 	}
 	student := FoldStudent(unguard(parts[last]))
-	if s.Title == "" || s.Size() > maxTasks || student != "" && CheckStudent(student) != "" {
+	if s.Title == "" || s.Size() > maxTasks || rule != s.rule() || student != "" && CheckStudent(student) != "" {
 		return nil, "", broken
 	}
 	return s, student, nil

@@ -41,20 +41,23 @@ func TestASetsCodeComesBack(t *testing.T) {
 func TestABrokenSetCodeIsRefused(t *testing.T) {
 	good := readSet(t, weekThree()).Code("")
 	checked := func(body string) string { return body + "+" + checkOf(body) }
+	drawn := func(rest string) string { return checked(setCodeVersion + drawRule + rest) }
 	for name, code := range map[string]string{
 		"empty": "", "mark alone": "s", "cut short": good[:len(good)-1], "cut in half": good[:len(good)/2],
 		"another version": "s9" + good[2:], "too long": checked("s1+" + strings.Repeat("x", MaxSetCode)),
+		"another rule": checked("s1zzzz+T+1+++d1;two-forces+"),
+		"no rule":      checked("s1+T+1+++d1;two-forces+"),
 		"no title":     checked("s1++1+++d1;two-forces+"),
-		"no problems":  checked("s1+T+1+++"),
-		"no such kind": checked("s1+T+1+++d1;ten-forces+"),
-		"a choice":     checked("s1+T+1++z+d1;two-forces+"),
-		"a part":       checked("s1+T+1+++z1;two-forces+"),
-		"no part":      checked("s1+T+1++++"),
-		"no marks":     checked("s1+T+1+++d;two-forces;1;0+"),
-		"too many":     checked("s1+T+1+++d1;two-forces;40;0+d1;two-forces;40;0+"),
-		"a problem":    checked("s1+T+1+++p1;1!two-forces!!0000+"),
-		"settings":     checked("s1+T+1++:zz9+d1;two-forces;1;0+"),
-		"student":      checked("s1+T+1++o+d1;two-forces;1;0+" + strings.Repeat("9", 80)),
+		"no problems":  drawn("+T+1+++"),
+		"no such kind": drawn("+T+1+++d1;ten-forces+"),
+		"a choice":     drawn("+T+1++z+d1;two-forces+"),
+		"a part":       drawn("+T+1+++z1;two-forces+"),
+		"no part":      drawn("+T+1++++"),
+		"no marks":     drawn("+T+1+++d;two-forces;1;0+"),
+		"too many":     drawn("+T+1+++d1;two-forces;40;0+d1;two-forces;40;0+"),
+		"a problem":    drawn("+T+1+++p1;1!two-forces!!0000+"),
+		"settings":     drawn("+T+1++:zz9+d1;two-forces;1;0+"),
+		"student":      drawn("+T+1++o+d1;two-forces;1;0+" + strings.Repeat("9", 80)),
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, _, err := OpenSetCode(code)
@@ -68,7 +71,7 @@ func FuzzOpenSetCode(f *testing.F) {
 	for _, s := range manySets(f) {
 		f.Add(s.Code("1042"))
 	}
-	f.Add("s1+T+1++os:d4+d1;two-forces;1;0+~zz")
+	f.Add(setCodeVersion + drawRule + "+T+1++os:d4+d1;two-forces;1;0+~zz")
 	f.Fuzz(func(t *testing.T, code string) {
 		for _, c := range []string{code, code + "+" + checkOf(code)} {
 			s, student, err := OpenSetCode(c)
