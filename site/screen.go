@@ -40,7 +40,7 @@ func (s *session) home() html.Node {
 		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(s.refused)))
 	}
 	last := s.last()
-	if last != nil {
+	if last := s.unfinished(); last != nil {
 		parts = append(parts, html.El("section", html.Class("sheet going"), html.A("aria-labelledby", "going"),
 			html.El("h2", html.ID("going"), html.Class("label"), html.Text(text.Say("page.home.going"))), s.choices([]*tutor.Problem{last.lesson.Problem})))
 	}
@@ -56,6 +56,18 @@ func (s *session) home() html.Node {
 func (s *session) last() *desk {
 	if n := len(s.order); n > 0 {
 		return s.desks[s.order[n-1]]
+	}
+	return nil
+}
+
+// unfinished is the latest desk whose answers are not all found, or nil.
+func (s *session) unfinished() *desk {
+	for i := len(s.order) - 1; i >= 0; i-- {
+		if d := s.desks[s.order[i]]; d != nil {
+			if d.catchUp(); !d.work.Done() {
+				return d
+			}
+		}
 	}
 	return nil
 }

@@ -40,11 +40,13 @@ func (p *visitor) view(name string) {
 
 // TestAudit walks through every screen and state on a phone and on a desk's
 // screen, by day and by night: axe-core finds nothing to complain of, and
-// nothing scrolls sideways.
+// nothing scrolls sideways. On the first walk the Nu HTML checker reads every
+// state, and targets have room for thumbs.
 func TestAudit(t *testing.T) {
 	source := axe(t)
 	h := newSite(t)
-	for _, size := range []struct {
+	snaps := newSnapshots(t, h)
+	for i, size := range []struct {
 		width, height int64
 		scheme        string
 	}{{390, 844, "light"}, {390, 844, "dark"}, {1280, 800, "dark"}, {320, 640, "light"}} {
@@ -57,6 +59,12 @@ func TestAudit(t *testing.T) {
 				p.eval(source+";0", nil)
 			}
 			p.walk(func(state string) {
+				if i == 0 {
+					p.roomForThumbs(state)
+					var page string
+					p.eval(`"<!doctype html>" + document.documentElement.outerHTML`, &page)
+					snaps.keep(t, state, page)
+				}
 				p.view(fmt.Sprintf("%d-%s-%s", size.width, size.scheme, state))
 				var wide bool
 				p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
@@ -70,6 +78,7 @@ func TestAudit(t *testing.T) {
 			})
 		})
 	}
+	t.Run("Nu HTML checker", snaps.check)
 }
 
 // walk shows every state of the page in turn.
@@ -118,7 +127,7 @@ func (p *visitor) walk(look func(state string)) {
 	p.eval(`(() => { const d = document.querySelector("#tools details"); d.open = true; d.scrollIntoView({ block: "center" }); })()`, nil)
 	look("start-again")
 	p.eval(`document.querySelector("main nav button").click()`, nil)
-	p.await("the list shows", `document.querySelector(".going")`)
+	p.await("the list shows", `document.querySelector(".kind")`)
 	look("home-begun")
 }
 

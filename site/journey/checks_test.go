@@ -7,7 +7,6 @@ import (
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
-	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -17,52 +16,53 @@ import (
 // Core (§2.1.4).
 const behind = ".*'wasm-unsafe-eval'.*|.*Attribute .tabindex. not allowed on element .math.*"
 
-// The Nu HTML checker is content with the page as published and with every
-// state the engine brings it to.
-func TestNuChecker(t *testing.T) {
+// snapshots keeps the page as published and every state the engine brings it
+// to, for the Nu HTML checker.
+type snapshots struct{ dir string }
+
+func newSnapshots(t *testing.T, h *host) snapshots {
+	t.Helper()
+	s := snapshots{t.TempDir()}
+	published, err := h.ReadFile("index.html")
+	require.NoError(t, err)
+	s.keep(t, "published", string(published))
+	return s
+}
+
+func (s snapshots) keep(t testing.TB, state, page string) {
+	t.Helper()
+	require.NoError(t, os.WriteFile(filepath.Join(s.dir, state+".html"), []byte(page), 0o644))
+}
+
+// check has the checker read everything kept; it finds nothing.
+func (s snapshots) check(t *testing.T) {
+	t.Helper()
 	jar, err := filepath.Abs("../../testdata/npm/node_modules/vnu-jar/build/dist/vnu.jar")
 	require.NoError(t, err)
 	require.FileExists(t, jar, "make tools installs it")
-	h := newSite(t)
-	p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
-	p.home()
-	p.ready()
-	dir := t.TempDir()
-	published, err := h.ReadFile("index.html")
-	require.NoError(t, err)
-	require.NoError(t, os.WriteFile(filepath.Join(dir, "published.html"), published, 0o644))
-	p.walk(func(state string) {
-		var page string
-		p.eval(`"<!doctype html>" + document.documentElement.outerHTML`, &page)
-		require.NoError(t, os.WriteFile(filepath.Join(dir, state+".html"), []byte(page), 0o644))
-	})
-	out, err := exec.Command("java", "-Xss4m", "-jar", jar, "--Werror", "--skip-non-html", "--filterpattern", behind, dir).CombinedOutput()
+	out, err := exec.Command("java", "-Xss4m", "-jar", jar, "--Werror", "--skip-non-html", "--filterpattern", behind, s.dir).CombinedOutput()
 	assert.NoError(t, err, "%s", out[:min(len(out), 3000)])
 
-	broken := filepath.Join(dir, "broken.html")
+	broken := filepath.Join(t.TempDir(), "broken.html")
 	require.NoError(t, os.WriteFile(broken, []byte("<!doctype html><p><div></p>"), 0o644))
 	assert.Error(t, exec.Command("java", "-Xss4m", "-jar", jar, broken).Run(), "the checker does check")
 }
 
-// Targets are at least 44 px high and wide, and with text twice as large
-// nothing scrolls sideways.
-func TestRoomForThumbs(t *testing.T) {
-	p := newVisitor(t, newSite(t), browser, chromedp.WithNewBrowserContext())
-	p.home()
-	p.ready()
-	p.walk(func(state string) {
-		var small []string
-		p.eval(`[...document.querySelectorAll("button, summary, input:not([type=hidden]), select, a[href]")].map((e) => [e, e.getBoundingClientRect()]).filter(
-			([e, b]) => e.checkVisibility() && !e.classList.contains("skip") && b.width > 0 && (b.height < 43.5 || b.width < 43.5)
-		).map(([e, b]) => e.outerHTML.slice(0, 120) + " " + b.width + "×" + b.height)`, &small)
-		assert.Empty(t, small, state)
-		p.eval(`document.documentElement.style.fontSize = "200%"`, nil)
-		var wide []string
-		p.eval(`document.documentElement.scrollWidth <= innerWidth ? [] : [...document.querySelectorAll("body *")].filter(
-			(e) => e.checkVisibility() && e.getBoundingClientRect().right > innerWidth + 1).map((e) => e.outerHTML.slice(0, 120))`, &wide)
-		assert.Empty(t, wide, "%s with text at 200 %%", state)
-		p.eval(`document.documentElement.style.fontSize = ""`, nil)
-	})
+// roomForThumbs: targets are at least 44 px high and wide, and with text twice
+// as large nothing scrolls sideways.
+func (p *visitor) roomForThumbs(state string) {
+	p.t.Helper()
+	var small []string
+	p.eval(`[...document.querySelectorAll("button, summary, input:not([type=hidden]), select, a[href]")].map((e) => [e, e.getBoundingClientRect()]).filter(
+		([e, b]) => e.checkVisibility() && !e.classList.contains("skip") && b.width > 0 && (b.height < 43.5 || b.width < 43.5)
+	).map(([e, b]) => e.outerHTML.slice(0, 120) + " " + b.width + "×" + b.height)`, &small)
+	assert.Empty(p.t, small, state)
+	p.eval(`document.documentElement.style.fontSize = "200%"`, nil)
+	var wide []string
+	p.eval(`document.documentElement.scrollWidth <= innerWidth ? [] : [...document.querySelectorAll("body *")].filter(
+		(e) => e.checkVisibility() && e.getBoundingClientRect().right > innerWidth + 1).map((e) => e.outerHTML.slice(0, 120))`, &wide)
+	assert.Empty(p.t, wide, "%s with text at 200 %%", state)
+	p.eval(`document.documentElement.style.fontSize = ""`, nil)
 }
 
 // What the shell says in trouble passes axe-core too, in high contrast as well.
