@@ -42,6 +42,28 @@ var angleSlips = []Slip{
 		}
 		return nil
 	}},
+	{ID: "direction-for-angle", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpSub); ok && c.isDirection(l) && c.isDirection(r) {
+			return []expr.Node{l, r}
+		}
+		return nil
+	}},
+	{ID: "reflex-angle", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		l, r, ok := bin(n, expr.OpSub)
+		if _, _, away := bin(l, expr.OpSub); ok && away && isDegrees(r, 360) && !c.quantity.Turns {
+			return one(l)
+		}
+		if _, _, away := bin(r, expr.OpSub); ok && away && isDegrees(l, 360) && !c.quantity.Turns {
+			return one(r)
+		}
+		return nil
+	}},
+	{ID: "negative-axis", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		if c.isDirection(n) || c.quantity.Turns && c.atRoot() {
+			return one(expr.Sub(expr.Deg(180), n))
+		}
+		return nil
+	}},
 	{ID: "other-axis", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
 		if c.isDirection(n) || c.quantity.Turns && c.atRoot() {
 			return one(expr.Sub(expr.Deg(90), n))

@@ -27,6 +27,20 @@ var trigSlips = []Slip{
 		}
 		return nil
 	}},
+	{ID: "other-side", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
+		over, under, ok := bin(n, expr.OpDiv)
+		if q := c.symbol(under); !ok || q == nil || q.Given || !c.isMagnitude(under) || !contains(over, isForward) {
+			return nil
+		}
+		var out []expr.Node
+		for i := range c.lesson.Quantities { // a given side in place of the one found
+			q := &c.lesson.Quantities[i]
+			if side := expr.S(q.Name); q.Given && c.isMagnitude(side) && !contains(over, func(m expr.Node) bool { return m == side }) {
+				out = append(out, expr.Div(over, side))
+			}
+		}
+		return out
+	}},
 	{ID: "obtuse-missed", Prior: 3, Rule: func(_ *context, n expr.Node) []expr.Node { // sin x = sin(180° − x)
 		if l, r, ok := bin(n, expr.OpSub); ok && isDegrees(l, 180) {
 			if _, sine := fn(r, expr.FnAsin); sine {
