@@ -22,7 +22,7 @@ func (s *session) handle(f Form, log string) html.Nodes {
 		return s.start(f, log)
 	case "read":
 		return s.read(f)
-	case "enter", "hint", "solution", "undo", "stand", "withdraw", "sketch":
+	case "enter", "hint", "solution", "undo", "stand", "withdraw", "sketch", "answer":
 		if d := s.desk(f); d != nil {
 			d.catchUp()
 			return d.answer(f)
@@ -108,6 +108,10 @@ func (d *desk) answer(f Form) html.Nodes {
 			said = text.Say("page.nothing")
 		} else if d.work.Latest() == nil { // its button is gone
 			focus = "entry-" + d.open
+		}
+	case "answer":
+		if judged {
+			said, focus = reply.Feedback, "entry-"+reply.Quantity
 		}
 	case "stand", "withdraw":
 		said, focus = d.standHeard(f.Get("quantity"))

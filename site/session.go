@@ -73,7 +73,7 @@ func (s *session) replay(f Form) {
 	switch f.Get("do") {
 	case "open", "home", "draw", "own", "personal":
 		s.move(f)
-	case "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch":
+	case "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer":
 		if d := s.desk(f); d != nil {
 			d.past = append(d.past, f)
 		}
@@ -232,6 +232,10 @@ func (d *desk) take(f Form) (reply tutor.Reply, ok bool) {
 		}
 	case "sketch":
 		d.asked = d.sketchAct(f)
+	case "answer":
+		if asked {
+			return d.chosen(f, name)
+		}
 	case "stand", "withdraw":
 		if asked && d.standBy(f, name) {
 			return d.work.Standing(name).Reply, true

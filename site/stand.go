@@ -19,6 +19,9 @@ func (d *desk) attempt(q *tutor.Quantity, a *tutor.Attempt) html.Node {
 	if a.Reason != "" {
 		parts = append(parts, html.El("p", html.Text(text.Say("page.stand.stood")+" "), html.El("q", html.Text(a.Reason))))
 	}
+	if a == d.work.Standing(q.Name) {
+		parts = append(parts, d.which(q, a))
+	}
 	if a == d.work.Standing(q.Name) && a.Verdict != correct {
 		parts = append(parts, d.standForm(q, a))
 	}

@@ -30,7 +30,7 @@ func TestStandingByARefusedEntry(t *testing.T) {
 	assert.NotContains(t, stood, `name="reason"`)
 	outcome := stood[strings.Index(stood, `id="log"`):]
 	assert.Contains(t, outcome, "stands=I+measured+it+%26", "the log keeps the reason beside the verdict")
-	assert.Contains(t, outcome, "verdict=unexplained")
+	assert.Contains(t, outcome, "verdict=early-rounding")
 
 	t.Run("replay", func(t *testing.T) {
 		back := string(Handle([]byte(line("do", "start", "hash", barge(), "at", "9") + "\n" + strings.Join([]string{line(enter...), line(stand...)}, "\n"))))

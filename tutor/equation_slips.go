@@ -46,7 +46,7 @@ func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
 	case r.Slips[0].sure():
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
 	case len(r.Slips) > 1 && !r.Slips[0].double() && r.Slips[0].Probability+r.Slips[1].Probability >= sureEnough && w.separable(r.Slips[0], r.Slips[1]):
-		r.Verdict, r.Feedback = SlipFound, w.askWhich(r.Slips[0], r.Slips[1])
+		r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.Slips[0], r.Slips[1]), true
 	default:
 		w.unlikeAmong(r, q)
 	}

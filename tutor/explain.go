@@ -18,7 +18,7 @@ func (w *Work) explain(q *Quantity, r *Reply) {
 	case len(r.Slips) > 0 && r.Slips[0].sure():
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
 	case len(r.Slips) > 1 && !r.Slips[0].double() && !r.Slips[1].double() && r.Slips[0].Probability+r.Slips[1].Probability >= sureEnough && w.separable(r.Slips[0], r.Slips[1]):
-		r.Verdict, r.Feedback = SlipFound, w.askWhich(r.Slips[0], r.Slips[1])
+		r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.Slips[0], r.Slips[1]), true
 	default:
 		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
 	}

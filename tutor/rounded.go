@@ -72,9 +72,25 @@ func (s *state) early(q int) *table {
 			}
 		}
 	}
+	itself := s.roundedItself(q)
+	for i := range itself {
+		out = append(out, guess{value: itself[i].value, weight: itself[i].weight, first: &itself[i]})
+	}
 	band := s.w.Band(quantity)
 	out = slices.DeleteFunc(out, func(g guess) bool { return band.Holds(quantity, g.value) })
 	return s.newTable(q, out)
+}
+
+// roundedItself lists q's own value kept to fewer digits than asked.
+func (s *state) roundedItself(q int) []outcome {
+	l := s.w.Lesson
+	quantity := &l.Quantities[q]
+	var out []outcome
+	for _, d := range s.w.Settings.tooFew(quantity.Dim, quantity.True) {
+		out = append(out, outcome{value: d.value, ids: carriedIDs, at: quantity.Name, weight: d.weight, exact: true, start: s.own,
+			rounded: &Rounded{What: l.plain(quantity.Name), Digits: d.digits, Keep: d.keep, angle: d.angle}})
+	}
+	return out
 }
 
 // roundedIn lists what q comes to by each of its routes when one value worked

@@ -33,6 +33,8 @@ type Reply struct {
 	Rounded     *Rounded      // early-rounding
 	Notes       []string      // keys of notes on a right answer: "unit-missing"
 	Feedback    string        // a sentence or two for the learner
+	Asked       bool          // whether Feedback asks which of the first two Slips it was (see Work.Answer)
+	Chosen      Choice        // what was said to that
 	Changed     []string      // quantities entered later whose standing entry is now judged otherwise
 
 	typed entry.Reading // as read; Reading has a direction's value brought to degrees from +x

@@ -87,6 +87,8 @@ var page = map[string]string{
 	"page.again.mark":      "judged again",
 	"page.again.judged":    "{symbol} is judged again: {verdict}.",
 	"page.since":           "Judged again since {from} changed.",
+	"page.which":           "Which comes closer to what you did?",
+	"page.which.neither":   "Neither of them",
 	"page.stand":           "I think this is right",
 	"page.stand.why":       "Say why, in a sentence or two. It is kept with your work, for your instructor.",
 	"page.stand.go":        "Stand by it",

@@ -13,6 +13,7 @@ var tutoring = map[string]string{
 	"feedback.rounded":       "The way is right. {what} looks rounded to {digits} digits on the way, which moved {symbol} by about {moved}. What comes out if you keep {keep} digits there?",
 	"feedback.rounded.angle": "The way is right. {what} looks rounded to {digits} decimals on the way, which moved {symbol} by about {moved}. What comes out if you keep {keep} decimals there?",
 	"feedback.which":         "Two things could lead to your value: “{a}” at the step for {at}, or “{b}” at the step for {bt}. Which of the two comes closer to what you did?",
+	"feedback.option":        "{what}, at the step for {at}",
 	"feedback.case":          "So far you are working the one where {case}.",
 	"feedback.again":         "This is the same value as before, so here is a little more help.",
 

@@ -1,0 +1,57 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// Without the factor 2 R comes to 690.5 N; with the other force's direction in
+// one component to 690 N: a question separates them, and its answer counts.
+func TestTheAnswerToAQuestionIsUsed(t *testing.T) {
+	ask := func(t *testing.T) (*Work, Reply) {
+		w := NewWork(barge(t), DefaultSettings())
+		r := w.Enter("R", "690 N")
+		require.True(t, r.Asked, "%+v", r)
+		require.Len(t, w.Options(w.Standing("R")), 2)
+		return w, r
+	}
+	total := func(r Reply) float64 {
+		sum := r.Unexplained
+		for _, s := range r.Slips {
+			sum += s.Probability
+		}
+		return sum
+	}
+	for choice, place := range map[Choice]int{First: 0, Second: 1} {
+		w, before := ask(t)
+		after, ok := w.Answer("R", choice)
+		require.True(t, ok)
+		assert.Equal(t, SlipFound, after.Verdict)
+		assert.Equal(t, before.Slips[place].IDs, after.Slips[0].IDs, "what was said comes first")
+		assert.Greater(t, after.Slips[0].Probability, before.Slips[place].Probability)
+		assert.InDelta(t, 1, total(after), 1e-9)
+		assert.Equal(t, w.askAbout(before.Slips[place]), after.Feedback)
+		assert.Equal(t, after, w.Standing("R").Reply, "kept")
+		assert.Nil(t, w.Options(w.Standing("R")), "asked once")
+		_, ok = w.Answer("R", choice)
+		assert.False(t, ok)
+	}
+	t.Run("neither", func(t *testing.T) {
+		w, _ := ask(t)
+		after, ok := w.Answer("R", Neither)
+		require.True(t, ok)
+		assert.Equal(t, Unexplained, after.Verdict)
+		assert.InDelta(t, 1, total(after), 1e-9)
+		assert.NotContains(t, after.Feedback, "683")
+	})
+	t.Run("not asked", func(t *testing.T) {
+		w := NewWork(barge(t), DefaultSettings())
+		w.Enter("R", "698.4 N")
+		_, ok := w.Answer("R", First)
+		assert.False(t, ok)
+		_, ok = w.Answer("theta", First)
+		assert.False(t, ok)
+	})
+}
