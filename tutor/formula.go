@@ -179,3 +179,14 @@ func (s *Settings) kept(q *Quantity) Digits {
 	a := s.asked(q)
 	return Digits{max(a.Magnitude, s.Work.Magnitude), max(a.Angle, s.Work.Angle)}
 }
+
+// Done is work on l in which every step of the solution was entered.
+func (sol Solution) Done(l *Lesson) *Work {
+	w := NewWork(l, l.Problem.Settings)
+	for _, s := range sol.Steps {
+		if w.Offered(s.Quantity) {
+			w.Enter(s.Quantity.Name, l.ShowKept(s.Quantity, s.Quantity.True, w.Settings))
+		}
+	}
+	return w
+}

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"closingside/tutor"
+	"closingside/tutor/figure"
 	"closingside/tutor/text"
 )
 
@@ -40,17 +41,25 @@ func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]
 		b.WriteString("\n" + escape(s) + "\n")
 	}
 	var files []File
-	for i, scene := range l.Kind.Scenes(done(l)) {
+	figure := func(scene figure.Scene) error {
 		svg, err := drawing(scene)
 		if err != nil {
-			return nil, err
+			return err
 		}
-		file := name + "-" + number + string(rune('a'+i)) + ".svg"
+		file := name + "-" + number + string(rune('a'+len(files))) + ".svg"
 		files = append(files, File{file, svg})
 		b.WriteString("\n![" + escape(scene.Title+". "+scene.Desc) + "](" + file + ")\n")
+		return nil
+	}
+	if err := figure(l.Kind.Scenes(tutor.NewWork(l, l.Problem.Settings))[0]); err != nil {
+		return nil, err
 	}
 	for _, way := range l.Solve(l.Problem.Settings) {
 		b.WriteString("\n### " + text.Say(methodKey(way.Method)) + "\n")
+		scenes := l.Kind.Scenes(way.Done(l))
+		if err := figure(scenes[len(scenes)-1]); err != nil {
+			return nil, err
+		}
 		for i, s := range way.Steps {
 			b.WriteString("\n" + itoa(i+1) + ". " + escape(s.Why) + "\n\n       " + strings.Join(chain(l, &s), "\n       ") + "\n")
 		}
@@ -90,17 +99,6 @@ func statement(l *tutor.Lesson) []string {
 	all = append(all, l.Problem.Statements()...)
 	all = append(all, l.Converted()...)
 	return append(all, l.Task())
-}
-
-// done is work with every value entered as it is.
-func done(l *tutor.Lesson) *tutor.Work {
-	w := tutor.NewWork(l, l.Problem.Settings)
-	for i := range l.Quantities {
-		if q := &l.Quantities[i]; w.Offered(q) {
-			w.Enter(q.Name, l.ShowKept(q, q.True, w.Settings))
-		}
-	}
-	return w
 }
 
 func methodKey(m tutor.Method) string {

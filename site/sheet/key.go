@@ -72,16 +72,13 @@ func lines(all []string) []html.Part {
 	return parts
 }
 
-// worked is one problem with its figures, both ways of working and the values
-// that mistakes give.
+// worked is one problem as given, each way of working with the figure it ends
+// in, and the values that mistakes give.
 func (c *Copy) worked(t *tutor.Task, l *tutor.Lesson) html.Node {
-	w := done(l)
-	figures := []html.Part{html.Class("figures")}
-	for i, scene := range l.Kind.Scenes(w) {
-		figures = append(figures, html.El("figure", drawn(c, t, i, scene)))
-	}
-	parts := []html.Part{html.Class("problem"), heading(t), statement(l), html.El("div", figures...)}
-	for _, way := range l.Solve(l.Problem.Settings) {
+	w := tutor.NewWork(l, l.Problem.Settings)
+	parts := []html.Part{html.Class("problem"), heading(t), html.El("div", html.Class("given"), statement(l),
+		html.El("figure", html.Class("given-figure"), drawn(c, t, 0, l.Kind.Scenes(w)[0])))}
+	for i, way := range l.Solve(l.Problem.Settings) {
 		steps := []html.Part{html.Class("worked")}
 		why := ""
 		for _, s := range way.Steps {
@@ -92,20 +89,11 @@ func (c *Copy) worked(t *tutor.Task, l *tutor.Lesson) html.Node {
 			why = s.Why
 			steps = append(steps, html.El("li", html.If(said != "", para(said)), site.Chain(l.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
-		parts = append(parts, html.El("h3", html.Text(way.Heading(methodName(way.Method)))), html.El("ol", steps...))
+		scenes := l.Kind.Scenes(way.Done(l))
+		parts = append(parts, html.El("h3", html.Text(way.Heading(methodName(way.Method)))), html.El("div", html.Class("way"),
+			html.El("figure", drawn(c, t, i+1, scenes[len(scenes)-1])), html.El("ol", steps...)))
 	}
 	return html.El("section", append(parts, mistakes(w))...)
-}
-
-// done is work with every value entered as it is.
-func done(l *tutor.Lesson) *tutor.Work {
-	w := tutor.NewWork(l, l.Problem.Settings)
-	for i := range l.Quantities {
-		if q := &l.Quantities[i]; w.Offered(q) {
-			w.Enter(q.Name, l.ShowKept(q, q.True, w.Settings))
-		}
-	}
-	return w
 }
 
 // mistakes lists the values that a slip in finding each quantity gives.
