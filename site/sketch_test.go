@@ -90,3 +90,16 @@ func TestHostileSketches(t *testing.T) {
 	assert.NotPanics(t, func() { ask("do", "sketch", "problem", none, "act", "put", "end", "t0", "at", "h1") })
 	assert.NotContains(t, ask("do", "open", "problem", none), "sketch-skip", "no sketch where the kind has none")
 }
+
+// Settings may leave the sketch out: then nothing of it is on the page, and a
+// request about it does nothing.
+func TestNoSketchWhereSettingsLeaveItOut(t *testing.T) {
+	p := *tutor.KindByName("two-forces").BankProblems()[0]
+	p.Settings.Sketch = false
+	code := p.Code()
+	ask("do", "start", "at", "1")
+	screen := ask("do", "open", "problem", code, "at", "2")
+	assert.Contains(t, screen, `id="entry-phi"`)
+	assert.NotContains(t, screen, "sketch-")
+	assert.NotContains(t, ask("do", "sketch", "act", "back", "problem", code, "at", "3"), "sketch-title")
+}

@@ -23,6 +23,8 @@ type tab interface {
 	press(keys string)
 	// tap clicks the element a selector finds, where it shows.
 	tap(selector string)
+	// drag presses at one place in the window, moves to another and lets go.
+	drag(from, to spot)
 	// troubles are the errors that the page wrote to the console.
 	troubles() []string
 }
@@ -66,9 +68,7 @@ func coreJourney(t *testing.T, browser tab, h *host) {
 	p.value(fmt.Sprintf(`document.querySelector('.choices form:has([value=%q]) button').closest("details").open = true`, barge))
 	p.tap(fmt.Sprintf(`.choices form:has([value=%q]) button`, barge))
 	p.await("the sketch comes first", `document.querySelector(".sketch svg")`)
-	p.tap("#sketch-skip")
-	p.await("the next step shows", `document.querySelector("#next a")`)
-	p.tap("#next a")
+	p.sketch()
 	p.await("its field is in use", `document.activeElement.id === "entry-phi"`)
 	p.tap(`.keys [data-insert="−"]`)
 	p.await("a key types", `document.activeElement.value === "−" && document.querySelector("#reading-phi").textContent`)
@@ -99,6 +99,32 @@ func coreJourney(t *testing.T, browser tab, h *host) {
 	assert.Empty(t, p.troubles())
 }
 
+// sketch lays the second force at the head of the first by dragging, draws the
+// closing side by keys, and estimates.
+func (p traveller) sketch() {
+	p.t.Helper()
+	raw, err := p.value(`(() => {
+		document.querySelector(".sketch svg").scrollIntoView({block: "center"});
+		const [first, second] = ["#grip-F1", "#grip-F2"].map((id) => document.querySelector(id)), m = first.getScreenCTM();
+		const at = (e, n) => { const q = new DOMPoint(e["x" + n].baseVal.value, e["y" + n].baseVal.value).matrixTransform(m); return {X: q.x, Y: q.y}; };
+		return [at(first, 2), at(second, 1), at(second, 2)];
+	})()`)
+	require.NoError(p.t, err)
+	var at [3]spot
+	require.NoError(p.t, json.Unmarshal(raw, &at))
+	held := between(at[1], at[2], 0.6)
+	p.drag(held, spot{held.X + at[0].X - at[1].X, held.Y + at[0].Y - at[1].Y})
+	p.await("the forces are head to tail", `document.querySelector(".sketch[data-stage=close]")`)
+	p.value(`document.querySelector("#corner-0").focus()`)
+	p.press("\n")
+	p.value(`document.querySelector("#corner-2").focus()`)
+	p.press("\n")
+	p.await("the figure is closed", `document.querySelector(".sketch[data-stage=estimate]") && document.activeElement.id === "estimate-R"`)
+	p.press("700\n")
+	p.await("the other estimate is asked for", `document.activeElement.id === "estimate-theta"`)
+	p.press("90\n")
+}
+
 // TestCoreJourney is the core journey in Chromium; make test-browsers makes it
 // in Firefox and WebKit.
 func TestCoreJourney(t *testing.T) {
@@ -112,6 +138,8 @@ type chrome struct{ *visitor }
 func (c chrome) visit(address string) { c.do(chromedp.Navigate(address)) }
 func (c chrome) tap(selector string)  { c.do(chromedp.Click(chromedp.CSS(selector))) }
 func (c chrome) troubles() []string   { return nil }
+
+func (c chrome) drag(from, to spot) { c.mouseDrag(from, to) }
 
 func (c chrome) press(keys string) {
 	for _, k := range keys {

@@ -35,6 +35,7 @@ var routes = map[string][2]string{
 	"WebDriver:GetActiveElement":   {"GET", "/element/active"},
 	"WebDriver:ElementClick":       {"POST", "/element/{id}/click"},
 	"WebDriver:ElementSendKeys":    {"POST", "/element/{id}/value"},
+	"WebDriver:PerformActions":     {"POST", "/actions"},
 	"WebDriver:SetWindowRect":      {"POST", "/window/rect"},
 }
 
@@ -201,6 +202,18 @@ func (d driven) tap(selector string) {
 	d.t.Helper()
 	id := d.element(d.do("WebDriver:FindElement", map[string]any{"using": "css selector", "value": selector}))
 	d.do("WebDriver:ElementClick", map[string]any{"id": id})
+}
+
+func (d driven) drag(from, to spot) {
+	d.t.Helper()
+	move := func(s spot) map[string]any {
+		return map[string]any{"type": "pointerMove", "duration": 50, "origin": "viewport", "x": int(s.X + 0.5), "y": int(s.Y + 0.5)}
+	}
+	d.do("WebDriver:PerformActions", map[string]any{"actions": []any{map[string]any{
+		"type": "pointer", "id": "mouse", "parameters": map[string]any{"pointerType": "mouse"},
+		"actions": []any{move(from), map[string]any{"type": "pointerDown", "button": 0},
+			move(between(from, to, 0.5)), move(to), map[string]any{"type": "pointerUp", "button": 0}},
+	}}})
 }
 
 func (d driven) press(keys string) {
