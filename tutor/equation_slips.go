@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"closingside/statics/expr"
@@ -66,11 +67,29 @@ func (b *balance) byChance(of int) float64 {
 		if b.share(p) == 0 {
 			continue
 		}
-		if free++; free > 1 {
+		if free++; free > 1 || b.single() {
 			chance *= min(1, b.tolerance(p)/b.size)
 		}
 	}
 	return chance
+}
+
+// single tells whether b has but one term. It is a multiple of any other such
+// in the same unknown; so as it was written is what counts.
+func (b *balance) single() bool {
+	n := 0
+	for p := range b.terms {
+		if b.share(p) != 0 {
+			n++
+		}
+	}
+	return n == 1
+}
+
+// wrote tells whether b is what a slip makes, w: a multiple of it or, of one
+// term, that very term but for its sign.
+func (b *balance) wrote(w *balance) bool {
+	return b.multipleOf(w) && (!b.single() || math.Abs(b.size-w.size) <= literalRel*b.size)
 }
 
 // hits lists the slips that make what was entered, those of the same equation
@@ -84,10 +103,10 @@ func (w *Work) hits(r *Reply, views []*view, wrongs []wrongEquation) (hits []wro
 		var sums []*balance
 		for _, x := range wrongs {
 			b := v.balance(x.tree, expr.N(0), noLiterals, noLiterals)
-			if b == nil || b.size == 0 || v.holds(b) || !e.multipleOf(b) {
+			if b == nil || b.size == 0 || v.holds(b) || !e.wrote(b) {
 				continue
 			}
-			i := slices.IndexFunc(sums, func(o *balance) bool { return o.multipleOf(b) })
+			i := slices.IndexFunc(sums, func(o *balance) bool { return o.wrote(b) })
 			if i < 0 {
 				hits, sums = append(hits, x), append(sums, b)
 				continue

@@ -72,6 +72,9 @@ func TestEquationsThatDoNotHold(t *testing.T) {
 		{"T1 sin 40 + T2 sin 30 = 120/9.81", "gravity-inverted"},
 		{"T1 sin 40 + T2 = W", "magnitudes-for-components"},
 		{"T1 sin 04 + T2 sin 30 = W", "given-miscopied"},
+		{"T1 cos 40 = 0", "term-missing"},
+		{"T2 cos 30 = 0", "term-missing"},
+		{"T2 cos 30 = T2 cos 40", "other-force"},
 		{"0.643 T1 - 0.500 T2 = 1177", "sign-lost"},
 	}
 	for _, row := range rows {

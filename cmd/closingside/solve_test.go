@@ -37,7 +37,7 @@ func solveJSON(t testing.TB, path string) map[string]float64 {
 }
 
 func TestSolveForPeople(t *testing.T) {
-	for _, name := range []string{"barge.yaml", "derrick.json"} {
+	for _, name := range []string{"barge.yaml", "derrick.json", "crate.yaml"} {
 		t.Run(name, func(t *testing.T) {
 			out, errs, status := tell("", "solve", problem(name))
 			require.Zero(t, status, errs)
