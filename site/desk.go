@@ -110,7 +110,7 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 	state := d.state(q)
 	head := html.El("summary", html.El("math", html.FromMarkup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
 		html.El("span", html.Text(d.lesson.Sentence(q, "what"))),
-		html.If(state == "found", html.El("span", html.Class("value"), html.Text(d.foundText(q)))),
+		html.If(state == "found", html.El("span", html.Class(valueClass(q)), html.Text(d.foundText(q)))),
 		html.If(d.again(q), html.El("span", html.Class("again"), html.Text(text.Say("page.again.mark")))))
 	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head}
 	if form := []html.Part{d.form(q, symbol, typed), d.reading(q, read)}; state == "found" {
@@ -241,6 +241,14 @@ func (d *desk) history(q *tutor.Quantity) []html.Part {
 func (d *desk) again(q *tutor.Quantity) bool {
 	a := d.work.Standing(q.Name)
 	return a != nil && a.Since != ""
+}
+
+// valueClass tells an equation, which takes a line of its own, from a value.
+func valueClass(q *tutor.Quantity) string {
+	if q.Equation {
+		return "value long"
+	}
+	return "value"
 }
 
 func (d *desk) foundText(q *tutor.Quantity) string {

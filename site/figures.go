@@ -26,7 +26,7 @@ func (d *desk) situation() html.Nodes {
 	if !ok {
 		return nil
 	}
-	return html.Nodes{html.El("figure", html.ID("situation"), html.Class("fig"), SVG("fig-situation", figure.Layout(scene, rooms[0].size)))}
+	return html.Nodes{html.El("figure", html.ID("situation"), html.Class("fig situation"), SVG("fig-situation", figure.Layout(scene, rooms[0].size)))}
 }
 
 // figure shows the work so far: the last scene stays in view, the ones before

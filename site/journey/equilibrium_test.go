@@ -21,7 +21,7 @@ func TestEquationsOnThePage(t *testing.T) {
 	for _, size := range []struct {
 		width, height int64
 		scheme        string
-	}{{390, 844, "light"}, {1280, 800, "dark"}} {
+	}{{390, 844, "light"}, {390, 844, "dark"}, {1280, 800, "light"}, {1280, 800, "dark"}} {
 		name := fmt.Sprintf("%d-%s", size.width, size.scheme)
 		t.Run(name, func(t *testing.T) {
 			p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
