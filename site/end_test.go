@@ -1,10 +1,12 @@
 package site
 
 import (
+	"math"
 	"regexp"
 	"strings"
 	"testing"
 
+	"closingside/tutor"
 	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
@@ -128,5 +130,32 @@ func TestExamplesOfOnesOwnDiffer(t *testing.T) {
 	form, _, _ = strings.Cut(form, "</form>")
 	for _, e := range []string{"340 N", "610 N", "25 deg", "118 deg"} {
 		assert.Equal(t, 1, strings.Count(form, `placeholder="`+e+`"`), e)
+	}
+}
+
+// Every kind ends with one thing to do next, whichever way it was worked.
+func TestEveryKindEnds(t *testing.T) {
+	for _, k := range tutor.Kinds() {
+		for n, p := range k.BankProblems() {
+			t.Run(k.Name+" "+itoa(n), func(t *testing.T) {
+				lesson, err := tutor.OpenCode(p.Code())
+				require.NoError(t, err)
+				ask("do", "start", "at", "1")
+				ask("do", "open", "problem", p.Code(), "at", "2")
+				reply := ""
+				for i := range lesson.Quantities {
+					if q := &lesson.Quantities[i]; !q.Given && (q.Answer || n%2 == 0) && !math.IsNaN(q.True) {
+						value := lesson.Show(q, q.True, tutor.Digits{Magnitude: 7, Angle: 5})
+						reply = ask("do", "enter", "problem", p.Code(), "quantity", q.Name, "entry", value, "at", "3")
+					}
+				}
+				_, end, found := strings.Cut(reply, ` id="end"`)
+				require.True(t, found)
+				end, _, _ = strings.Cut(end, "</section>")
+				require.Contains(t, end, text.Say("page.done"))
+				assert.Equal(t, 1, strings.Count(end, "primary"), "one suggestion")
+				assert.Contains(t, end, "</table>")
+			})
+		}
 	}
 }
