@@ -87,7 +87,7 @@ func (d *desk) typed(q *tutor.Quantity) string {
 
 func (d *desk) statement() html.Node {
 	parts := []html.Part{html.Class("statement")}
-	for _, given := range append(d.lesson.Problem.Statements(), d.lesson.Converted()...) {
+	for _, given := range d.lesson.Given() {
 		parts = append(parts, html.El("p", html.Text(given)))
 	}
 	parts = append(parts, html.El("p", html.Text(d.lesson.Task())))

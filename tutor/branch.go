@@ -42,6 +42,15 @@ func (l *Lesson) CaseText() string {
 	return l.Say(l.Kind.Name + ".case." + l.Case)
 }
 
+// InCase is a sentence about the lesson's values, with the case it holds in
+// where there are two solutions.
+func (l *Lesson) InCase(said string) string {
+	if l.Case == "" {
+		return said
+	}
+	return text.Say("case.values", "case", l.CaseText(), "said", said)
+}
+
 // judgeEither judges an entry where the work stands and, where it is not right
 // there, in the other solution. switched tells whether the work went over.
 func (w *Work) judgeEither(q *Quantity, entered string) (r Reply, switched bool) {

@@ -61,7 +61,7 @@ func drawComponents(d *Draw) Source {
 	}
 	if d.Below(3) == 0 {
 		sign := func() string { return []string{"", "-"}[d.Below(2)] }
-		return byParts(story, name, sign()+itoa(d.Step(110, 890, 10))+unit, sign()+itoa(d.Step(110, 890, 10))+unit)
+		return byParts(story, name, sign()+itoa(d.Step(110, 890, 10))+unit, sign()+itoa(d.Step(115, 895, 10))+unit)
 	}
 	return oneForce(story, name, itoa(size)+unit, d.Heading())
 }

@@ -58,6 +58,10 @@ func (p *Problem) spec(group, key string) FieldSpec {
 	return FieldSpec{}
 }
 
+// Given is what the statement gives, a sentence for each thing, and what was
+// converted where it mixes systems of units.
+func (l *Lesson) Given() []string { return append(l.Problem.Statements(), l.Converted()...) }
+
 // Converted says what the statement leaves unsaid and, for each given of another system of units than the lesson's,
 // what it is in the lesson's: systems are never mixed silently. Empty for a
 // problem that keeps to one system.

@@ -76,13 +76,15 @@ func showTask(page *screen, task tutor.Task) {
 	if err != nil { // it was opened before
 		return
 	}
-	var answers []string
-	for _, q := range asked(lesson) {
-		if q.Answer {
-			answers = append(answers, lesson.SymbolText(q)+" = "+lesson.Show(q, q.True, p.Settings.Answer))
+	for _, each := range lesson.Solutions() {
+		var answers []string
+		for _, q := range asked(each) {
+			if q.Answer {
+				answers = append(answers, each.SymbolText(q)+" = "+each.Show(q, q.True, p.Settings.Answer))
+			}
 		}
+		page.paragraph(len(lead)+1, dim, each.InCase(strings.Join(answers, ", ")))
 	}
-	page.paragraph(len(lead)+1, dim, strings.Join(answers, ", "))
 }
 
 func tallyOf(v *tutor.Variant) tally {

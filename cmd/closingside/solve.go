@@ -69,7 +69,10 @@ func solved(l *tutor.Lesson) solution {
 	all := solution{Quantities: []value{}}
 	for _, q := range asked(l) {
 		row := value{Name: q.Name, Symbol: l.SymbolText(q), Unit: l.UnitOf(q).Symbol}
-		row.Value, row.Also = exact(q.True), exact(q.Also)
+		row.Value = exact(q.True)
+		if l.Other != nil {
+			row.Also = exact(q.Also)
+		}
 		all.Quantities = append(all.Quantities, row)
 	}
 	return all

@@ -55,7 +55,7 @@ func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]
 		return nil, err
 	}
 	for _, way := range l.Solve(l.Problem.Settings) {
-		b.WriteString("\n### " + text.Say(methodKey(way.Method)) + "\n")
+		b.WriteString("\n### " + way.Heading(text.Say(methodKey(way.Method))) + "\n")
 		scenes := l.Kind.Scenes(way.Done(l))
 		if err := figure(scenes[len(scenes)-1]); err != nil {
 			return nil, err
@@ -82,9 +82,11 @@ func chain(l *tutor.Lesson, s *tutor.SolutionStep) []string {
 
 func answers(l *tutor.Lesson) []string {
 	var all []string
-	for i := range l.Quantities {
-		if q := &l.Quantities[i]; q.Answer {
-			all = append(all, l.SymbolText(q)+" = "+l.Show(q, q.True, l.Problem.Settings.Answer))
+	for _, each := range l.Solutions() {
+		for i := range each.Quantities {
+			if q := &each.Quantities[i]; q.Answer {
+				all = append(all, each.InCase(each.SymbolText(q)+" = "+each.Show(q, q.True, l.Problem.Settings.Answer)))
+			}
 		}
 	}
 	return all
@@ -96,7 +98,7 @@ func statement(l *tutor.Lesson) []string {
 	if l.Problem.Story != "" {
 		all = append(all, l.Problem.Story)
 	}
-	all = append(all, l.Problem.Statements()...)
+	all = append(all, l.Given()...)
 	all = append(all, l.Converted()...)
 	return append(all, l.Task())
 }

@@ -46,22 +46,33 @@ func (c *Copy) answers(lessons []*tutor.Lesson) html.Node {
 		html.El("th", html.A("scope", "col"), html.Text(text.Say("sheet.key.way")))))}
 	var rows []html.Part
 	for i, l := range lessons {
-		w := tutor.NewWork(l, l.Problem.Settings)
 		var answers, rest []string
-		for k := range l.Quantities {
-			q := &l.Quantities[k]
-			switch {
-			case !w.Offered(q):
-			case q.Answer:
-				answers = append(answers, l.SymbolText(q)+" = "+l.Show(q, q.True, w.Settings.Answer))
-			default:
-				rest = append(rest, l.SymbolText(q)+" = "+l.ShowKept(q, q.True, w.Settings))
-			}
+		for _, each := range l.Solutions() {
+			found, way := values(each)
+			answers = append(answers, each.InCase(found[0]))
+			answers = append(answers, found[1:]...)
+			rest = append(rest, each.InCase(strings.Join(way, ", ")))
 		}
 		rows = append(rows, html.El("tr", html.El("th", html.A("scope", "row"), html.Text(itoa(c.Variant.Tasks[i].Number))),
-			html.El("td", lines(answers)...), html.El("td", html.Class("small"), html.Text(strings.Join(rest, ", ")))))
+			html.El("td", lines(answers)...), html.El("td", append([]html.Part{html.Class("small")}, lines(rest)...)...)))
 	}
 	return html.El("table", append(parts, html.El("tbody", rows...))...)
+}
+
+// values are the answers of one solution, and what is found on the way.
+func values(l *tutor.Lesson) (answers, way []string) {
+	w := tutor.NewWork(l, l.Problem.Settings)
+	for k := range l.Quantities {
+		q := &l.Quantities[k]
+		switch {
+		case !w.Offered(q):
+		case q.Answer:
+			answers = append(answers, l.SymbolText(q)+" = "+l.Show(q, q.True, w.Settings.Answer))
+		default:
+			way = append(way, l.SymbolText(q)+" = "+l.ShowKept(q, q.True, w.Settings))
+		}
+	}
+	return answers, way
 }
 
 func lines(all []string) []html.Part {

@@ -124,7 +124,7 @@ func statement(l *tutor.Lesson) html.Node {
 	if l.Problem.Story != "" {
 		parts = append(parts, para(l.Problem.Story))
 	}
-	for _, s := range append(l.Problem.Statements(), l.Converted()...) {
+	for _, s := range l.Given() {
 		parts = append(parts, para(s))
 	}
 	return html.El("div", append(parts, para(l.Task()))...)

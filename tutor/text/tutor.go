@@ -38,6 +38,7 @@ var tutoring = map[string]string{
 	"method.components":    "By rectangular components",
 	"method.triangle.by":   "by the force triangle",
 	"method.components.by": "by rectangular components",
+	"case.values":          "Where {case}: {said}",
 	"case.heading":         "One of two solutions, where {case}",
 	"method.case":          "{method}, where {case}",
 }
