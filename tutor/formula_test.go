@@ -39,6 +39,9 @@ func TestShownArithmeticWorksOut(t *testing.T) {
 				q := step.Quantity
 				v := expr.Eval(step.Numbers, nil)
 				shown, _, _ := strings.Cut(step.Value, ", that is")
+				if q.Equation {
+					continue // with its unknowns as symbols it comes to no number
+				}
 				if q.Turns && v <= -180 {
 					v += 360
 				}

@@ -23,8 +23,10 @@ func TestAMethodAskedForIsKeptTo(t *testing.T) {
 				}
 				w := NewWork(l, s)
 				ways := l.Solve(s)
-				require.Len(t, ways, 1)
-				assert.Equal(t, m, ways[0].Method)
+				require.NotEmpty(t, ways)
+				for _, way := range ways { // one for each solution
+					assert.Equal(t, m, way.Method)
+				}
 				offered := map[string]bool{}
 				for i := range l.Quantities {
 					q := &l.Quantities[i]
@@ -37,7 +39,9 @@ func TestAMethodAskedForIsKeptTo(t *testing.T) {
 				}
 				for _, step := range ways[0].Steps {
 					assert.True(t, offered[step.Quantity.Name], "%s: %s is a step and not offered", k.Name, step.Quantity.Name)
-					assert.Equal(t, step.Quantity.Name, w.Next(), "the solution's order")
+					if !w.Done() { // further values are found after the answers
+						assert.Equal(t, step.Quantity.Name, w.Next(), "the solution's order")
+					}
 					w.Enter(step.Quantity.Name, l.right(step.Quantity, Digits{6, 4}))
 				}
 				assert.Empty(t, w.Next())

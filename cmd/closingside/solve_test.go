@@ -105,7 +105,7 @@ func TestSolveForScripts(t *testing.T) {
 }
 
 func TestAValueThatIsNotThereIsNull(t *testing.T) {
-	l := &tutor.Lesson{Quantities: []tutor.Quantity{{Name: "x", True: math.NaN()}, {Name: "y", True: math.Inf(1)}, {Name: "z", True: math.Copysign(0, -1)}}}
+	l := &tutor.Lesson{Quantities: []tutor.Quantity{{Name: "x", True: math.NaN(), Also: math.NaN()}, {Name: "y", True: math.Inf(1), Also: math.NaN()}, {Name: "z", True: math.Copysign(0, -1), Also: math.NaN()}}}
 	var out bytes.Buffer
 	require.NoError(t, encode(&out, solved(l)))
 	assert.Equal(t, `{"quantities":[{"name":"x","symbol":"x","value":null,"unit":""},`+
