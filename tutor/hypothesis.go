@@ -23,6 +23,7 @@ type outcome struct {
 	from    string   // carried: the first wrong entry it rests on
 	rounded *Rounded // early rounding: what was rounded
 
+	of    float64   // what was written down wrongly; 0 where the slip is in a formula
 	tree  expr.Node // the formula that gives it; nil for a value written down
 	prog  *expr.Program
 	start []float64 // the values it is worked from
@@ -237,7 +238,7 @@ func (s *state) written(q int, v float64, after string, weight float64) []outcom
 			ids = []string{joined(after, row.ID)}
 		}
 		for _, x := range values {
-			out = append(out, outcome{value: x, ids: ids, at: quantity.Name, weight: weight * row.Prior / float64(len(values)), start: s.own})
+			out = append(out, outcome{value: x, of: v, ids: ids, at: quantity.Name, weight: weight * row.Prior / float64(len(values)), start: s.own})
 		}
 	}
 	return out

@@ -222,7 +222,9 @@ func (t *table) blur(c *cell) spread {
 	}
 	g := &t.guesses[c.from]
 	var four, three float64
-	if g.first.prog != nil {
+	if g.first.of != 0 && g.plan == nil {
+		four, three = t.blurredBefore(g.first)
+	} else if g.first.prog != nil {
 		b := blurring{s: t.s, values: slices.Clone(g.first.start)}
 		if g.plan == nil {
 			four, three = b.last(g.first.prog)
@@ -232,6 +234,22 @@ func (t *table) blur(c *cell) spread {
 	}
 	c.spread = &spread{math.Sqrt(four), math.Sqrt(three)}
 	return *c.spread
+}
+
+// blurredBefore is how rounding moves a value that was written down wrongly:
+// that of the route most take, times what the slip makes of a small change.
+func (t *table) blurredBefore(o *outcome) (four, three float64) {
+	routes := t.s.w.Lesson.ready().routes[t.q]
+	if len(routes) == 0 {
+		return 0, 0
+	}
+	b := blurring{s: t.s, values: slices.Clone(t.s.own)}
+	four, three = b.last(routes[0].prog)
+	slope := o.came() / o.of
+	if size := math.Abs(slope); size > 0.5 && size < 2 { // digits exchanged, not a factor
+		slope = 1
+	}
+	return four * slope * slope, three * slope * slope
 }
 
 // blurring follows rounding through the steps of a plan.

@@ -1,0 +1,28 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// A value that was rounded on the way is written down wrongly, too: with three
+// digits kept, 360·cos 44° is 360·0.719 = 258.8.
+func TestWrittenWronglyAfterRounding(t *testing.T) {
+	for _, row := range []struct{ slip, entry string }{
+		{"prefix", "258800 N"},
+		{"decimal-place", "2588 N"},
+		{"unit-system", "1151 N"}, // 258.8 · 4.448
+		{"digits-swapped", "285.8 N"},
+	} {
+		t.Run(row.slip, func(t *testing.T) {
+			r := NewWork(pair(t, "330 N", "-71 deg", "360 N", "-44 deg"), DefaultSettings()).Enter("F2x", row.entry)
+			require.NotEmpty(t, r.Slips)
+			if row.slip != "unit-system" { // so rare that it is listed first, and not named
+				assert.Equal(t, SlipFound, r.Verdict)
+			}
+			assert.Contains(t, r.Slips[0].IDs, row.slip)
+		})
+	}
+}
