@@ -98,7 +98,7 @@ func TestSketchByDragging(t *testing.T) {
 			p.stage("arrange")
 			p.toSketch()
 			p.view("sketch-" + name + "-1")
-			f1, h1 := p.ends("F1")
+			_, h1 := p.ends("F1")
 			f2, h2 := p.ends("F2")
 
 			drag(p, between(f2, h2, 0.6), spot{between(f2, h2, 0.6).X + h1.X - f2.X + 9, between(f2, h2, 0.6).Y + h1.Y - f2.Y - 8})
@@ -107,7 +107,7 @@ func TestSketchByDragging(t *testing.T) {
 			p.view("sketch-" + name + "-2")
 			assert.True(t, p.shown("#sketch-undo"))
 			p.toSketch()
-			f1, _ = p.ends("F1")
+			f1, _ := p.ends("F1")
 			_, h2 = p.ends("F2")
 			drag(p, h2, f1)
 			p.said(text.Say("sketch.reversed"))
