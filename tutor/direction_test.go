@@ -141,3 +141,13 @@ func TestAReportedDirectionIsJudgedAgainAsTyped(t *testing.T) {
 	assert.Empty(t, w.Enter("beta", "63.2°").Changed)
 	assert.Equal(t, Correct, w.Standing("theta").Verdict)
 }
+
+// A solution entered step by step is done, however directions are reported.
+func TestASolutionIsDoneHoweverDirectionsAreReported(t *testing.T) {
+	for _, asked := range []string{"from +x", "from P", "from the vertical", "bearing", "acute"} {
+		w := asking(t, barge(t), "direction: "+asked)
+		for _, sol := range w.Lesson.Solve(w.Settings) {
+			assert.True(t, sol.Done(w.Lesson).Done(), asked)
+		}
+	}
+}
