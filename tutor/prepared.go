@@ -22,6 +22,9 @@ type prepared struct {
 	mu    sync.Mutex // of plans
 	plans map[planKey][]plan
 
+	blankMu sync.Mutex // held while a state of blanks is in use
+	blanks  map[blankKey]*state
+
 	altered sync.Once // of misread
 	misread []misreading
 }

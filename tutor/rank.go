@@ -94,6 +94,11 @@ type group struct {
 // Two slips together are looked at where one does not do.
 func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 	s, i := w.now(q), w.Lesson.index[q.Name]
+	if s.standing == 0 {
+		var done func()
+		s, done = w.Lesson.blank(q, w.Settings)
+		defer done()
+	}
 	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, s.carriedTo(i)}, {rateRounding, s.near(i, r)}}
 	if len(groups[1].table.cells) > 0 { // most learners go on with what they wrote
 		for g := range groups {

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 
 	"closingside/statics/expr"
 )
@@ -50,8 +51,42 @@ func (w *Work) now(q *Quantity) *state {
 	if w.states == nil {
 		w.states = map[string]*state{}
 	}
-	w.states[q.Name] = s
+	if before := w.kept[q.Name]; before != nil && before.same(s) {
+		s = before
+	}
+	if w.kept == nil {
+		w.kept = map[string]*state{}
+	}
+	w.states[q.Name], w.kept[q.Name] = s, s
 	return s
+}
+
+// same tells whether t says of the work what s does, so that its tables serve
+// on. What rests on wrong entries depends on their order too, and never does.
+func (s *state) same(t *state) bool {
+	return s.w.Lesson == t.w.Lesson && s.w.Settings == t.w.Settings && s.wrong == 0 && t.wrong == 0 && s.standing == t.standing && slices.Equal(s.own, t.own)
+}
+
+// blankKey tells works apart on which nothing is entered.
+type blankKey struct {
+	quantity string
+	settings Settings
+}
+
+// blank is the state of a work on which nothing is entered yet. Its tables are
+// built once for a lesson and serve every learner; done gives them free.
+func (l *Lesson) blank(q *Quantity, settings Settings) (s *state, done func()) {
+	prep, key := l.ready(), blankKey{q.Name, settings}
+	prep.blankMu.Lock()
+	s = prep.blanks[key]
+	if s == nil {
+		s = NewWork(l, settings).now(q)
+		if prep.blanks == nil {
+			prep.blanks = map[blankKey]*state{}
+		}
+		prep.blanks[key] = s
+	}
+	return s, prep.blankMu.Unlock
 }
 
 // fresh is a copy of the state's own values, valid until the next call.
