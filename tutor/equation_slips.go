@@ -138,7 +138,7 @@ func (x *wrongEquation) join(o wrongEquation) {
 // down or in a step before that was done in the head.
 func (w *Work) singles() []wrongEquation {
 	l := w.Lesson
-	all := l.wrongEquations(func(i int) []variant { return l.ready().variants[i] })
+	all := l.wrongEquations(l.variantsOf)
 	for i := range l.Quantities {
 		q := &l.Quantities[i]
 		if !q.Equation {
@@ -149,7 +149,7 @@ func (w *Work) singles() []wrongEquation {
 			if in.Given || l.behindUnknown(in, 0) || w.Standing(name) != nil {
 				continue
 			}
-			for _, v := range l.ready().variants[l.index[name]] {
+			for _, v := range l.variantsOf(l.index[name]) {
 				tree := expr.Substitute(q.Routes[0].Tree, func(n string) (expr.Node, bool) { return v.tree, n == name })
 				all = append(all, wrongEquation{ids: v.ids, lead: v.id, prior: v.prior, at: name, weight: v.prior * perStepInHead, tree: tree})
 			}

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -100,11 +101,11 @@ func (l *Lesson) fairness() (Fairness, bool) {
 // formulas alone, which is quick, before everything is worked out.
 func (l *Lesson) crowded(q *Quantity) bool {
 	digits := l.Problem.Settings.asked(q)
-	same := 1e-9 * max(1, math.Abs(q.True))
+	same := q.alike()
 	var wrong []wrongValue
 	near := func(id string, tree expr.Node) bool {
-		v := expr.Eval(tree, l.Truth)
-		if math.IsNaN(v) || q.gap(v, q.True) <= same {
+		v := q.fold(expr.Eval(tree, l.Truth))
+		if math.IsNaN(v) || q.gap(v, q.True) <= same || q.gap(v, q.Also) <= same {
 			return false
 		}
 		unit := 2 * digits.halfUnit(q.Dim, v)
@@ -146,22 +147,37 @@ type wrongValue struct {
 	common      bool
 }
 
-// wrongValues lists what one slip in a formula makes of quantity i.
+// wrongValues lists what one slip in a formula makes of quantity i, in order of
+// value; those equal in value are one. The formulas are worked out here and
+// now: a draw is looked at once, so nothing is prepared for later.
 func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
-	var all []wrongValue
 	q := &l.Quantities[i]
+	if q.Equation { // a wrong equation has no value
+		return nil
+	}
+	same := q.alike()
 	digits := w.Settings.asked(q)
-	for _, o := range w.now(q).slipsIn(i) {
-		v := wrongValue{value: o.value, unit: 2 * digits.halfUnit(q.Dim, o.value)}
-		for _, id := range o.ids {
-			if row := slipByID(id); row.Scope != InAnswer {
-				v.ids = append(v.ids, id)
-				v.common = v.common || row.Prior >= common
-			}
+	var each []wrongValue
+	l.slipped(q, func(_ int, id string, _ float64, tree expr.Node) {
+		v := q.fold(expr.Eval(tree, l.Truth))
+		if right := q.gap(v, q.True) <= same || q.gap(v, q.Also) <= same; !math.IsNaN(v) && !right {
+			each = append(each, wrongValue{value: v, ids: []string{id}, common: slipByID(id).Prior >= common})
 		}
-		if len(v.ids) > 0 {
+	})
+	slices.SortStableFunc(each, func(a, b wrongValue) int { return cmp.Compare(a.value, b.value) })
+	var all []wrongValue
+	for _, v := range each {
+		last := len(all) - 1
+		if last < 0 || v.value-all[last].value > same {
+			v.unit = 2 * digits.halfUnit(q.Dim, v.value)
 			all = append(all, v)
+			continue
 		}
+		if !slices.Contains(all[last].ids, v.ids[0]) {
+			all[last].ids = append(all[last].ids, v.ids[0])
+			slices.Sort(all[last].ids)
+		}
+		all[last].common = all[last].common || v.common
 	}
 	return all
 }

@@ -202,7 +202,7 @@ func (s *state) directly(q int) []outcome {
 	if quantity.Equation { // a wrong equation has no value
 		return []outcome{}
 	}
-	variants := l.ready().variants[q]
+	variants := l.variantsOf(q)
 	out := make([]outcome, 0, len(variants)+8)
 	for i := range variants {
 		v := &variants[i]

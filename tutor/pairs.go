@@ -30,12 +30,12 @@ func (l *Lesson) pairsIn(q int) []variant {
 	}
 	quantity := &l.Quantities[q]
 	singles := map[expr.Node]bool{}
-	for _, v := range prep.variants[q] {
+	for _, v := range l.variantsOf(q) {
 		singles[v.tree] = true
 	}
 	out := []variant{}
 	seen := map[string]map[expr.Node]bool{}
-	for _, v := range prep.variants[q] {
+	for _, v := range l.variantsOf(q) {
 		if !mayPair(v.id) {
 			continue
 		}
@@ -108,7 +108,7 @@ func (s *state) twoSlips(q int) *table {
 // finding the first is followed by another in the last step.
 func (s *state) twice(out []guess, p *plan, wrong []outcome) []guess {
 	last := &p.steps[len(p.steps)-1]
-	variants := s.w.Lesson.ready().variants[last.quantity]
+	variants := s.w.Lesson.variantsOf(last.quantity)
 	values := s.scratch
 	for i := range wrong {
 		o := &wrong[i]

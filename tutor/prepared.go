@@ -14,7 +14,8 @@ import (
 // once, when the first entry is judged.
 type prepared struct {
 	routes   [][]routeFacts // by quantity, by route
-	variants [][]variant    // by quantity: what one slip makes of its routes
+	made     []sync.Once    // of variants
+	variants [][]variant    // by quantity, see variantsOf
 	pairs    [][]variant    // by quantity: two slips in one formula; made when first asked
 	givens   set
 	modes    []mode
@@ -84,7 +85,8 @@ func (l *Lesson) ready() *prepared {
 		if len(l.Quantities) > 64 {
 			panic("tutor: a lesson of more than 64 quantities")
 		}
-		p := &prepared{pairs: make([][]variant, len(l.Quantities))}
+		n := len(l.Quantities)
+		p := &prepared{made: make([]sync.Once, n), variants: make([][]variant, n), pairs: make([][]variant, n)}
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
@@ -95,12 +97,19 @@ func (l *Lesson) ready() *prepared {
 				facts = append(facts, l.facts(q, j))
 			}
 			p.routes = append(p.routes, facts)
-			p.variants = append(p.variants, l.variants(q))
 		}
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
 		l.prep = p
 	})
 	return l.prep
+}
+
+// variantsOf is what one slip makes of the routes of quantity i, made when it
+// is first asked for.
+func (l *Lesson) variantsOf(i int) []variant {
+	p := l.ready()
+	p.made[i].Do(func() { p.variants[i] = l.variants(&l.Quantities[i]) })
+	return p.variants[i]
 }
 
 // mode is every route worked with a calculator in the wrong angle mode.

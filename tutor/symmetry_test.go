@@ -98,7 +98,7 @@ func slipValues(l, turned *Lesson, name string, turn float64) []float64 {
 	q := l.Quantity(name)
 	values := []float64{q.True}
 	triangle := l.reads(expr.Add(expr.Add(expr.Add(f1, f2), expr.Add(symPhi, symGamma)), expr.Add(symR, expr.Add(expr.S("alpha"), expr.S("beta")))))
-	for _, v := range l.ready().variants[l.index[name]] {
+	for _, v := range l.variantsOf(l.index[name]) {
 		x := expr.Eval(v.tree, l.Truth)
 		if further := expr.Eval(v.tree, turned.Truth) - x - turn; x != x || !q.Turns && v.reads&^triangle != 0 || q.Turns && math.Abs(math.Remainder(further, 360)) > 1e-6 {
 			continue

@@ -40,12 +40,18 @@ func (l *Lesson) variants(q *Quantity) []variant {
 	}
 	var out []variant
 	seen := map[key]bool{}
-	add := func(route int, id string, prior float64, tree expr.Node) {
+	l.slipped(q, func(route int, id string, prior float64, tree expr.Node) {
 		if k := (key{id, tree}); !seen[k] {
 			seen[k] = true
 			out = append(out, l.variant(id, prior, tree).on(route))
 		}
-	}
+	})
+	return out
+}
+
+// slipped calls add with every tree that one slip makes of q's routes; the same
+// may come again.
+func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float64, tree expr.Node)) {
 	routes := q.Routes
 	if q.Given {
 		routes = []Route{{Tree: expr.S(q.Name)}}
@@ -72,7 +78,6 @@ func (l *Lesson) variants(q *Quantity) []variant {
 	for _, m := range q.Mistakes {
 		add(len(q.Routes), m.Slip, slipByID(m.Slip).Prior, m.Tree)
 	}
-	return out
 }
 
 // bases is the tree itself and, for the supplement of an inverse sine, the
