@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -146,10 +147,10 @@ func (w *Work) sway(q *Quantity, j int, env expr.Env, known offset) float64 {
 	f := &w.Lesson.ready().routes[i][j]
 	on := set(0).with(i)
 	if f.crest == nil {
-		return w.sum(f.reads, f.slopes, f.inner, on, known).half()
+		return w.sum(f.reads, f.slopes, w.asEntered(q.Routes[j].Tree, f.inner), on, known).half()
 	}
 	x := expr.Eval(f.crest.sine, env)
-	off := w.sum(f.crest.reads, f.crest.slopes, f.crest.inner, on, known)
+	off := w.sum(f.crest.reads, f.crest.slopes, w.asEntered(f.crest.sine, f.crest.inner), on, known)
 	off.add(1, w.Settings.Work.halfUnit(statics.DimRatio, min(x, nearOne)))
 	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
 	return max(angle(x+off.half())-angle(x), angle(x)-angle(x-off.half()))
@@ -188,6 +189,36 @@ func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known of
 		all.variance += slopes[k] * slopes[k] * in.variance
 		k++
 	})
+	return all
+}
+
+// asEntered is what is worked out in tree, each value at the larger of what it
+// is about the true values and about the learner's own accepted ones: there it
+// may have one digit more before the point, and so be rounded more coarsely.
+func (w *Work) asEntered(tree expr.Node, worked []inner) []inner {
+	if !slices.ContainsFunc(expr.Symbols(tree), func(name string) bool { return !w.Lesson.Quantity(name).Given && w.Found(name) }) {
+		return worked
+	}
+	own := func(name string) float64 {
+		if w.Found(name) {
+			return w.own(name)
+		}
+		return w.Lesson.Truth(name)
+	}
+	all, i := slices.Clone(worked), 0
+	for _, p := range expr.Trace(tree, own) {
+		switch p.Node.(type) {
+		case expr.Sym, expr.Num, expr.Ang, expr.Pi:
+			continue
+		}
+		if p.Site == 0 {
+			continue
+		}
+		if v := belowOne(p.Node, p.Value); math.Abs(v) > math.Abs(all[i].value) {
+			all[i].value = v
+		}
+		i++
+	}
 	return all
 }
 

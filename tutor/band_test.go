@@ -320,3 +320,26 @@ func minutes(deg float64) string {
 	}
 	return text
 }
+
+// Rounding carries a cosine over a power of ten, where its digits are coarser
+// than those of the true one: found among 100,000 random problems.
+func TestRoundingOverAPowerOfTenIsNotRefused(t *testing.T) {
+	rows := []struct {
+		digits         int
+		m1, m2, d1, d2 int
+		entered        [][2]string
+	}{
+		{3, 943, 762, 132, 34, [][2]string{{"F1x", "-631"}, {"F2x", "632"}, {"F1y", "701"}, {"F2y", "426"}, {"Ry", "1130"}, {"R", "1130"}, {"theta", "89.9"}, {"Rx", "1.98"}}},
+		{4, 297, 118, 29, -79, [][2]string{{"R", "283.7"}, {"phi", "108.00"}, {"gamma", "72.00"}, {"alpha", "84.75"}, {"theta", "5.75"}, {"Ry", "28.43"}}},
+	}
+	for _, r := range rows {
+		l, ok := randomPair(t, r.m1, r.m2, r.d1, r.d2)
+		require.True(t, ok)
+		s := DefaultSettings()
+		s.Answer, s.Work = Digits{r.digits, r.digits - 2}, Digits{r.digits, r.digits - 2}
+		w := NewWork(l, s)
+		for _, e := range r.entered {
+			assert.Equal(t, Correct, w.Enter(e[0], e[1]).Verdict, "%s = %s, band ±%v", e[0], e[1], w.Band(l.Quantity(e[0])).Half)
+		}
+	}
+}
