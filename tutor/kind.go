@@ -21,8 +21,13 @@ type Kind struct {
 	// there is none; nil for kinds without one.
 	Situation func(*Lesson) (figure.Scene, bool)
 	Sketch    func(*Work) SketchPlan // what is sketched before calculating; nil where nothing is
-	Draw      func(*Draw) Source     // a problem with new numbers, drawn in integers
 	Bank      []Source               // problems of the harbour, in teaching order
+
+	// Draw draws a problem with new numbers, in integers. Rule names how it does
+	// that (a hash of what a few seeds give), so that a link to a set tells when
+	// the same seeds no longer draw the same.
+	Draw func(*Draw) Source
+	Rule string
 }
 
 // Group declares a list of like things a statement gives, such as its forces.

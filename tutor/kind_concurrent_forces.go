@@ -25,6 +25,7 @@ var concurrentForces = Kind{
 	Scenes: scenesConcurrentForces,
 	Sketch: sketchForces,
 	Draw:   drawConcurrentForces,
+	Rule:   "5m35",
 	Bank: []Source{
 		concurrent("Three tugs turn a dredger in the basin.", force("A", "420 N", "20 deg"), force("B", "350 N", "115 deg"), force("C", "510 N", "-70 deg")),
 		concurrent("Three lines are made fast to one bollard.", force("F1", "2.6 kN", "3:4 up right"), force("F2", "1.9 kN", "5:12 up left"), force("F3", "3.1 kN", "25 deg below +x")),

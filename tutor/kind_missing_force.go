@@ -37,6 +37,7 @@ var missingForce = Kind{
 	Build:  buildMissingForce,
 	Scenes: scenesMissingForce,
 	Draw:   drawMissingForce,
+	Rule:   "xmt7",
 	Bank: []Source{
 		missing("Two tugs are to bring a barge straight ahead; one has its line out already.", force("P", "340 N", "25 deg"), free("Q"), required("560 N", "70 deg")),
 		missing("A second line is to bring the pull on the bollard along the quay.", force("F1", "4.2 kN", "55 deg"), free("F2", "direction", "-40 deg"), along("0 deg")),

@@ -33,6 +33,7 @@ var particleEquilibrium = Kind{
 	Build:  buildEquilibrium,
 	Scenes: scenesEquilibrium, Situation: situationEquilibrium,
 	Draw: drawEquilibrium,
+	Rule: "jjst",
 	Bank: equilibriumBank,
 }
 

@@ -27,6 +27,7 @@ var twoForces = Kind{
 	Scenes: scenesTwoForces,
 	Sketch: sketchForces,
 	Draw:   drawTwoForces,
+	Rule:   "ffjr",
 	Bank: []Source{
 		harbour("Two tugs hold a barge off the quay.", force("P", "340 N", "25 deg"), force("Q", "610 N", "118 deg")),
 		harbour("Two mooring lines pull on one bollard of the quay.", force("F1", "4.2 kN", "15 deg"), force("F2", "2.9 kN", "72 deg")),

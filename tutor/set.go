@@ -115,13 +115,21 @@ func (s *Set) Marks() int {
 	return n
 }
 
-// rule is the drawing rule that the set's problems depend on; "" where none is
-// drawn.
+// rule names how the kinds that the set draws are drawn; "" where none is.
 func (s *Set) rule() string {
-	if slices.ContainsFunc(s.Parts, func(p Part) bool { return p.Problem == nil }) {
-		return drawRule
+	var rules []string
+	for _, p := range s.Parts {
+		if p.Problem == nil && !slices.Contains(rules, p.Wish.Kind.Rule) {
+			rules = append(rules, p.Wish.Kind.Rule)
+		}
 	}
-	return ""
+	switch len(rules) {
+	case 0:
+		return ""
+	case 1:
+		return rules[0]
+	}
+	return letters(SeedOf(rules...), 4)
 }
 
 // Personal tells whether students get different variants.

@@ -41,7 +41,7 @@ func TestASetsCodeComesBack(t *testing.T) {
 func TestABrokenSetCodeIsRefused(t *testing.T) {
 	good := readSet(t, weekThree()).Code("")
 	checked := func(body string) string { return body + "+" + checkOf(body) }
-	drawn := func(rest string) string { return checked(setCodeVersion + drawRule + rest) }
+	drawn := func(rest string) string { return checked(setCodeVersion + twoForces.Rule + rest) }
 	for name, code := range map[string]string{
 		"empty": "", "mark alone": "s", "cut short": good[:len(good)-1], "cut in half": good[:len(good)/2],
 		"another version": "s9" + good[2:], "too long": checked("s1+" + strings.Repeat("x", MaxSetCode)),
@@ -71,7 +71,7 @@ func FuzzOpenSetCode(f *testing.F) {
 	for _, s := range manySets(f) {
 		f.Add(s.Code("1042"))
 	}
-	f.Add(setCodeVersion + drawRule + "+T+1++os:d4+d1;two-forces;1;0+~zz")
+	f.Add(setCodeVersion + twoForces.Rule + "+T+1++os:d4+d1;two-forces;1;0+~zz")
 	f.Fuzz(func(t *testing.T, code string) {
 		for _, c := range []string{code, code + "+" + checkOf(code)} {
 			s, student, err := OpenSetCode(c)
