@@ -53,7 +53,7 @@ func TestWrongInput(t *testing.T) {
 		{"no such page", "no such folder", []string{"serve", filepath.Join(empty, "none")}},
 		{"no such set", "name a set file", []string{"build", empty, "--set", filepath.Join(empty, "none.yaml")}},
 		{"a problem for a set", "is not known here", []string{"build", empty, "--set", problem("barge.yaml")}},
-		{"no such roster", "name a CSV file", []string{"variants", problem("own-set.yaml"), "--roster", filepath.Join(empty, "none.csv")}},
+		{"no such roster", "name a CSV file", []string{"variants", "../../testdata/own-set.yaml", "--roster", filepath.Join(empty, "none.csv")}},
 		{"kind mistyped", "is two-forces meant?", []string{"generate", "tow-forces"}},
 		{"nothing in the folder", "closingside build", []string{"serve", empty}},
 	}

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"strconv"
+	"strings"
 
 	"closingside/site"
 	"closingside/site/html"
@@ -60,17 +61,17 @@ func (c *Copy) titleBlock(title string, lines bool) (html.Node, error) {
 // about says what a copy holds: problems, marks, variant.
 func (c *Copy) about() string {
 	set := c.Variant.Set
-	about := text.Say("sheet.problems", "n", itoa(len(c.Variant.Tasks)))
+	about := []string{text.Say("sheet.problems", "n", itoa(len(c.Variant.Tasks)))}
 	if m := set.Marks(); m > 0 {
-		about += text.Say("sheet.of-marks", "n", itoa(m))
+		about = append(about, text.Say("sheet.of-marks", "n", itoa(m)))
 	}
 	if set.Personal() {
-		about += text.Say("sheet.variant", "id", c.Variant.ID)
+		about = append(about, text.Say("sheet.variant", "id", c.Variant.ID))
 	}
 	if c.ID != "" {
-		about += text.Say("sheet.student", "id", c.ID)
+		about = append(about, c.ID)
 	}
-	return about
+	return strings.Join(about, " · ")
 }
 
 // rule is a line to write on, or what is known already.
