@@ -1,6 +1,9 @@
 package tutor
 
-import "closingside/statics/expr"
+import (
+	"closingside/statics"
+	"closingside/statics/expr"
+)
 
 // Mistakes in directions and components (common practice).
 var directionSlips = []Slip{
@@ -49,7 +52,7 @@ var directionSlips = []Slip{
 		return one(l) // one of the terms before is left out further in
 	}},
 	{ID: "magnitudes-for-components", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
-		if l, r, ok := bin(n, expr.OpMul); ok && c.isMagnitude(l) && isForward(r) {
+		if l, r, ok := bin(n, expr.OpMul); ok && c.quantity.Dim != statics.DimAngle && c.isMagnitude(l) && isForward(r) {
 			return one(l)
 		}
 		return nil
