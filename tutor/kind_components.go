@@ -29,7 +29,7 @@ var components = Kind{
 	Build:  buildComponents,
 	Scenes: scenesComponents,
 	Draw:   drawComponents,
-	Rule:   "3gms",
+	Rule:   "atyk",
 	Bank: []Source{
 		oneForce("A tug pulls the barge's bow line.", "T", "340 N", "25 deg"),
 		oneForce("A guy runs from the derrick's mast head down to the quay.", "G", "6.5 kN", "3:4 down left"),
