@@ -76,7 +76,7 @@ var measures = map[FieldType]statics.Dimension{
 
 // Kinds lists the kinds of problem in teaching order.
 func Kinds() []*Kind {
-	return []*Kind{&components, &twoForces, &concurrentForces, &missingForce, &particleEquilibrium}
+	return []*Kind{&components, &twoForces, &concurrentForces, &obliqueComponents, &missingForce, &particleEquilibrium}
 }
 
 // KindByName returns the kind called name, or nil.

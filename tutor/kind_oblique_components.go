@@ -1,0 +1,195 @@
+package tutor
+
+import (
+	"errors"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/figure"
+	"closingside/tutor/text"
+)
+
+// obliqueComponents is a force taken apart along two axes that need not be at
+// right angles, between which it lies.
+//
+// The triangle is that of two-forces with the components as its sides: the one
+// along the first axis (Fu), the one along the second (Fv), and the force F
+// closes it; α is opposite Fu, β opposite Fv, γ opposite F.
+var obliqueComponents = Kind{
+	Name: "oblique-components",
+	Groups: []Group{
+		{Key: "force", Min: 1, Max: 1, Fields: []FieldSpec{
+			{Key: "name", Is: NameField, Example: "P"},
+			{Key: "magnitude", Is: ForceField, Example: "560 N"},
+			{Key: "direction", Is: DirectionField, Example: "70 deg"},
+		}},
+		{Key: "axes", Min: 2, Max: 2, Fields: []FieldSpec{
+			{Key: "name", Is: NameField, Example: "u"},
+			{Key: "direction", Is: DirectionField, Example: "25 deg"},
+		}},
+	},
+	Build:  buildObliqueComponents,
+	Scenes: scenesObliqueComponents,
+	Draw:   drawObliqueComponents,
+	Rule:   "6a9w",
+	Bank: []Source{
+		oblique("A tug's pull is carried by two lines of a bridle.", force("P", "560 N", "70 deg"), axis("u", "25 deg"), axis("v", "118 deg")),
+		oblique("The pull of a mooring is split along the quay and along a finger of the jetty.", force("M", "6.4 kN", "52 deg"), axis("a", "0 deg"), axis("b", "75 deg")),
+		oblique("A load on the derrick is carried by its boom and by its topping lift.", force("W", "850 lb", "-65 deg"), axis("u", "-20 deg"), axis("v", "-130 deg")),
+		oblique("The tide's push on a buoy is held along two chains.", force("T", "1.2 kip", "160 deg"), axis("c", "3:4 up left"), axis("d", "195 deg")),
+		oblique("The winch's pull is taken apart along the slipway and along a guide rail.", force("F", "930 N", "215 deg"), axis("s", "20 deg below -x"), axis("r", "262 deg")),
+	},
+}
+
+func axis(name, direction string) Source {
+	return branch("", leaf("name", name), leaf("direction", direction))
+}
+
+func oblique(story string, f, u, v Source) Source {
+	f.Key = "force"
+	return branch("", leaf("kind", "oblique-components"), leaf("story", story), f, branch("axes", u, v))
+}
+
+// drawObliqueComponents draws a force and an axis on either side of it.
+func drawObliqueComponents(d *Draw) Source {
+	stories := []string{"A tug's pull is carried by two lines of a bridle.", "A mooring's pull is split along two edges of the quay.",
+		"A push on a pontoon is held along two chains.", "A load is carried by the derrick's boom and its topping lift."}
+	story := stories[d.Below(len(stories))]
+	names := [][3]string{{"P", "u", "v"}, {"F", "a", "b"}, {"Q", "u", "v"}}[d.Below(3)]
+	size := itoa(d.Step(150, 950, 10)) + []string{" N", " N", " lb"}[d.Below(3)]
+	at := d.Direction(1)
+	first, second := at-d.Step(15, 75, 1), at+d.Step(15, 75, 1)
+	if d.Below(2) == 1 {
+		first, second = second, first
+	}
+	whole := func(a int) string { return itoa((a+180+360)%360-180) + " deg" }
+	return oblique(story, force(names[0], size, itoa(at)+" deg"), axis(names[1], whole(first)), axis(names[2], whole(second)))
+}
+
+// minOblique is the least angle of the triangle in degrees: with less, the
+// components are too large to be drawn beside the force.
+const minOblique = 1.0
+
+func buildObliqueComponents(p *Problem) (*Lesson, error) {
+	given, axes := p.Group("force")[0], p.Group("axes")
+	names := [2]string{axes[0].Field("name").Written, axes[1].Field("name").Written}
+	say := func(key string) error {
+		return errors.New(text.Say("oblique-components.refuse."+key, "F", given.Field("name").Written, "u", names[0], "v", names[1]))
+	}
+	for _, n := range names {
+		if n == "x" || n == "y" {
+			return nil, say("names")
+		}
+	}
+	t := triangle{unit: given.Field("magnitude").Unit}
+	t.result = newPull(given, "", t.unit)
+	f, u, v := t.result.vec, along1(axes[0]), along1(axes[1])
+	t.alpha, t.beta, t.gamma = statics.Between(f, v).Degrees(), statics.Between(u, f).Degrees(), statics.Between(u, r2.Scale(-1, v)).Degrees()
+	switch {
+	case t.gamma < minOblique || t.gamma > 180-minOblique:
+		return nil, say("parallel")
+	case t.alpha < minOblique || t.beta < minOblique:
+		return nil, say("along")
+	case t.alpha+t.beta > 180-t.gamma+1e-6:
+		return nil, say("outside")
+	}
+	whole := r2.Cross(u, v)
+	t.ccw = whole > 0
+	sizes := [2]float64{r2.Cross(f, v) / whole, r2.Cross(u, f) / whole} // f = sizes·(u, v)
+	for i, side := range []*pull{&t.first, &t.second} {
+		d := axes[i].Field("direction")
+		n := []string{"u", "v"}[i]
+		*side = pull{name: "F" + n, dir: "theta" + n, heading: d.Heading, at: d.Value, size: sizes[i], vec: statics.Polar(sizes[i], d.Heading.Angle()),
+			symbol: expr.Symbol{Letter: t.result.symbol.Letter, Sub: t.result.symbol.Sub + names[i], Spoken: t.result.symbol.Spoken + " " + names[i]}}
+	}
+	return t.oblique(names), nil
+}
+
+// along1 is the vector of length 1 along an axis.
+func along1(axis Item) r2.Vec { return statics.Polar(1, axis.Field("direction").Heading.Angle()) }
+
+// oblique declares the quantities: the force and the axes given, the
+// triangle's angles, the rectangular components, and what is asked.
+func (t *triangle) oblique(names [2]string) *Lesson {
+	qs := t.result.given("")
+	for i, p := range []pull{t.first, t.second} {
+		dir := p.bearing()
+		dir.Given, dir.Symbol = true, expr.Symbol{Letter: "θ", Sub: names[i], Spoken: "theta " + names[i]}
+		dir.Twin = []string{"thetav", "thetau"}[i]
+		qs = append(qs, dir)
+	}
+	qs = append(qs, t.phi(), t.angle(0), t.angle(1), t.angle(2))
+	qs = append(qs, t.result.parts("")...)
+	alpha, beta := expr.S("alpha"), expr.S("beta")
+	for i, p := range []pull{t.first, t.second} {
+		near, far := []expr.Node{beta, alpha}[i], []expr.Node{alpha, beta}[i] // to this axis, and to the other
+		q := p.magnitude()
+		q.Answer, q.Twin = true, []string{"Fv", "Fu"}[i]
+		q.Routes = append(t.sideRoutes(i), t.twoEquations(i))
+		q.Mistakes = []Mistake{
+			{"right-triangle-assumed", expr.Mul(t.result.force(), expr.Cos(near))},
+			{"right-triangle-assumed", expr.Mul(t.result.force(), expr.Sin(far))},
+			{"right-triangle-assumed", expr.Div(t.result.force(), expr.Cos(near))}}
+		qs = append(qs, q)
+	}
+	l := &Lesson{Unit: t.unit, Ways: []Way{
+		{ByTriangle, []Step{{"phi", "directions"}, {"gamma", "adjacent-angles"}, {"alpha", "directions"}, {"Fu", "sine-law-F"},
+			{"beta", "directions"}, {"Fv", "sine-law-F"}}},
+		{ByComponents, firstRoutes(qs, []Step{{"Fx", ""}, {"Fy", ""}, {"Fu", "two-equations"}, {"Fv", "two-equations"}})},
+	}}
+	l.Quantities = keep(qs)
+	take(l.Quantities, l.Ways)
+	return l
+}
+
+// twoEquations is side i from what both have along x and along y:
+// Fu cos θu + Fv cos θv = Fx and Fu sin θu + Fv sin θv = Fy, the other unknown
+// taken out.
+func (t *triangle) twoEquations(i int) Route {
+	own, other := expr.S(t.first.dir), expr.S(t.second.dir)
+	if i == 1 {
+		own, other = other, own
+	}
+	x, y := expr.S("Fx"), expr.S("Fy")
+	return Route{"two-equations", "two-equations", ByComponents, expr.Div(
+		expr.Sub(expr.Mul(x, expr.Sin(other)), expr.Mul(y, expr.Cos(other))),
+		expr.Sub(expr.Mul(expr.Cos(own), expr.Sin(other)), expr.Mul(expr.Sin(own), expr.Cos(other))))}
+}
+
+// scenesObliqueComponents shows the force and the two axes and, once the work
+// is begun, the parallelogram along them with the force as its diagonal.
+func scenesObliqueComponents(w *Work) []figure.Scene {
+	p, l := w.Lesson.Problem, w.Lesson
+	it := p.Group("force")[0]
+	f := drawn(w.label("F").Is(it.Field("magnitude").Written), "F", it.Field("direction").Heading,
+		statics.Polar(l.Truth("F"), it.Field("direction").Heading.Angle()))
+	shown := []figure.Force{f}
+	var sides [2]figure.Force
+	for i, ax := range p.Group("axes") {
+		h, n := ax.Field("direction").Heading, []string{"u", "v"}[i]
+		line := drawn(figure.Symbol(ax.Field("name").Written, ""), n, h, statics.Polar(l.Truth("F"), h.Angle()))
+		shown = append(shown, line)
+		sides[i] = drawn(w.label("F"+n), "F"+n, h, statics.Polar(l.Truth("F"+n), h.Angle()))
+	}
+	given := figure.Given(shown...)
+	for i := range given.Arrows {
+		if given.Arrows[i].Name != "F" {
+			given.Arrows[i].Class = figure.ClassAxis
+		}
+	}
+	given.Desc = text.Say("oblique-components.figure", "force", given.Desc)
+	scenes := []figure.Scene{given}
+	if w.method() == AnyMethod || w.method() == ByComponents && !w.Found("Fu") && !w.Found("Fv") {
+		return scenes
+	}
+	pair := figure.Pair{First: sides[0], Second: sides[1], Resultant: f.Label,
+		Between: w.label("phi"), AtJoint: w.label("gamma"), AtTail: w.label("beta"), AtHead: w.label("alpha")}
+	if w.Found("alpha") || w.Found("beta") { // both fill the angle between the axes
+		pair.Between = figure.Label{}
+	} else {
+		pair.AtTail, pair.AtHead = figure.Label{}, figure.Label{}
+	}
+	return append(scenes, figure.Parallelogram(pair))
+}

@@ -1,0 +1,101 @@
+package tutor
+
+import (
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"gonum.org/v1/gonum/mat"
+	"pgregory.net/rapid"
+
+	"closingside/statics"
+)
+
+func obliqueLesson(t checker, src Source) *Lesson {
+	t.Helper()
+	p, err := ReadProblem(src)
+	require.NoError(t, err)
+	l, err := Open(p)
+	require.NoError(t, err)
+	return l
+}
+
+// The components solve Fu u + Fv v = F, as gonum solves the two equations; and
+// every route agrees with them, however the axes lie and are numbered.
+func TestObliqueComponentsSolveTheSystem(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		at := rapid.Float64Range(-180, 180).Draw(t, "direction")
+		first, second := rapid.Float64Range(3, 100).Draw(t, "to u"), rapid.Float64Range(3, 75).Draw(t, "to v")
+		if rapid.Bool().Draw(t, "clockwise") {
+			first, second = -first, -second
+		}
+		size := rapid.Float64Range(1, 9999).Draw(t, "magnitude")
+		deg := func(v float64) string { return strconv.FormatFloat(v, 'f', 3, 64) + " deg" }
+		l := obliqueLesson(t, oblique("", force("P", strconv.FormatFloat(size, 'f', 2, 64)+" N", deg(at)), axis("u", deg(at-first)), axis("v", deg(at+second))))
+		checkRoutes(t, l)
+		dir := func(name string) (x, y float64) {
+			sin, cos := (statics.Angle(l.Truth(name)) * statics.Degree).Sincos()
+			return cos, sin
+		}
+		ux, uy := dir("thetau")
+		vx, vy := dir("thetav")
+		fx, fy := dir("theta")
+		var got mat.VecDense
+		require.NoError(t, got.SolveVec(mat.NewDense(2, 2, []float64{ux, vx, uy, vy}), mat.NewVecDense(2, []float64{l.Truth("F") * fx, l.Truth("F") * fy})))
+		scale := max(l.Truth("F"), l.Truth("Fu"), l.Truth("Fv"))
+		assert.InDelta(t, got.AtVec(0), l.Truth("Fu"), 1e-9*scale)
+		assert.InDelta(t, got.AtVec(1), l.Truth("Fv"), 1e-9*scale)
+	})
+}
+
+// A force and its oblique components are a triangle of which one side and two
+// angles are given.
+func TestObliqueComponentsOfPublishedTriangles(t *testing.T) {
+	for _, row := range []struct {
+		source               string
+		f, toU, toV          float64 // side, and the angles at its ends
+		u, v                 float64 // the sides opposite toV and toU
+		unit                 string
+		accuracyU, accuracyV float64
+	}{
+		{"OpenStax Precalculus 2e, section 8.1, Try It 1", 22, 43, 98, 34.6, 23.8, "N", 0.05, 0.05},
+		{"OpenStax Precalculus 2e, section 8.1, Exercise 7", 20, 35, 72, 19.9, 12.0, "lb", 0.05, 0.05},
+	} {
+		t.Run(row.source, func(t *testing.T) {
+			side := strconv.FormatFloat(row.f, 'g', -1, 64) + " " + row.unit
+			l := obliqueLesson(t, oblique("", force("P", side, "100 deg"),
+				axis("u", strconv.FormatFloat(100-row.toU, 'g', -1, 64)+" deg"), axis("v", strconv.FormatFloat(100+row.toV, 'g', -1, 64)+" deg")))
+			assert.InDelta(t, row.u, l.Truth("Fu"), row.accuracyU)
+			assert.InDelta(t, row.v, l.Truth("Fv"), row.accuracyV)
+		})
+	}
+}
+
+func TestObliqueComponentsRefused(t *testing.T) {
+	for name, row := range map[string]struct{ f, u, v, un, why string }{
+		"outside":            {"100 deg", "10 deg", "80 deg", "u", "does not lie between"},
+		"outside, reversed":  {"220 deg", "10 deg", "80 deg", "u", "does not lie between"},
+		"along":              {"10 deg", "10 deg", "80 deg", "u", "lies along one of the axes"},
+		"parallel axes":      {"30 deg", "10 deg", "10.2 deg", "u", "along one line"},
+		"opposite axes":      {"30 deg", "10 deg", "190 deg", "u", "along one line"},
+		"rectangular's name": {"30 deg", "10 deg", "80 deg", "x", "such as u and v"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			p, err := ReadProblem(oblique("", force("P", "100 N", row.f), axis(row.un, row.u), axis("v", row.v)))
+			require.NoError(t, err)
+			_, err = Open(p)
+			require.ErrorContains(t, err, row.why)
+		})
+	}
+}
+
+// Right-angle trigonometry between axes that are not at right angles is named.
+func TestProjectionForObliqueComponent(t *testing.T) {
+	l := obliqueLesson(t, obliqueComponents.Bank[0])
+	w := NewWork(l, DefaultSettings())
+	r := w.Enter("Fu", "396.0 N") // 560 cos 45°
+	require.Equal(t, SlipFound, r.Verdict, r.Feedback)
+	assert.Contains(t, r.Slips[0].IDs, "right-triangle-assumed")
+	assert.Equal(t, Correct, w.Enter("Fu", "416.7 N").Verdict) // 560 sin 48° / sin 87°
+}
