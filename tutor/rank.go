@@ -94,7 +94,7 @@ type group struct {
 // Two slips together are looked at where one does not do.
 func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 	s, i := w.now(q), w.Lesson.index[q.Name]
-	if s.standing == 0 {
+	if s.standing == 0 && !w.equationStands() { // as on an empty sheet
 		var done func()
 		s, done = w.Lesson.blank(q, w.Settings)
 		defer done()
@@ -111,6 +111,17 @@ func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 		c = w.share(q, r, append(groups, group{rateTwo, made(&s.two, func() *table { return s.twoSlips(i) })}))
 	}
 	return c
+}
+
+// equationStands tells whether an equation was entered: its unknowns may be
+// carried from it.
+func (w *Work) equationStands() bool {
+	for name := range w.latest {
+		if w.Lesson.Quantity(name).Equation {
+			return true
+		}
+	}
+	return false
 }
 
 // made is the table at t, made when first asked for.

@@ -113,6 +113,12 @@ func (p *visitor) walk(look func(state string)) {
 	}
 	p.await("the last hint is in use", `document.activeElement.id === "hint-R"`)
 	look("hints")
+	p.enter("R", "690 N")
+	p.await("which of two slips it was is asked", `document.querySelectorAll("#card-R .which button").length === 3`)
+	p.eval(`document.querySelector("#card-R .which").scrollIntoView({ block: "center" })`, nil)
+	look("which")
+	p.do(chromedp.Click(chromedp.CSS(`#card-R .which form:last-child button`)))
+	p.await("the answer is taken", `!document.querySelector("#card-R .which")`)
 	p.submit("gamma", "87°")
 	p.await("γ is found", `document.querySelector("#card-gamma[data-state=found]")`)
 	for _, step := range [][2]string{{"R", "682.6 N"}, {"alpha", "29.83"}, {"theta", "88.2°"}} {

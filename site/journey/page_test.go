@@ -303,11 +303,11 @@ func TestQuota(t *testing.T) {
 	room(1)
 	p.eval(`(async () => { while (!log.unsaved.length) await log.append("do=nothing"); })()`, nil) // the browser takes a moment to know
 	p.enter("R", "2 N")
-	assert.True(t, p.shown("#notice-full"))
+	p.await("it says that the device is full", `document.querySelector("#notice-full")?.checkVisibility()`)
 	assert.Equal(t, 2, p.count("[data-verdict]"), "the work goes on")
 	room(1 << 30)
 	p.enter("R", "3 N")
-	assert.False(t, p.shown("#notice-full"))
+	p.await("the notice goes", `!document.querySelector("#notice-full")?.checkVisibility()`)
 	p.reload()
 	assert.Equal(t, 3, p.count("[data-verdict]"))
 }

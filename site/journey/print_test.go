@@ -56,8 +56,8 @@ func TestSheetsPrintClean(t *testing.T) {
 			assert.Contains(t, pages[0], set.Note)
 			keys := printed(t, p, key, paper.width, paper.height)
 			assert.Less(t, len(keys), 7)
-			for i, text := range keys {
-				assert.Greater(t, len(text), 300, "page %d of the key is nearly empty", i+1)
+			for i, text := range keys[:len(keys)-1] {
+				assert.Greater(t, len(text), 300, "page %d of the key is nearly empty, and not the last", i+1)
 			}
 		})
 	}
