@@ -46,10 +46,10 @@ test-browsers: browser ## the core journey in Chromium, Firefox and WebKitGTK, w
 	go test -tags browsers -count=1 -v -run '^(TestCoreJourney|TestFirefox|TestWebKit)$$' ./site/journey
 
 unit: ## native tests, browser journeys among them
-	go test ./...
+	go test -timeout 25m ./...
 
 page: ## the browser journeys alone
-	go test -count=1 ./site/journey
+	go test -count=1 -timeout 25m ./site/journey
 
 wasm: ## tests of what runs in the browser, as WebAssembly under Node
 	env -i PATH="$$PATH" HOME="$$HOME" GOOS=js GOARCH=wasm go test -short -exec "$(GOROOT_DIR)/lib/wasm/go_js_wasm_exec" $(WASM_PACKAGES)
