@@ -166,9 +166,10 @@ func (w *Work) notes(q *Quantity, r entry.Reading) []string {
 	}
 	asked := w.Settings.asked(q)
 	exact := asked.roundTo(q.Dim, q.True)
-	if r.Halves[0] > asked.halfUnit(q.Dim, q.True)*(1+1e-9) && q.apart(r.Value, q.True) > 1e-9*max(1, math.Abs(q.True)) {
+	off := q.apart(r.Value, q.True)
+	if r.Halves[0] > asked.halfUnit(q.Dim, q.True)*(1+1e-9) && off > 1e-9*max(1, math.Abs(q.True)) {
 		notes = append(notes, "digit-more")
-	} else if q.apart(asked.roundTo(q.Dim, r.Value), exact) > 1e-9*max(1, math.Abs(exact)) {
+	} else if off > r.Halves[0]*(1+1e-9) && q.apart(asked.roundTo(q.Dim, r.Value), exact) > 1e-9*max(1, math.Abs(exact)) {
 		notes = append(notes, "last-digit")
 	}
 	return notes
