@@ -325,7 +325,7 @@ func TestKilledTab(t *testing.T) {
 	defer cancel()
 	_, _ = chromedp.Run(ctx, call(page.Crash, cdp.Empty{})) // it does not live to answer
 	q := p.newTab()
-	assert.Equal(t, 2, q.count("[data-verdict]"), "the entry that was never answered is judged now")
+	q.await("the entry that was never answered is judged now", `document.querySelectorAll("[data-verdict]").length === 2`)
 }
 
 func TestFullDisk(t *testing.T) {
