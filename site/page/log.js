@@ -121,9 +121,10 @@ const log = {
     return all.map((r) => (r.kind === "line" ? r.line : `${r.kind}=${r.line}`)).join("\n") + "\n";
   },
 
+  // transaction resolves when what it wrote is on the disk, so that a killed browser process keeps it.
   transaction(mode, work) {
     return new Promise((resolve, reject) => {
-      const t = this.db.transaction("log", mode);
+      const t = this.db.transaction("log", mode, { durability: "strict" });
       t.oncomplete = resolve;
       t.onerror = t.onabort = () => reject(t.error);
       work(t.objectStore("log"));
