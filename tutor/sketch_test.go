@@ -89,7 +89,25 @@ func anyPair(t *rapid.T, tb testing.TB) *Lesson {
 
 // shaky is a place as an unsteady hand hits it: anywhere within the reach.
 func shaky(t *rapid.T, s *Sketch, p r2.Vec) r2.Vec {
-	d := rapid.Float64Range(0, 0.98*s.reach).Draw(t, "off")
+	return landed(t, 0.98*s.reach, p)
+}
+
+// aimed is where an unsteady hand lays the tail of arrow i that is meant for p:
+// within the reach, and nearer to p than to any other place where the arrow
+// would come to lie just as well.
+func aimed(t *rapid.T, s *Sketch, i int, p r2.Vec) r2.Vec {
+	off := 0.98 * s.reach
+	for _, m := range s.meetings(i, p, 2*s.reach) {
+		if m.off > 1e-9*s.reach {
+			off = min(off, 0.49*m.off)
+		}
+	}
+	return landed(t, off, p)
+}
+
+// landed is a place no farther than off from p.
+func landed(t *rapid.T, off float64, p r2.Vec) r2.Vec {
+	d := rapid.Float64Range(0, off).Draw(t, "off")
 	sin, cos := math.Sincos(rapid.Float64Range(0, 2*math.Pi).Draw(t, "way"))
 	return r2.Vec{X: p.X + d*cos, Y: p.Y + d*sin}
 }
@@ -329,7 +347,7 @@ func TestAnyNumberOfForces(t *testing.T) {
 		order := rapid.Permutation(all).Draw(rt, "order")
 		for k := 1; k < n; k++ {
 			require.Nil(rt, s.Order())
-			got := s.Move(order[k], r2.Vec{}, shaky(rt, s, s.head(order[k-1])))
+			got := s.Move(order[k], r2.Vec{}, aimed(rt, s, order[k], s.head(order[k-1])))
 			require.Empty(rt, got.Slips)
 		}
 		require.NotNil(rt, s.Order())
