@@ -3,7 +3,7 @@
 SHELL := bash
 .SHELLFLAGS := -eu -o pipefail -c
 .DEFAULT_GOAL := help
-.PHONY: help run install build test test-browsers check unit wasm page tools browser bench fuzz clean
+.PHONY: help run install build test test-browsers check unit explore wasm page tools browser bench fuzz clean
 PORT ?= 8080
 FUZZTIME ?= 20s
 # Made-up hostile texts for the reader, and requests for the page (make fuzz).
@@ -12,6 +12,11 @@ HOSTILE_REQUESTS ?= 20000
 
 # Tests in WebAssembly run under Node with a short environment: the runtime takes 8 kB of it at most.
 WASM_PACKAGES = ./wasm ./site ./site/html
+# The packages with property tests, which draw their problems from a seed.
+PROPERTY = go list -f '{{.ImportPath}} {{.TestImports}} {{.XTestImports}}' ./... | awk '/pgregory.net\/rapid/ {print $$1}'
+SEED ?= 20261126
+CHECKS ?= 1000
+
 GOROOT_DIR = $(shell go env GOROOT)
 
 help: ## list the targets
@@ -45,8 +50,14 @@ test-browsers: browser ## the core journey in Chromium, Firefox and WebKitGTK, w
 	go vet -tags browsers ./site/journey
 	go test -tags browsers -count=1 -v -run '^(TestCoreJourney|TestFirefox|TestWebKit)$$' ./site/journey
 
+# A seed makes a failure today a failure tomorrow; make explore looks where no seed has been.
 unit: ## native tests, browser journeys among them
-	go test -timeout 25m ./...
+	@property=$$($(PROPERTY)); \
+	go test -timeout 25m $$property -rapid.seed=$(SEED); \
+	go test -timeout 25m $$(go list ./... | grep -vxF "$$property")
+
+explore: ## the property tests on problems nobody has seen, CHECKS of each
+	go test -timeout 3h $$($(PROPERTY)) -rapid.checks=$(CHECKS)
 
 page: ## the browser journeys alone
 	go test -count=1 -timeout 25m ./site/journey
