@@ -36,6 +36,9 @@ type checker interface {
 // to 1e-9 of the largest force, angles to 1e-9 rad, each times the route's
 // condition number (the largest |slope · value| of what it works out).
 func checkRoutes(t checker, l *Lesson) {
+	// Where an inverse sine's argument is 1 it has no slope, and answers the
+	// last bit ε of its argument with √(2ε) = 2.1e-8 rad.
+	const flat = 2.1e-8 / 1e-9
 	t.Helper()
 	scale := largestForce(l)
 	for i := range l.Quantities {
@@ -48,6 +51,10 @@ func checkRoutes(t checker, l *Lesson) {
 		for _, r := range q.Routes {
 			condition := 1.0
 			for _, p := range expr.Trace(r.Tree, l.Truth) {
+				if math.IsNaN(p.Slope) {
+					condition = max(condition, flat)
+					continue
+				}
 				if _, number := p.Node.(expr.Num); !number { // an exponent's slope is no number below zero
 					condition = max(condition, math.Abs(p.Slope*p.Value)/unit)
 				}
