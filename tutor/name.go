@@ -92,7 +92,23 @@ func (l *Lesson) names() entry.Names {
 	}
 	add(true)
 	add(false)
+	l.otherwise(names)
 	return names
+}
+
+// otherwise adds what books call a quantity beside its symbol (common
+// practice), where the problem calls nothing else so.
+func (l *Lesson) otherwise(names entry.Names) {
+	for name, spellings := range map[string][]string{"R": {"FR"}, "Rx": {"FRx", "ΣFx"}, "Ry": {"FRy", "ΣFy"}} {
+		if l.Quantity(name) == nil {
+			continue
+		}
+		for _, s := range spellings {
+			if _, taken := names[s]; !taken && names["F"] == "" {
+				names[s] = name
+			}
+		}
+	}
 }
 
 // dim is the dimension of the quantity called name.

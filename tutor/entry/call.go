@@ -59,7 +59,7 @@ func (p *parser) raised(word *token, inverse *bool) *token {
 		// sin-1(0.5), as ⁻¹ comes out of a copy. Nobody means the sine of −1°
 		// times what follows.
 		n, ok := p.integer()
-		if next := p.peek(); ok && n == -1 && next.kind == tOpen {
+		if next := p.peek(); ok && n == -1 && (next.kind == tOpen || next.kind == tNumber) {
 			word.span = word.through(p.tokens[p.pos-1].span)
 			*inverse = true
 			return nil
@@ -123,11 +123,34 @@ func (p *parser) argument(word token) expr.Node {
 	default:
 		n = p.bare()
 	}
-	if p.doubt == nil && p.looksLikeRadians(word.fn.fn, n, first) {
-		at := from.through(p.tokens[p.pos-1].span)
-		p.doubt = at.error("radians", "function", word.fn.name)
+	at := from.through(p.tokens[p.pos-1].span)
+	if p.looksLikeRadians(word.fn.fn, n, first) {
+		p.doubts(at, "radians", "function", word.fn.name)
+	}
+	if p.tokens[p.pos-1].kind != tClose && p.reachesTooLittle(word.fn.fn) {
+		p.doubts(word.through(at), "reach", "function", word.fn.name)
 	}
 	return n
+}
+
+// reachesTooLittle reports whether what goes on behind a bare argument was
+// hardly meant to stand outside: tan⁻¹ 682.3/21.77, √340² + 610².
+func (p *parser) reachesTooLittle(f expr.Func) bool {
+	next := p.peek()
+	switch f {
+	case expr.FnAsin, expr.FnAcos, expr.FnAtan:
+		return next.is('/') || next.is('*')
+	case expr.FnSqrt:
+		behind := p.pos + 1
+		switch {
+		case next.is('^'):
+			behind++
+		case next.kind != tSuper:
+			return false
+		}
+		return behind < len(p.tokens) && (p.tokens[behind].is('+') || p.tokens[behind].is('-'))
+	}
+	return false
 }
 
 // rooted = ( "+" | "−" ) rooted | atom [ unit ]       √3/2 is (√3)/2
@@ -172,6 +195,12 @@ func (p *parser) looksLikeRadians(f expr.Func, n expr.Node, first int) bool {
 	if v, ok := n.(expr.Num); ok {
 		return p.leaves[first].num.decimals >= 2 && v.Value <= wholeTurn
 	}
+	return partOfPi(n)
+}
+
+// partOfPi reports whether n is a multiple of π, no larger than a turn, of
+// numbers alone.
+func partOfPi(n expr.Node) bool {
 	pi, other := false, false
 	expr.Walk(n, func(_ int, n expr.Node) {
 		switch n.(type) {
@@ -181,6 +210,5 @@ func (p *parser) looksLikeRadians(f expr.Func, n expr.Node, first int) bool {
 			other = true
 		}
 	})
-	v := expr.Eval(n, nil)
-	return pi && !other && math.Abs(v) <= wholeTurn
+	return pi && !other && math.Abs(expr.Eval(n, nil)) <= wholeTurn
 }

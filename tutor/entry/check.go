@@ -23,12 +23,24 @@ func (p *parser) checkNames() {
 	}
 }
 
+// unitVectors may stand behind a component.
+var unitVectors = []string{"i", "j", "î", "ĵ", "ihat", "jhat"}
+
+// waysAlone tell which way a force points.
+var waysAlone = []string{"left", "right", "up", "down", "upward", "upwards", "downward", "downwards", "to", "leftward", "leftwards", "rightward", "rightwards"}
+
 // unknown fails for a word that is no name here, with the nearest one that is.
-func (sc *Scope) unknown(t token) {
-	best, near := len([]rune(t.name)), ""
-	if best > 3 {
-		best = 3
+// Right behind a number it was probably meant for a unit.
+func (sc *Scope) unknown(t, before token) {
+	value := before.kind == tNumber || before.kind == tClose || before.kind == tUnit
+	if value && slices.Contains(unitVectors, t.name) {
+		t.fail("vector", "letter", t.name)
 	}
+	if value && sc.Dim != statics.DimAngle && slices.Contains(waysAlone, foldWord(t.name)) {
+		t.fail("way")
+	}
+	letters := len([]rune(t.name))
+	best, near := min(letters, 1+max(1, letters/3), 3), ""
 	words := make([]string, 0, len(sc.Names)+len(functions))
 	for w := range sc.Names {
 		words = append(words, w)
@@ -40,6 +52,11 @@ func (sc *Scope) unknown(t token) {
 	for _, w := range words {
 		if d := distance(foldWord(t.name), foldWord(w)); d < best {
 			best, near = d, w
+		}
+	}
+	if before.kind == tNumber {
+		if u := unitText(sc.Unit); u != "" {
+			t.fail("unknown-behind", "name", t.name, "unit", u)
 		}
 	}
 	if near != "" {

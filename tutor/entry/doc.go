@@ -26,6 +26,12 @@
 //     (sin 87)/2, cos 25° P is (cos 25°)·P, cos 30² is cos(30²). With brackets
 //     it takes those alone: cos(25)² is (cos 25)².
 //   - √ takes one number, name or bracket: √3/2 is (√3)/2.
+//   - What reads well but is hardly meant so is asked about: √340² + 610²,
+//     tan⁻¹ 682.3/21.77, 340/682.6 sin 87, 4/5 F, x^1/2, and what copying makes
+//     of a number: 682·6, 6.826×102, 88.2^0.
+//   - What stands around a value is left out: "R is …", ≈, →, quotation marks,
+//     a last comma, the brackets of 682.6 (N). A letter o behind a number is a
+//     degree sign. A formula may be pasted as TeX writes it.
 //   - sin² 30 is (sin 30)², and sin⁻¹, sin^-1, sin-1(…), arcsin, asin, invsin
 //     and "inv sin" are the inverse. Case does not matter.
 //   - One comma is a decimal comma (682,6), unless it could as well part

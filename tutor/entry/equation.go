@@ -14,8 +14,18 @@ import (
 //	relation = [ asked "=" ] side [ "=" side ]
 func (r *Reading) relation(tokens []token, sc *Scope) {
 	all := cut(tokens)
+	if n := len(all); n == 1 || len(all[n-1]) > 1 {
+		all = said(all)
+	}
 	if asked := all[0]; len(all) > 1 && len(asked) == 2 && asked[0].kind == tName && asked[0].name == sc.Asked {
 		all = all[1:]
+	}
+	for i := 0; i < len(all) && len(all) > 2; { // ΣFx = 0: … = 0
+		if side := all[i]; len(side) == 2 && side[0].kind == tNumber && side[0].num.value == 0 {
+			all = slices.Delete(all, i, i+1)
+		} else {
+			i++
+		}
 	}
 	if n := len(all); n > 2 {
 		last := all[n-2]

@@ -65,9 +65,9 @@ type item struct {
 // headingWords gives each word of a direction the spelling that is worked with.
 // An empty one is passed over.
 var headingWords = map[string]string{
-	"from": "from", "off": "from", "toward": "toward", "towards": "toward", "horizontal": "x", "vertical": "y",
+	"from": "from", "off": "from", "wrt": "from", "with": "from", "respect": "", "toward": "toward", "towards": "toward", "horizontal": "x", "vertical": "y",
 	"measured": "", "the": "", "axis": "", "to": "", "direction": "", "due": "", "and": "", "pointing": "", "half": "",
-	"positive": "+", "negative": "-", "plus": "+", "minus": "-", "x": "x", "y": "y",
+	"positive": "+", "negative": "-", "plus": "+", "minus": "-", "ve": "", "neg": "-", "pos": "+", "x": "x", "y": "y",
 	"clockwise": "cw", "cw": "cw", "counterclockwise": "ccw", "anticlockwise": "ccw", "counter": "counter", "anti": "counter", "ccw": "ccw", "acw": "ccw",
 	"above": "up", "below": "down", "up": "up", "down": "down", "upward": "up", "upwards": "up", "downward": "down", "downwards": "down",
 	"left": "left", "right": "right", "of": "of", "over": ":", "in": ":",
@@ -107,6 +107,8 @@ func (p *headingParser) scan() {
 	for x.spaces(); x.pos < len(x.runes); x.spaces() {
 		from, r := x.pos, x.at(0)
 		switch {
+		case r == ',', r == '.' && !isDigit(x.at(1)):
+			x.pos++
 		case isDigit(r), r == '.', vulgar[r] != 0:
 			p.scanNumber(from)
 		case strings.ContainsRune("+-:/", r):
@@ -116,8 +118,6 @@ func (p *headingParser) scan() {
 				word = ":"
 			}
 			p.items = append(p.items, item{span: x.spanFrom(from), word: word})
-		case r == ',':
-			x.pos++
 		case p.scanThing(from):
 		case isLetter(r):
 			x.pos = x.letters(from)
@@ -192,7 +192,7 @@ func (p *headingParser) scanWord(from int, typed string) {
 	}
 	last := len(p.items) - 1
 	switch {
-	case word == "" && last >= 0 && p.items[last].word == "-": // x-axis
+	case low == "axis" && last >= 0 && p.items[last].word == "-": // x-axis
 		p.items = p.items[:last]
 	case word == "":
 	case word == "cw" && last >= 0 && p.items[last].word == "counter":
@@ -280,13 +280,17 @@ func (p *headingParser) heading() statics.Heading {
 		if p.is(0, "thing") {
 			return p.fromThing(turn, sense, turned)
 		}
+		vertical := p.is(0, "y") && foldWord(string(p.runes[p.items[p.pos].from:p.items[p.pos].to])) == "vertical"
 		axis = p.axis()
 		switch {
 		case turned:
 		case p.is(0, ways...):
 			return p.checked(statics.Toward(statics.Beside, axis, p.axisOf(ways...), turn))
 		default:
-			sense, _ = p.sense()
+			sense, turned = p.sense()
+		}
+		if vertical && !turned { // either side is as likely
+			p.items[0].through(p.items[p.pos-1].span).fail("heading-side")
 		}
 	}
 	return p.checked(statics.From(axis, turn, sense))

@@ -30,10 +30,11 @@ const (
 	tClose    // ) ] }
 	tSuper    // ² ³ ⁻¹
 	tValueEnd // , ; or a word between two values
+	tFrac     // \frac, of the two brackets behind it
 	nKinds
 )
 
-var kindNames = [nKinds]string{"end", "number", "unit", "name", "unknown", "func", "inverse", "pi", "op", "open", "close", "super", "between"}
+var kindNames = [nKinds]string{"end", "number", "unit", "name", "unknown", "func", "inverse", "pi", "op", "open", "close", "super", "between", "frac"}
 
 func (k kind) String() string { return kindNames[k] }
 
@@ -67,21 +68,16 @@ func lex(s string, words *vocabulary) []token {
 	x := newLexer(s, words)
 	for x.next() {
 	}
-	return x.tokens
+	return bareUnits(x.tokens)
 }
 
-// newLexer prepares s: a final period or two, as of a sentence, is no part of
-// it.
+// newLexer prepares s.
 func newLexer(s string, words *vocabulary) *lexer {
 	if n := utf8.RuneCountInString(s); n > maxRunes {
 		span{maxRunes, n}.fail("too-long", "limit", strconv.Itoa(maxRunes))
 	}
 	x := &lexer{source: []rune(s), runes: foldAll(s), words: words}
-	end := len(x.runes)
-	for end > 0 && (isSpace(x.runes[end-1]) || x.runes[end-1] == '.' || x.runes[end-1] == '…') {
-		end--
-	}
-	x.runes = x.runes[:end]
+	x.trim()
 	return x
 }
 
@@ -127,14 +123,13 @@ func (x *lexer) next() bool {
 	case x.pos == len(x.runes):
 		x.emit(from, token{kind: tEnd})
 		return false
-	case isDigit(r), r == '.' && isDigit(x.at(1)), vulgar[r] != 0:
+	case x.command(), x.sign(from, r):
+	case isDigit(r), r == '.' && isDigit(x.at(1)), r == ',' && isDigit(x.at(1)) && !x.previous(tNumber, tUnit, tName, tClose, tSuper, tPi, tUnknown), vulgar[r] != 0:
 		x.measure(x.number(), from)
 	case superscript(r) >= 0:
 		x.superscript(from)
 	case strings.ContainsRune("+-*/^=|", r):
 		x.operator(from, r)
-	case r == ':' && x.at(1) == '=':
-		x.take(from, 2, token{kind: tOp, op: '='})
 	case r == '(':
 		x.take(from, 1, token{kind: tOpen})
 	case r == ')':
@@ -148,6 +143,8 @@ func (x *lexer) next() bool {
 		x.take(from, 1, token{kind: tUnit, unit: u})
 	case isLetter(r):
 		x.word()
+	case strings.ContainsRune("←↑↓↗↘↙↖", r) && x.previous(tNumber, tUnit, tClose):
+		span{from, from + 1}.fail("way")
 	default:
 		span{from, from + 1}.fail("character", "what", string(x.source[from:from+1]))
 	}

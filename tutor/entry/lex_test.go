@@ -57,6 +57,7 @@ func TestLex(t *testing.T) {
 		{"340Ncos25", "1 number 340, 4 unit N, 5 func cos, 8 number 25, 10 end"},
 		{"𝐹₁ ＋ １", "1 name F1, 4 op +, 6 number 1, 7 end"},
 		{"3…", "1 number 3, 2 end"},
+		{`\frac{1}{2}`, "2 frac, 6 open, 7 number 1, 8 close, 9 open, 10 number 2, 11 close, 12 end"},
 		{"", "1 end"},
 	} {
 		t.Run(row.text, func(t *testing.T) {

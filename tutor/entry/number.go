@@ -38,20 +38,26 @@ var vulgar = map[rune]float64{
 // number reads a literal: digits with points, commas, apostrophes or spaces
 // between them, an exponent (1.2e3), a fraction in one character (2½).
 //
-//	number = ( digits { sep digits } [ "." ] | "." digits ) [ "e" [ sign ] digits ] [ vulgar ] | vulgar
+//	number = ( digits { sep digits } [ "." ] | ( "." | "," ) digits ) [ "e" [ sign ] digits ] [ vulgar ] | vulgar
 func (x *lexer) number() number {
 	from := x.pos
 	var groups []string // of digits
 	var seps []rune     // between them
 	if isDigit(x.at(0)) {
 		groups = append(groups, x.digits())
-	} else if x.at(0) == '.' {
+	} else if x.at(0) == '.' || x.at(0) == ',' {
 		groups = append(groups, "")
 	}
 	for len(groups) > 0 && x.separator() {
 		seps = append(seps, x.at(0))
 		x.pos++
 		groups = append(groups, x.digits())
+	}
+	if x.pos > from && x.at(0) == '.' && x.at(-1) == '.' {
+		for x.at(0) == '.' || isDigit(x.at(0)) {
+			x.pos++
+		}
+		x.spanFrom(from).fail("number", "typed", x.typed(from))
 	}
 	var n number
 	if len(groups) > 0 {
@@ -77,9 +83,21 @@ func (x *lexer) separator() bool {
 	case ',':
 		return isDigit(x.at(1))
 	case ' ', noBreak, prime:
-		return three && x.pos > 0 && isDigit(x.at(-1))
+		return three && x.pos > 0 && isDigit(x.at(-1)) && !x.raised()
 	}
 	return false
+}
+
+// raised reports whether the number at hand is a power: tan^-1 682.3, tan-1 682.3.
+func (x *lexer) raised() bool {
+	n := len(x.tokens)
+	if n > 0 && x.tokens[n-1].is('-') {
+		n--
+		if n > 0 && x.tokens[n-1].kind == tFunc {
+			return true
+		}
+	}
+	return n > 0 && x.tokens[n-1].is('^')
 }
 
 // digits takes the digits at hand.

@@ -92,11 +92,32 @@ func (p *parser) product() expr.Node {
 		case p.accept('*'):
 			n = gather(n, p.chain()) // a·(b c) becomes a·b·c, as formulas are written
 		case p.accept('/'):
+			from := p.pos
 			n = expr.Div(n, gather(nil, p.chain()))
+			p.doubtFraction(from)
 		default:
 			return n
 		}
 	}
+}
+
+// doubtFraction doubts a fraction of two numbers with more behind it, whose
+// denominator begins at the token from: 4/5 F, 340/682.6 sin 87.
+func (p *parser) doubtFraction(from int) {
+	if from < 2 || from+1 >= p.pos || p.tokens[from].kind != tNumber || p.tokens[from-2].kind != tNumber {
+		return
+	}
+	next := p.tokens[from+1]
+	switch next.kind {
+	case tName, tOpen, tPi:
+		if next.from == p.tokens[from].to { // 1/2x, as documented
+			return
+		}
+	case tFunc, tInverse:
+	default:
+		return
+	}
+	p.doubts(p.tokens[from-2].through(p.tokens[p.pos-1].span), "fraction", "fraction", p.tokens[from-2].typed+"/"+p.tokens[from].typed)
 }
 
 // gather multiplies n, unless it is nil, by the factors from the left.
@@ -137,7 +158,7 @@ func (p *parser) chain() []expr.Node {
 func (p *parser) startsFactor() bool {
 	t := p.peek()
 	switch t.kind {
-	case tNumber, tName, tUnknown, tFunc, tInverse, tPi, tOpen:
+	case tNumber, tName, tUnknown, tFunc, tInverse, tPi, tOpen, tFrac:
 		return true
 	case tOp:
 		return t.op == '|' && p.bars == 0
@@ -167,8 +188,15 @@ func (p *parser) power() expr.Node {
 		n = expr.Pow(n, p.exponent(p.take()))
 	}
 	if p.accept('^') {
+		if t := p.peek(); t.kind == tNumber && t.num.value == 0 {
+			p.doubts(t.span, "power-zero")
+		}
+		one := p.peek()
 		defer p.enter()()
 		n = expr.Pow(n, p.signed())
+		if one.kind == tNumber && one.typed == "1" && p.peek().is('/') {
+			p.doubts(one.through(p.peek().span), "power-half")
+		}
 	}
 	return n
 }
@@ -179,7 +207,14 @@ func (p *parser) exponent(t token) expr.Node {
 	return expr.N(t.exp.value)
 }
 
-// atom = number | name | "π" | "(" sum ")" | "|" sum "|" | call
+// doubts notes something that reads well but hardly says what was meant.
+func (p *parser) doubts(at span, key string, args ...string) {
+	if p.doubt == nil {
+		p.doubt = at.error(key, args...)
+	}
+}
+
+// atom = number | name | "π" | "(" sum ")" | "|" sum "|" | call | "\\frac" group group
 func (p *parser) atom() expr.Node {
 	t := p.peek()
 	switch t.kind {
@@ -198,6 +233,8 @@ func (p *parser) atom() expr.Node {
 		return p.group()
 	case tFunc, tInverse:
 		return p.call()
+	case tFrac:
+		return p.fraction()
 	}
 	if t.is('|') {
 		return p.absolute()
@@ -227,6 +264,19 @@ func (p *parser) group() expr.Node {
 	return n
 }
 
+// fraction is \frac{a}{b}.
+func (p *parser) fraction() expr.Node {
+	over := p.take()
+	var parts [2]expr.Node
+	for i := range parts {
+		if p.peek().kind != tOpen {
+			over.fail("unfinished")
+		}
+		parts[i] = p.group()
+	}
+	return expr.Div(parts[0], parts[1])
+}
+
 // absolute = "|" sum "|"
 func (p *parser) absolute() expr.Node {
 	defer p.enter()()
@@ -252,7 +302,7 @@ func (p *parser) misplaced(t token) {
 	}
 	switch {
 	case t.kind == tUnknown:
-		p.scope.unknown(t)
+		p.scope.unknown(t, before)
 	case t.kind == tValueEnd:
 		t.fail("two-values")
 	case t.kind == tEnd && p.pos == 0:

@@ -121,6 +121,7 @@ func read(s string, sc Scope) (r Reading, err *Error) {
 	if left, right, ok := sides(tokens, &sc); ok {
 		r.equation(left, right, &sc)
 	} else {
+		doubtful(left, []rune(s))
 		r.single(left, &sc)
 	}
 	return r, nil
@@ -149,12 +150,17 @@ func (p *parser) all() expr.Node {
 //
 //	entry = [ [ asked ] "=" ] { side "=" } side [ "=" asked ] | side "=" side
 func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
-	all := cut(tokens)
+	all := said(cut(tokens))
 	isAsked := func(side []token) bool {
-		return len(side) == 1 || len(side) == 2 && side[0].kind == tName && side[0].name == sc.Asked
+		for len(side) > 3 && side[0].is('|') && side[len(side)-2].is('|') { // |R|
+			side = append(slices.Clone(side[1:len(side)-2]), side[len(side)-1])
+		}
+		return len(side) == 2 && side[0].kind == tName && side[0].name == sc.Asked
 	}
 	n := len(all)
 	switch {
+	case n == 1 && len(tokens) > len(all[0]) && isAsked(all[0]): // "R ="
+		return tokens[len(tokens)-1:], nil, false
 	case n == 1:
 		return all[0], nil, false
 	case isAsked(all[0]):
@@ -168,6 +174,15 @@ func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
 		last[len(last)-1].fail("equals")
 	}
 	return all[0], all[1], true
+}
+
+// said leaves out the sides on which nothing stands.
+func said(all [][]token) [][]token {
+	some := slices.DeleteFunc(slices.Clone(all), func(side []token) bool { return len(side) == 1 })
+	if len(some) == 0 {
+		return all[:1]
+	}
+	return some
 }
 
 // cut cuts the tokens at every equals sign; each side keeps an end.
@@ -214,6 +229,9 @@ func (r *Reading) single(tokens []token, sc *Scope) {
 		whole.fail("numbers-only")
 	}
 	p.checkDimension(tree, unit, whole)
+	if sc.Dim == statics.DimAngle && !r.UnitWritten && partOfPi(tree) {
+		p.doubts(whole, "radians")
+	}
 	if p.doubt != nil {
 		panic(p.doubt)
 	}

@@ -107,10 +107,10 @@ func describe(r Reading, err *Error) string {
 	return strings.Join(parts, " ")
 }
 
-// eachRow calls do for each row of readRows.
+// eachRow calls do for each row of readRows and readRowsPhone.
 func eachRow(do func(asked, entry, want string)) {
-	spaces := strings.NewReplacer("␣", "\u00a0", "␢", "\u202f", "¦", "\u200b")
-	for row := range strings.Lines(readRows) {
+	spaces := strings.NewReplacer("␣", "\u00a0", "␢", "\u202f", "¦", "\u200b", "␛", "\u20d7")
+	for row := range strings.Lines(readRows + readRowsPhone) {
 		row = strings.TrimSpace(row)
 		if row == "" || strings.HasPrefix(row, "#") {
 			continue

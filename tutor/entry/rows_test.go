@@ -253,7 +253,7 @@ R: gama → error 1+4 unknown-name-near
 R: sinn(3) → error 1+4 unknown-name-near
 R: Rz → error 1+2 unknown-name-near
 R: F12 → error 1+3 unknown-name-near
-R: 5 apples → error 3+6 unknown-name
+R: 5 apples → error 3+6 unknown-behind
 beta: β → error 1+1 own
 beta: θ → affine 0 + 1·theta | theta
 beta: 118° − θ → affine 118 + -1·theta deg | 118° − theta
@@ -360,7 +360,7 @@ R: ６８２．６ Ｎ → number 682.6 ± 0.05 N
 R: ٦٨٢٫٦ N → number 682.6 ± 0.05 N
 R: ۶۸۲٫۶ → number 682.6 ± 0.05
 R: ६८२.६ N → number 682.6 ± 0.05 N
-R: 2⋅3 → expression 6 | 2·3
+R: 2⋅3⋅4 → expression 24 | 2·3·4
 R: 2∙3∗4 → expression 24 | 2·3·4
 R: 7–3 → expression 4 | 7 − 3
 R: 7—3 → expression 4 | 7 − 3
@@ -399,7 +399,7 @@ R: PN → error 1+2 unknown-name-near
 R: R=2(3) → expression 6 | 2·3
 R: 3 5/8 → error 3+1 two-values
 R: 682.6 N or so → error 9+2 two-values
-R: 2x → error 2+1 unknown-name
+R: 2x → error 2+1 unknown-behind
 R: 1_000 → error 2+1 character
 R: é → error 1+1 unknown-name
 R: 2 × (3 + 4) ÷ 7 → expression 2 | 2·(3 + 4)/7

@@ -135,7 +135,7 @@ func (x *lexer) word() {
 		x.take(from, 1, token{kind: tOp, op: '*'})
 		return
 	}
-	if x.compoundUnit() {
+	if x.newton() || x.compoundUnit() || x.spoken() || x.braced() {
 		return
 	}
 	tried := map[int]bool{}
@@ -172,8 +172,8 @@ func (x *lexer) cut(i int, before kind, tried map[int]bool) ([]token, bool) {
 			continue
 		}
 		t, ok := x.words.find(strings.ReplaceAll(string(x.runes[i:end]), "_", ""))
-		if !ok || t.kind == tUnit && before != tEnd {
-			continue
+		if !ok || t.kind == tUnit && (before != tEnd || end < x.run(i) && !x.previous(tNumber, tClose, tSuper, tPi)) {
+			continue // a unit stands behind a number, or alone
 		}
 		if t.kind == tName && end < len(x.runes) && isDigit(x.runes[end]) {
 			continue // F1 is not F times 1
@@ -195,6 +195,9 @@ func (x *lexer) timesLetter() bool {
 	i := 1
 	for isSpace(x.at(i)) {
 		i++
+	}
+	if x.at(i) == '-' && isSpace(x.at(-1)) && (isDigit(x.at(i+1)) || x.at(i+1) == '.') { // 6.5 x -0.8
+		return true
 	}
 	r := x.at(i)
 	return isDigit(r) || r == '.' || r == '(' || r == '√'

@@ -12,6 +12,12 @@ var reader = map[string]string{
 	"entry.space":       "Is {typed} one number? Then write it as {joined}; if it is two, enter one of them.",
 	"entry.number":      "The points and commas of {typed} don't go together: write one decimal point and no other marks.",
 	"entry.too-large":   "{typed} is far beyond any value used here: check its exponent.",
+	"entry.middle-dot":  "Is {typed} the product {product}, or the number {decimal}? Please write it one of these two ways.",
+	"entry.power-lost":  "Has {typed} lost a raised number? Then write {power}; otherwise put spaces around the sign.",
+	"entry.power-half":  "A power of 1 changes nothing: write ^(1/2), or √ and brackets, if a root is meant.",
+	"entry.fraction":    "Is all that follows below the fraction line too? Put brackets around {fraction}, or around what stands below.",
+	"entry.way":         "Which way a force points has no place here: write the number, with a minus where it points against its axis.",
+	"entry.power-zero":  "Anything to the power 0 is 1: if degrees are meant, write ° or deg.",
 	"entry.superscript": "{typed} can't be read as a power: raise to a whole number such as ², or write ^ and the power.",
 	"entry.two-values":  "A second value begins here: enter one value, or put + − × or / between the two.",
 
@@ -19,6 +25,8 @@ var reader = map[string]string{
 	"entry.minutes-range":    "{typed} is too many: minutes and seconds of arc stay below 60, so carry the rest over.",
 	"entry.minutes-decimals": "Only the last part of an angle in degrees, minutes and seconds can have decimals: write 52°30′ or 52.5°.",
 
+	"entry.unknown-behind":    "“{name}” is neither a unit nor a name in this problem: write {unit} there, or leave it out.",
+	"entry.vector":            "“{letter}” makes this a vector, and one value is asked here: enter each component, and the magnitude, in its own box.",
 	"entry.unknown-name":      "“{name}” is not a name in this problem: use the letters of the sketch, or numbers.",
 	"entry.unknown-name-near": "“{name}” is not a name in this problem: is {near} meant?",
 	"entry.not-found-yet":     "{name} has no value yet: find it first, or write this with what you already have.",
@@ -58,7 +66,9 @@ var reader = map[string]string{
 	"entry.equals":         "One = is enough: write a single value, or one side = the other.",
 
 	"entry.function-alone": "{function} needs something to be taken of: write it behind, in brackets.",
+	"entry.reach":          "{function} takes only the number or name right behind it: put brackets around all that it is taken of.",
 	"entry.function-power": "Behind {function} only a power 1, 2, 3, … or −1 (the inverse) can be read: put brackets around the whole to raise it otherwise.",
+	"entry.atan2":          "atan2 can't be read here: write tan⁻¹ of the fraction, and see to the quadrant by the signs.",
 	"entry.inverse-alone":  "This asks for the inverse of a function, and none follows: write sin, cos or tan behind it.",
 
 	"entry.root-negative":  "The value under this root is below zero, so it has no root: check the signs and squares under it.",
@@ -81,6 +91,7 @@ var reader = map[string]string{
 	"entry.heading-word":       "“{name}” can't be read in a direction: use words such as from, above, below, left of, clockwise, up, down, N, E, S, W.",
 	"entry.heading-unit":       "“{unit}” is no unit of angle: write degrees, or rad behind the number.",
 	"entry.heading-range":      "There is no such direction: beside an axis or a compass point the angle runs from 0° to 90°, towards one of its two neighbours.",
+	"entry.heading-side":       "On which side is this angle? Write it like 20° right of the vertical, or 20° clockwise from +y.",
 	"entry.heading-slope":      "A slope is two plain lengths, rise and run: write it like 3:4 up left.",
 	"entry.heading-ways":       "Which way does the slope go? Write it behind, as in 3:4 up left.",
 }

@@ -1,0 +1,133 @@
+package entry
+
+// readRowsPhone goes on from readRows with what phones, keyboards, word
+// processors and copies make of an entry, and habits of writing (common
+// practice). ␛ stands for a combining arrow.
+const readRowsPhone = `
+# a sentence around the value
+R: 682.6 N, → number 682.6 ± 0.05 N
+R: 682.6 N; → number 682.6 ± 0.05 N
+R: R = 682.6 N! → number 682.6 ± 0.05 N
+R: "682.6 N" → number 682.6 ± 0.05 N
+R: “682.6 N” → number 682.6 ± 0.05 N
+R: '682.6' → number 682.6 ± 0.05
+R: R: 682.6 N → number 682.6 ± 0.05 N
+R: R is 682.6 N → number 682.6 ± 0.05 N
+R: R -> 682.6 N → number 682.6 ± 0.05 N
+R: => 682.6 N → number 682.6 ± 0.05 N
+R: ⇒ 682.6 N → number 682.6 ± 0.05 N
+R: about 682.6 N → number 682.6 ± 0.05 N
+R: approx. 682.6 N → number 682.6 ± 0.05 N
+R: ca. 682.6 N → number 682.6 ± 0.05 N
+R: 682.6 N approx → number 682.6 ± 0.05 N
+R: 682.6~ → number 682.6 ± 0.05
+R: 340 + 610 = → expression 950 | 340 + 610
+R: |R| = 682.6 N → number 682.6 ± 0.05 N
+R: ‖R‖ = 682.6 N → number 682.6 ± 0.05 N
+R: R␛ = 682.6 N → number 682.6 ± 0.05 N
+R: |R| → error 2+1 own
+R: 682.6 lb. → number 3036.36 ± 0.222411 lb
+R: 682.6 (N) → number 682.6 ± 0.05 N
+R: 682.6 [kN] → number 682600 ± 50 kN
+R: (340 + 610) (N) → expression 950 N | 340 + 610
+beta: 63.2 (°) → number 63.2 ± 0.05 deg
+R: (N) → error 2+1 unit-place
+# numbers
+R: ,6826 kN → number 682.6 ± 0.05 kN
+R: 2·,5 → expression 1 | 2·0.5
+R: 1 ,5 → error 3+1 two-values
+R: 682..6 → error 1+6 number
+R: 682.. N → error 1+5 number
+R: 682·6 N → error 1+5 middle-dot
+R: R = 682·6 → error 5+5 middle-dot
+R: 682 · 6 → expression 4092 | 682·6
+R: 682×6 → expression 4092 | 682·6
+R: 2·340·610 → expression 414800 | 2·340·610
+R: 6.826 x 102 N → error 1+11 power-lost
+R: 6.826×102 → error 1+9 power-lost
+R: 6.826×10-3 kN → error 1+10 power-lost
+R: 340×102 → expression 34680 | 340·102
+R: 3.5×100 → expression 350 | 3.5·100
+R: 2.5 × (10 - 3) → expression 17.5 | 2.5·(10 − 3)
+R: 682.6 kg m/s² → number 682.6 ± 0.05 N
+R: 682.6 kg·m/s^2 → number 682.6 ± 0.05 N
+R: 682.6 kgm/s2 → number 682.6 ± 0.05 N
+# angles
+beta: ∠63.2° → number 63.2 ± 0.05 deg
+beta: ∠ = 63.2° → number 63.2 ± 0.05 deg
+beta: ∠β = 63.2° → number 63.2 ± 0.05 deg
+R: 682.6∠88° → error 6+1 two-values
+R: 682.6 N @ 88° → error 9+1 two-values
+beta: 88.2o → number 88.2 ± 0.05 deg
+beta: 88.2 o → number 88.2 ± 0.05 deg
+beta: 88.2^o → number 88.2 ± 0.05 deg
+R: 340cos25o → expression 308.145 | 340·cos 25°
+beta: 88^0 → error 4+1 power-zero
+beta: 0.49π → error 1+5 radians
+beta: π/3 → error 1+3 radians
+beta: β = 0.49 pi → error 5+7 radians
+beta: 0.49π rad → expression 88.2 rad | 0.49·π·(1 rad)
+beta: 180/π → expression 57.2958 | 180/π
+# how far a function or a root reaches
+beta: tan⁻¹682.3/21.77 → error 1+10 reach
+beta: sin⁻¹ 610·sin 87/682.6 → error 1+9 reach
+beta: tan⁻¹(682.3/21.77) → expression 88.1725 | tan⁻¹(682.3/21.77)
+beta: tan-1 31.34 → expression 88.1724 | tan⁻¹(31.34)
+beta: tan^-1 682.3 → expression 89.916 | tan⁻¹(682.3)
+beta: 25 + sin-1 0.8924 → expression 88.1764 | 25 + sin⁻¹(0.8924)
+R: 2^2 341 → error 5+3 two-values
+R: √340²+610² → error 1+4 reach
+R: sqrt 340^2 + 610^2 → error 1+8 reach
+R: √P² + Q² → error 1+2 reach
+R: √(340)² + 610² → expression 372440 | (√340)² + 610²
+R: √340² → expression 340 | (√340)²
+beta: atan2(682.3, 21.77) → error 1+5 atan2
+beta: angle = 63.2 → number 63.2 ± 0.05
+R: 682.6 N (approx) → error 10+6 unknown-name
+R: 5 J → error 3+1 unknown-behind
+# vectors, other words
+R: 340cos25i + 340sin25j → error 9+1 vector
+R: 21.8 i + 682 j → error 6+1 vector
+R: 682.6 Pa → error 7+2 unknown-behind
+R: 0.6826 k → error 8+1 unknown-behind
+R: 682 Ns → error 5+2 unknown-behind
+R: The answer is 682.6 → error 1+3 unknown-name
+R: 2PX → error 2+2 unknown-behind
+R: Tcos40 → error 1+6 unknown-name
+R: T3x - 5 → error 1+3 unknown-name
+balance: ΣFx = 0: T1 cos 40 - T2 cos 30 = 0 → equation T1·cos 40 − T2·cos 30 = 0
+balance: ΣFx = 0 = T1 cos 40 - T2 cos 30 = 0 → equation T1·cos 40 − T2·cos 30 = 0
+R: 6.5 x -0.8 → expression -5.2 | 6.5·(−0.8)
+R: (3²+4²)^1/2 → error 9+2 power-half
+R: 4^1/2 → error 3+2 power-half
+R: (3²+4²)^(1/2) → expression 5 | (3² + 4²)^(1/2)
+R: 4/5 P → error 1+5 fraction
+R: 340/682.6 sin 87 → error 1+16 fraction
+R: 340/682.6sin87 → error 1+14 fraction
+R: (4/5)P → expression 272 | (4/5)·F1
+R: 4P/5 → expression 272 | 4·F1/5
+R: 610·4/5 N → expression 488 N | 610·4/5
+R: 5.2 N left → error 7+4 way
+R: 5.2 N ↑ → error 7+1 way
+R: 5.2 to the left → error 5+2 way
+beta: 36.9 below neg x → direction 216.9 ± 0.05 deg | 36.9° below −x
+# as a formula is pasted
+R: \sqrt{340^2+610^2-2\cdot340\cdot610\cdot\cos(87^\circ)} → expression 682.635 | √(340² + 610² − 2·340·610·cos 87°)
+R: \frac{340 \sin 87^{\circ}}{2} → expression 169.767 | 340·sin(87°)/2
+R: 2 \times 340 \, \mathrm{N} → expression 680 N | 2·340
+R: \left( 340 + 610 \right) → expression 950 | 340 + 610
+beta: \sin^{-1}\left(0.5\right) → expression 30 | sin⁻¹(0.5)
+beta: 118^\circ - \theta → affine 118 + -1·theta deg | 118° − theta
+R: P + F_{2} → expression 950 | F1 + F2
+R: frac(3) → error 1+4 unknown-name
+# directions
+beta: 20° above the +ve x-axis → direction 20 ± 0.5 5 deg | 20° above +x
+beta: 20° below the -ve x axis → direction 200 ± 0.5 5 deg | 20° below −x
+beta: 20° ccw with respect to +x → direction 20 ± 0.5 5 deg | 20° from +x
+beta: 20° wrt +x → direction 20 ± 0.5 5 deg | 20° from +x
+beta: 20 deg. from +x → direction 20 ± 0.5 5 deg | 20° from +x
+beta: 1.83° from vertical → error 1+19 heading-side
+beta: 1.83° from the vertical, clockwise → direction 88.17 ± 0.005 deg | 1.83° clockwise from +y
+beta: 1.83° from vertical to the right → direction 88.17 ± 0.005 deg | 1.83° right of +y
+beta: 118 - x → error 7+1 unknown-name
+`
