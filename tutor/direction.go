@@ -22,7 +22,7 @@ func (q *Quantity) reported() bool { return q.Turns && q.Answer && !q.Given }
 // senses lists what an entry for q may stand for, as asked first. Values are
 // brought to degrees from +x.
 func (w *Work) senses(q *Quantity, r entry.Reading) []entry.Reading {
-	if !q.reported() || r.Form != entry.Number && r.Form != entry.Expression {
+	if !q.reported() || r.Form != entry.Number && r.Form != entry.Expression && !r.Bare {
 		return []entry.Reading{r}
 	}
 	asked := r
@@ -35,6 +35,14 @@ func (w *Work) senses(q *Quantity, r entry.Reading) []entry.Reading {
 		asked.Value = thing.Field("direction").Value + r.Value
 	case AsBearing:
 		asked.Value = 90 - r.Value
+		if r.Bare { // its sense is told
+			asked.Value = 90 + r.Value
+		}
+	case FromVertical:
+		if !r.Bare {
+			return []entry.Reading{r}
+		}
+		asked.Value = 90 + r.Value
 	default:
 		return []entry.Reading{r}
 	}
@@ -69,6 +77,8 @@ func (w *Work) asAsked(q *Quantity, r entry.Reading, moved bool) bool {
 	switch {
 	case q.Dim != statics.DimAngle || r.Form == entry.Affine:
 		return true
+	case r.Bare && as != FromX && as != AsAcute:
+		return !moved
 	case r.Form == entry.Direction:
 		return w.toldAsAsked(as, r)
 	case r.Unit != degree.Symbol || moved:

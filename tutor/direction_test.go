@@ -75,6 +75,17 @@ func TestADirectionIsReportedAsAsked(t *testing.T) {
 		{back, "from the vertical", "48.1° left of −y", Correct, "", ""},
 		{back, "from the vertical", "221.9°", Correct, "angle-otherwise", ""},
 
+		{up, "from P", "63.2° counterclockwise", Correct, "", ""},
+		{up, "from Q", "29.8° clockwise", Correct, "", ""},
+		{up, "bearing", "1.8° clockwise", Correct, "", ""},
+		{up, "from the vertical", "1.8° clockwise", Correct, "", ""},
+		{up, "from +x", "88.2° counterclockwise", Correct, "", ""},
+
+		{up, "acute", "88.2° in the first quadrant", Correct, "", ""},
+		{up, "acute", "88.2°, Q1", Correct, "", ""},
+		{back, "acute", "41.9° in quadrant III", Correct, "", ""},
+		{back, "acute", "41.9° in quadrant IV", SlipFound, "", ""},
+		{up, "from +x", "88.2° QI", Correct, "angle-otherwise", ""},
 		{up, "acute", "88.2° above +x", Correct, "", ""},
 		{up, "acute", "N 1.8 E", Correct, "", ""},
 		{up, "acute", "88.2°", Unreadable, "", "In which quadrant"},

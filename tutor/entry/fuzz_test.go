@@ -31,7 +31,7 @@ var hostile = flag.Int("hostile", 20_000, "entries that TestHostileText makes up
 func TestHostileText(t *testing.T) {
 	pieces := strings.Split("0 1 2 3 30 87 90 180 340 1.518 1,234 1.2e3 12.5 .5 5. ½ ² ³ ⁻¹ ⁰ + - − * × · / ÷ ^ ** = ≈ | ( ) [ ] { } , ; : . ° ′ ″ ' \" "+
 		"√ sqrt sin cos tan sin⁻¹ asin arc inv abs π pi rad grad deg min sec N kN lb kip m ft N·m lb-ft kN/m m/s² P Q R F1 γ gamma θ theta T1 Rx x X e _ β "+
-		"from toward above below left right of up down clockwise cw ccw azimuth north E S W y axis the or and at # % ? \xff ́ ￼ ＋ ５ ٣ Р \u00a0 \u202f \u200b", " ")
+		"from toward above below left right of up down clockwise cw ccw azimuth north E S W y axis the or and at is about quadrant Q1 third in wrt o ^0 ∠ @ → -> => \\frac \\cdot \\circ \\left kg·m/s² 10 102 atan2( i # % ? \xff ́ ￼ ＋ ５ ٣ Р \u00a0 \u202f \u200b", " ")
 	pieces = append(pieces, " ", " ", " ")
 	const seed = 5
 	r := rand.New(rand.NewPCG(seed, 0))

@@ -17,6 +17,7 @@ import (
 //	        | compass angle compass                            N 30° E
 //	        | angle compass "of" compass                       37° N of E
 //	        | "azimuth" angle | compass | axis | way           azimuth 120°, N, −x, up
+//	        | angle quadrant | quadrant angle                  30° in the third quadrant, 30° Q3
 //	axis    = [ "+" | "−" ] ( "x" | "y" ) | "horizontal" | "vertical"
 func ReadHeading(s string) (statics.Heading, *Error) {
 	p, err := readHeading(s, nil)
@@ -62,33 +63,6 @@ type item struct {
 	angle bool   // a unit of angle was written
 }
 
-// headingWords gives each word of a direction the spelling that is worked with.
-// An empty one is passed over.
-var headingWords = map[string]string{
-	"from": "from", "off": "from", "wrt": "from", "with": "from", "respect": "", "toward": "toward", "towards": "toward", "horizontal": "x", "vertical": "y",
-	"measured": "", "the": "", "axis": "", "to": "", "direction": "", "due": "", "and": "", "pointing": "", "half": "",
-	"positive": "+", "negative": "-", "plus": "+", "minus": "-", "ve": "", "neg": "-", "pos": "+", "x": "x", "y": "y",
-	"clockwise": "cw", "cw": "cw", "counterclockwise": "ccw", "anticlockwise": "ccw", "counter": "counter", "anti": "counter", "ccw": "ccw", "acw": "ccw",
-	"above": "up", "below": "down", "up": "up", "down": "down", "upward": "up", "upwards": "up", "downward": "down", "downwards": "down",
-	"left": "left", "right": "right", "of": "of", "over": ":", "in": ":",
-	"n": "north", "north": "north", "e": "east", "east": "east", "s": "south", "south": "south", "w": "west", "west": "west",
-	"azimuth": "azimuth", "az": "azimuth", "bearing": "azimuth", "heading": "azimuth",
-}
-
-var headingAxes = map[string]statics.Axis{
-	"north": statics.North, "east": statics.East, "south": statics.South, "west": statics.West,
-	"up": statics.PlusY, "down": statics.MinusY, "left": statics.MinusX, "right": statics.PlusX,
-}
-
-// speaksOfDirection reports whether s has words of a direction that no
-// expression has.
-func speaksOfDirection(s string) bool {
-	words := strings.FieldsFunc(strings.ToLower(string(foldAll(s))), func(r rune) bool { return !isLetter(r) })
-	return strings.Contains(s, ":") || slices.ContainsFunc(words, func(w string) bool {
-		return len(w) > 1 && headingWords[w] != "" && headingWords[w] != ":"
-	})
-}
-
 type headingParser struct {
 	*lexer
 	things Things
@@ -98,6 +72,7 @@ type headingParser struct {
 	found statics.Heading
 	turn  *item         // the angle read
 	from  string        // the thing it is told from, "" where that is an axis
+	bare  bool          // a sense is told, and not from what
 	base  statics.Angle // the direction of that thing
 }
 
@@ -240,6 +215,9 @@ var ways = []string{"up", "down", "left", "right"}
 
 // heading reads by the grammar at [ReadHeading].
 func (p *headingParser) heading() statics.Heading {
+	if h, ok := p.inQuadrant(); ok {
+		return h
+	}
 	switch {
 	case p.is(0, "azimuth"):
 		p.pos++
@@ -276,6 +254,7 @@ func (p *headingParser) heading() statics.Heading {
 		return p.checked(statics.Toward(statics.Compass, p.axisOf(compass...), toward, turn))
 	}
 	axis := statics.PlusX
+	p.bare = turned && !p.is(0, "from")
 	if _, ok := p.accept("from"); ok {
 		if p.is(0, "thing") {
 			return p.fromThing(turn, sense, turned)

@@ -3,6 +3,7 @@ package entry
 import (
 	"math"
 	"slices"
+	"strings"
 	"unicode/utf8"
 
 	"closingside/statics"
@@ -70,6 +71,7 @@ type Reading struct {
 	Literals    []Literal
 	Heading     statics.Heading // of a direction, from the thing as if that were +x
 	From        string          // the thing given that it was told from; "" for an axis
+	Bare        bool            // a direction of which the sense is told, and not from what: 20° clockwise
 }
 
 // Literal is a number inside an entry, known to the digit it was typed to.
@@ -93,7 +95,7 @@ func Read(s string, sc Scope) (Reading, *Error) {
 	switch {
 	case headingErr == nil && p.worded():
 		return p.directed(), nil
-	case speaksOfDirection(s):
+	case speaksOfDirection(s), strings.HasPrefix(err.Key, "entry.unknown-") && slices.Contains(compass, headingWords[foldWord(err.Args[1])]):
 		return r, headingErr
 	}
 	return r, err
@@ -107,7 +109,7 @@ func (p *headingParser) worded() bool {
 func (p *headingParser) directed() Reading {
 	v, n := (p.base + p.found.Angle()).Degrees(), p.number()
 	return Reading{Form: Direction, Value: v, Halves: n.halves(), Digits: n.digits, Decimals: n.decimals,
-		Unit: "deg", UnitWritten: true, Tree: expr.Deg(v), Heading: p.found, From: p.from}
+		Unit: "deg", UnitWritten: true, Tree: expr.Deg(v), Heading: p.found, From: p.from, Bare: p.bare}
 }
 
 func read(s string, sc Scope) (r Reading, err *Error) {

@@ -126,6 +126,17 @@ beta: 20° below the -ve x axis → direction 200 ± 0.5 5 deg | 20° below −x
 beta: 20° ccw with respect to +x → direction 20 ± 0.5 5 deg | 20° from +x
 beta: 20° wrt +x → direction 20 ± 0.5 5 deg | 20° from +x
 beta: 20 deg. from +x → direction 20 ± 0.5 5 deg | 20° from +x
+beta: 30° in the third quadrant → direction 210 ± 0.5 5 deg | 30° below −x
+beta: 30°, 2nd quadrant → direction 150 ± 0.5 5 deg | 30° above −x
+beta: 30° Q4 → direction -30 ± 0.5 5 deg | 30° below +x
+beta: Q1 30° → direction 30 ± 0.5 5 deg | 30° above +x
+beta: 30.5° QIII → direction 210.5 ± 0.05 deg | 30.5° below −x
+beta: 30 in quadrant 3 → direction 210 ± 0.5 5 deg | 30° below −x
+beta: 30° quadrant IV → direction -30 ± 0.5 5 deg | 30° below +x
+beta: 100° in quadrant 3 → error 1+18 heading-range
+beta: 30° in the fifth quadrant → error 12+5 heading-word
+beta: 30° quadrant 5 → error 5+8 heading
+beta: 1.8° E → error 6+1 heading-unfinished
 beta: 1.83° from vertical → error 1+19 heading-side
 beta: 1.83° from the vertical, clockwise → direction 88.17 ± 0.005 deg | 1.83° clockwise from +y
 beta: 1.83° from vertical to the right → direction 88.17 ± 0.005 deg | 1.83° right of +y
