@@ -1,15 +1,12 @@
 package tutor
 
 import (
-	"errors"
 	"math"
-	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"closingside/statics"
 	"closingside/statics/expr"
-	"closingside/tutor/text"
 )
 
 // lead is a direction in which a part acts: the heading of the statement, and
@@ -32,58 +29,6 @@ type holder struct {
 	derived  expr.Node // how it follows from what is stated, otherwise
 	unknown  bool
 	wandered bool // its direction is unknown
-}
-
-// units chooses the units of the lesson: forces in the first one written,
-// otherwise newtons, or pounds where masses are in slugs or lengths in feet.
-func (s *rest) units() {
-	var first, other statics.Unit
-	for _, it := range s.problem.Group("parts") {
-		if u := it.Field("force").Unit; first.Factor == 0 {
-			first = u
-		}
-		for _, key := range []string{"mass", "stiffness"} {
-			if u := it.Field(key).Unit; other.Factor == 0 {
-				other = u
-			}
-		}
-		for _, key := range []string{"stretch", "stiffness"} {
-			if u := it.Field(key).Unit; s.length.Factor == 0 && u.Factor != 0 {
-				s.length = lengthOf(u)
-			}
-		}
-	}
-	system := "N kg m/s² m"
-	if us := statics.USCustomary; first.System() == us || first.Factor == 0 && other.System() == us {
-		system = "lb slug ft/s² ft"
-	}
-	named := unitsNamed(system)
-	s.unit, s.mass, s.gravity = named[0], named[1], named[2]
-	if first.Factor != 0 {
-		s.unit = first
-	}
-	if s.length.Factor == 0 || s.length.System() != s.unit.System() {
-		s.length = named[3]
-	}
-	s.g = map[string]float64{"m/s²": 9.81, "ft/s²": 32.2}[s.gravity.Symbol]
-	if stated := s.problem.Group("gravity"); len(stated) > 0 {
-		f := stated[0].Field("g")
-		s.g, _ = f.Unit.Convert(f.Value, s.gravity)
-	}
-}
-
-func unitsNamed(symbols string) []statics.Unit {
-	var all []statics.Unit
-	for _, symbol := range strings.Fields(symbols) {
-		u, _ := statics.UnitBySymbol(symbol)
-		all = append(all, u)
-	}
-	return all
-}
-
-// refuse is a reason why a problem of this kind can't be worked.
-func (s *rest) refuse(key string, pairs ...string) error {
-	return errors.New(text.Say("particle-equilibrium.refuse."+key, pairs...))
 }
 
 // holder understands one part.
@@ -150,22 +95,12 @@ func (s *rest) in(h *holder, key string, u statics.Unit) float64 {
 	return v
 }
 
-// coherent is how many units of mass times acceleration make the unit of force.
-func (s *rest) coherent() float64 {
-	return math.Round(s.unit.Factor/(s.mass.Factor*s.gravity.Factor)*1e6) / 1e6
-}
-
 func (s *rest) byGravity(m expr.Node) expr.Node {
 	w := expr.Mul(m, expr.S("g"))
 	if c := s.coherent(); c != 1 {
 		return expr.Div(w, expr.N(c))
 	}
 	return w
-}
-
-// stiffness is the lesson's unit of stiffness.
-func (s *rest) stiffness() statics.Unit {
-	return statics.Unit{Symbol: s.unit.Symbol + "/" + s.length.Symbol, Dim: statics.DimStiffness, Factor: s.unit.Factor / s.length.Factor}
 }
 
 // unitVector is the direction in which a part acts on the particle.
@@ -204,115 +139,6 @@ func (l lead) along(y bool) (signed, bool) {
 	return signed{minus, expr.Sin(expr.S(l.angle))}, true
 }
 
-// sum is the sum of the forces along x or y; nil where nothing acts that way.
-func (s *rest) sum(y bool) expr.Node {
-	var all []signed
-	for _, h := range s.parts {
-		if h.wandered {
-			all = append(all, signed{node: expr.S("F" + h.n + axisName(y))})
-			continue
-		}
-		for _, l := range h.leads {
-			if t, ok := l.along(y); ok {
-				all = append(all, signed{node: h.f}.times(t))
-			}
-		}
-	}
-	return sum(all)
-}
-
-// tells whether the sum along an axis has an unknown in it: that of one cable
-// to both sides at one angle has none.
-func (s *rest) tells(axis r2.Vec) bool {
-	for _, h := range s.open {
-		var v r2.Vec
-		for _, l := range h.leads {
-			v = r2.Add(v, l.unitVector())
-		}
-		if h.wandered || math.Abs(r2.Dot(v, axis)) > 1e-9 {
-			return true
-		}
-	}
-	return false
-}
-
-func axisName(y bool) string {
-	if y {
-		return "y"
-	}
-	return "x"
-}
-
-// solve finds the unknowns by package statics, and refuses what has none.
-func (s *rest) solve() error {
-	var p statics.Particle
-	for _, h := range s.parts {
-		var v r2.Vec
-		for _, l := range h.leads {
-			v = r2.Add(v, l.unitVector())
-		}
-		switch {
-		case h.wandered:
-			p.Unknown = append(p.Unknown, r2.Vec{X: 1}, r2.Vec{Y: 1})
-		case h.unknown:
-			p.Unknown = append(p.Unknown, v)
-		default:
-			p.Known = append(p.Known, r2.Scale(h.size, v))
-		}
-	}
-	result, warning := p.Solve()
-	if err := s.judge(p, result, warning); err != nil {
-		return err
-	}
-	i := 0
-	for _, h := range s.open {
-		if h.wandered {
-			v := r2.Vec{X: result.Values[i], Y: result.Values[i+1]}
-			h.size, i = r2.Norm(v), i+2
-			dir, ok := statics.Direction(v)
-			if !ok {
-				return s.refuse("balanced", "name", h.name())
-			}
-			at, _ := statics.From(statics.PlusX, dir, statics.CounterClockwise)
-			h.leads = []lead{{at, "theta" + h.n, false}}
-			continue
-		}
-		h.size, i = result.Values[i], i+1
-		if h.size <= 1e-9*s.load() {
-			return s.refuse(h.wrongSense(), "name", h.name(), "force", s.show(-h.size))
-		}
-	}
-	return nil
-}
-
-// judge refuses what equilibrium does not settle.
-func (s *rest) judge(p statics.Particle, result statics.Equilibrium, warning error) error {
-	names := make([]string, len(s.open))
-	for i, h := range s.open {
-		names[i] = h.name()
-	}
-	list := strings.Join(names, ", ")
-	switch n := len(p.Unknown); {
-	case n == 0:
-		return s.refuse("nothing")
-	case n > 2:
-		return s.refuse("many", "names", list)
-	case result.Outcome == statics.Indeterminate:
-		return s.refuse("line", "names", list)
-	case result.Outcome == statics.Mechanism, result.Outcome == statics.Inconsistent && n == 1:
-		return s.refuse("mechanism", "names", list)
-	case result.Outcome == statics.Inconsistent:
-		return s.refuse("inconsistent")
-	case warning != nil, n == 2 && math.Abs(r2.Cross(p.Unknown[0], p.Unknown[1])) < leastSine*r2.Norm(p.Unknown[0])*r2.Norm(p.Unknown[1]):
-		return s.refuse("flat", "names", list)
-	}
-	return nil
-}
-
-// leastSine is the sine of the least angle between two unknowns' lines: below
-// about a third of a degree, the answer drowns in rounding.
-const leastSine = 0.006
-
 // wrongSense is the key of what is said of a part that would have to act
 // against its sense.
 func (h *holder) wrongSense() string {
@@ -325,21 +151,6 @@ func (h *holder) wrongSense() string {
 
 func (h *holder) name() string { return h.item.Field("name").Written }
 
-// load is the sum of the known forces.
-func (s *rest) load() float64 {
-	v := 0.0
-	for _, h := range s.parts {
-		if !h.unknown {
-			v += h.size
-		}
-	}
-	return v
-}
-
-func (s *rest) show(v float64) string {
-	return s.unit.After(Digits{Magnitude: 3}.written(statics.DimForce, v))
-}
-
 // acts is the force of a part on the particle.
 func (h *holder) acts() r2.Vec {
 	var v r2.Vec
@@ -349,15 +160,58 @@ func (h *holder) acts() r2.Vec {
 	return v
 }
 
+// turn is the signed turn of a lead from its axis.
+func (l lead) turn() statics.Angle {
+	if l.heading.Sense == statics.Clockwise {
+		return -l.heading.Turn
+	}
+	return l.heading.Turn
+}
+
+// turnOf is the direction in which a force acts, from +x: whole quarter turns in
+// degrees, and the angle it is given by.
+func (l lead) turnOf() (quarters float64, angle []signed) {
+	quarters = math.Round(l.heading.Axis.Angle().Degrees())
+	if l.push {
+		quarters += 180
+	}
+	minus := l.heading.Sense == statics.Clockwise
+	if l.angle != "" {
+		return quarters, []signed{{minus, expr.S(l.angle)}}
+	}
+	turn := math.Round(l.heading.Turn.Degrees())
+	if minus {
+		turn = -turn
+	}
+	return quarters + turn, nil
+}
+
+// to is the angle between two forces, whose value is v: the difference of their
+// directions, the short way round.
+func (l lead) to(o lead, v float64) expr.Node {
+	from, a := l.turnOf()
+	to, b := o.turnOf()
+	all := append(b, negate(a)...)
+	d := to - from
+	for _, t := range all {
+		x := (plainDegrees(o.heading.Turn))
+		if t.node == expr.S(l.angle) {
+			x = plainDegrees(l.heading.Turn)
+		}
+		if t.minus {
+			x = -x
+		}
+		d += x
+	}
+	whole := to - from - math.Round((d-math.Remainder(d, 360))/360)*360
+	if math.Remainder(d, 360) < 0 {
+		whole, all = -whole, negate(all)
+	}
+	if whole != 0 || len(all) == 0 {
+		all = append([]signed{{whole < 0, expr.Deg(math.Abs(whole))}}, all...)
+	}
+	return sum(all)
+}
+
 // plainDegrees is an angle in degrees, as short as it was written.
 func plainDegrees(a statics.Angle) float64 { return roundPlaces(a.Degrees(), 10) }
-
-// lengthOf is the unit of length in a unit of length or of stiffness.
-func lengthOf(u statics.Unit) statics.Unit {
-	_, below, ok := strings.Cut(u.Symbol, "/")
-	if !ok {
-		below = u.Symbol
-	}
-	length, _ := statics.UnitBySymbol(below)
-	return length
-}

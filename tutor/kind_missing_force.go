@@ -2,11 +2,11 @@ package tutor
 
 import (
 	"errors"
-	"math"
-
-	"gonum.org/v1/gonum/spatial/r2"
+	"slices"
 
 	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/figure"
 	"closingside/tutor/text"
 )
 
@@ -88,19 +88,6 @@ func drawMissingForce(d *Draw) Source {
 	return missing(story, known, free(names[1]), along(way()), leaf("find", "smallest"))
 }
 
-// question says which values of the missing force and of the resultant are
-// given.
-type question uint8
-
-// The questions.
-const (
-	wholeResultant question = iota // R and θ given
-	bothDirections                 // θ₂ and θ
-	sizeAndTurn                    // F₂ and θ: up to two solutions
-	turnAndSize                    // θ₂ and R: up to two solutions
-	smallestForce                  // θ, and F₂ the smallest
-)
-
 // asks tells which question a statement puts.
 func asks(free, r Item, smallest bool) (question, bool) {
 	has := [4]bool{free.Field("magnitude").Given(), free.Field("direction").Given(), r.Field("magnitude").Given(), r.Field("direction").Given()}
@@ -149,88 +136,164 @@ func buildMissingForce(p *Problem) (*Lesson, error) {
 	return lessons[0], nil
 }
 
-// close finds the sides that are not given. Where there are two ways to, far
-// chooses the one that makes the unknown side longer: α is acute there. It
-// returns the key of the reason where there is no such triangle.
-func (t *triangle) close(far bool) string {
-	f := t.first.vec
-	unitAt := func(p pull) r2.Vec { return statics.Polar(1, p.heading.Angle()) }
+// plan of a question: what is asked, which angles are worth a line, and the
+// worked solution by the triangle and by components.
+var missingPlans = [...]struct {
+	asked      string
+	answers    []string
+	angles     []string
+	triangle   []Step
+	components []Step
+}{
+	wholeResultant: {"asked.force", []string{"F2", "theta2"}, []string{"alpha", "beta", "gamma"},
+		[]Step{{"beta", "directions"}, {"F2", "cosine-law"}, {"alpha", "sine-law-F2"}, {"theta2", "from-resultant"}},
+		[]Step{{"F1x", ""}, {"F1y", ""}, {"Rx", "resolve"}, {"Ry", "resolve"}, {"F2x", "difference"}, {"F2y", "difference"}, {"F2", "components"}, {"theta2", "arctangent"}}},
+	bothDirections: {"asked.sizes", []string{"F2", "R"}, []string{"alpha", "beta", "gamma", "phi"},
+		[]Step{{"phi", "directions"}, {"gamma", "adjacent-angles"}, {"beta", "directions"}, {"alpha", "triangle-sum"}, {"F2", "sine-law-F1"}, {"R", "sine-law-F1"}},
+		[]Step{{"F2", "across"}, {"R", "along"}}},
+	sizeAndTurn: {"asked.turn", []string{"theta2", "R"}, []string{"alpha", "beta", "gamma"},
+		[]Step{{"beta", "directions"}, {"alpha", "sine-law-F2"}, {"gamma", "triangle-sum"}, {"R", "sine-law-F2"}, {"theta2", "from-resultant"}}, nil},
+	turnAndSize: {"asked.size", []string{"F2", "theta"}, []string{"alpha", "beta", "gamma", "phi"},
+		[]Step{{"phi", "directions"}, {"gamma", "adjacent-angles"}, {"alpha", "sine-law-R"}, {"beta", "triangle-sum"}, {"F2", "sine-law-R"}, {"theta", "from-first"}}, nil},
+	smallestForce: {"asked.smallest", []string{"F2", "theta2"}, []string{"beta"},
+		[]Step{{"beta", "directions"}, {"F2", "perpendicular"}, {"theta2", "perpendicular"}, {"R", "perpendicular"}},
+		[]Step{{"F1x", ""}, {"F1y", ""}, {"R", "along"}, {"Rx", "resolve"}, {"Ry", "resolve"}, {"F2x", "difference"}, {"F2y", "difference"}, {"F2", "components"}, {"theta2", "arctangent"}}},
+}
+
+// lesson declares every quantity of the triangle for its question.
+func (t *triangle) lesson() *Lesson {
+	plan := missingPlans[t.ask]
+	known := t.first.given("")
+	second, result := t.second.magnitude(), t.result.magnitude()
+	second.Routes = append(t.sideRoutes(1), magnitudeOf(expr.S("F2x"), expr.S("F2y")))
+	result.Routes = append(t.sideRoutes(2), magnitudeOf(symRx, symRy))
+	turn, heading := t.directions()
+	second.Given, turn.Given = t.ask == sizeAndTurn, t.ask == bothDirections || t.ask == turnAndSize
+	result.Given, heading.Given = t.ask == wholeResultant || t.ask == turnAndSize, t.ask != turnAndSize
+	t.special(&second, &result, &turn)
+	var givens, asked []Quantity
+	for _, q := range append(known, second, turn, result, heading) {
+		if q.Given {
+			givens = append(givens, q)
+		} else {
+			asked = append(asked, q)
+		}
+	}
+	qs := givens
+	for _, name := range plan.angles {
+		switch name {
+		case "phi":
+			qs = append(qs, t.phi())
+		default:
+			qs = append(qs, t.angle(map[string]int{"alpha": 0, "beta": 1, "gamma": 2}[name]))
+		}
+	}
+	qs = keep(append(append(qs, asked...), t.parts()...))
+	l := &Lesson{Unit: t.unit, Asks: plan.asked}
+	for i := range qs {
+		for _, name := range plan.answers {
+			qs[i].Answer = qs[i].Answer || qs[i].Name == name
+		}
+	}
+	l.Ways = append(l.Ways, Way{ByTriangle, plan.triangle})
+	if plan.components != nil {
+		l.Ways = append(l.Ways, Way{ByComponents, firstRoutes(qs, plan.components)})
+	}
+	take(qs, l.Ways)
+	l.Quantities = qs
+	return l
+}
+
+// special adds what only some questions have: the perpendicular of the
+// smallest force, the sums along and across the resultant, the wrong ways.
+func (t *triangle) special(second, result, turn *Quantity) {
+	beta := expr.S("beta")
+	difference, sum := expr.Abs(expr.Sub(symR, f1)), expr.Add(f1, f2)
+	if t.ask != turnAndSize {
+		across, along := t.across()
+		if t.ask != smallestForce {
+			second.Routes = append(second.Routes, across)
+		} else {
+			along.Tree = expr.Mul(f1, expr.Cos(expr.Sub(symTheta, theta1)))
+		}
+		if t.ask == bothDirections || t.ask == smallestForce {
+			result.Routes = append(result.Routes, along)
+		}
+	}
 	switch t.ask {
 	case wholeResultant:
-		t.second.vec = r2.Sub(t.result.vec, f)
+		second.Mistakes = []Mistake{{"magnitudes-subtracted", difference}, {"magnitudes-added", expr.Add(f1, symR)}}
+		second.Between = [2]expr.Node{difference, expr.Add(f1, symR)}
+		turn.Mistakes = []Mistake{t.other()}
 	case bothDirections:
-		u, v := unitAt(t.second), unitAt(t.result)
-		across := r2.Cross(u, v)
-		if math.Abs(across) < 1e-9 {
-			return "parallel"
-		}
-		size := -r2.Cross(f, v) / across
-		if size <= 0 || -r2.Cross(f, u)/across <= 0 {
-			return "sense"
-		}
-		t.second.vec = r2.Scale(size, u)
-	case smallestForce:
-		v := unitAt(t.result)
-		if r2.Dot(f, v) <= 0 {
-			return "backwards"
-		}
-		t.second.vec = r2.Sub(r2.Scale(r2.Dot(f, v), v), f)
+		second.Mistakes = []Mistake{{"right-triangle-assumed", expr.Mul(f1, expr.Sin(beta))}, {"right-triangle-assumed", expr.Mul(f1, expr.Tan(beta))}}
+		result.Mistakes = []Mistake{{"right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))}, {"magnitudes-added", sum}}
 	case sizeAndTurn:
-		v := unitAt(t.result)
-		reach, ok := leg(t.second.size, r2.Cross(v, f), far)
-		if !ok {
-			return "short"
-		}
-		t.second.vec = r2.Sub(r2.Scale(r2.Dot(f, v)+reach, v), f)
-		if r2.Dot(f, v)+reach <= 0 {
-			return "backwards"
-		}
+		result.Mistakes = []Mistake{{"magnitudes-added", sum}, {"magnitudes-subtracted", expr.Abs(expr.Sub(f1, f2))}}
+		result.Between = [2]expr.Node{expr.Abs(expr.Sub(f1, f2)), sum}
 	case turnAndSize:
-		u := unitAt(t.second)
-		reach, ok := leg(t.result.size, r2.Cross(u, f), far)
-		if !ok {
-			return "short"
-		}
-		if reach-r2.Dot(f, u) <= 0 {
-			return "sense"
-		}
-		t.second.vec = r2.Scale(reach-r2.Dot(f, u), u)
+		second.Mistakes = []Mistake{{"magnitudes-subtracted", difference}}
+		second.Between = [2]expr.Node{difference, expr.Add(f1, symR)}
+	case smallestForce:
+		second.Routes = append(second.Routes, Route{"perpendicular", "smallest", ByTriangle, expr.Mul(f1, expr.Sin(beta))})
+		result.Routes = append(result.Routes, Route{"perpendicular", "smallest", ByTriangle, expr.Mul(f1, expr.Cos(beta))})
+		turn.Routes = append(turn.Routes, Route{"perpendicular", "smallest", ByTriangle, t.square(symTheta)})
+		second.Mistakes = []Mistake{{"perpendicular-to-given", expr.Mul(f1, expr.Tan(beta))}}
+		result.Mistakes = []Mistake{{"perpendicular-to-given", expr.Div(f1, expr.Cos(beta))}}
+		turn.Mistakes = []Mistake{{"perpendicular-to-given", t.square(theta1)}}
+		second.Between = [2]expr.Node{expr.N(0), f1}
+		result.Between = second.Between
 	}
-	return t.measure()
 }
 
-// leg is the part of a side of the given size along a line that it reaches
-// over a distance across; forwards where it is to be far. ok is false where the
-// side is too short, or only just reaches, so that two triangles run together.
-func leg(size, across float64, far bool) (_ float64, ok bool) {
-	const just = 1e-3 // of the side, squared: an angle within 2° of 90°
-	along := size*size - across*across
-	if along < just*size*size {
-		return 0, false
+// scenesMissingForce shows what is given, with a dashed line where only a
+// direction is, and, once the triangle is begun, the forces head to tail.
+func scenesMissingForce(w *Work) []figure.Scene {
+	p, l := w.Lesson.Problem, w.Lesson
+	side := func(group, size, dir string) (figure.Force, bool, bool) {
+		it := p.Group(group)[0]
+		label := w.label(size)
+		if it.Field("magnitude").Given() {
+			label = label.Is(it.Field("magnitude").Written)
+		}
+		v := statics.Polar(l.Truth(size), statics.Angle(l.Truth(dir))*statics.Degree)
+		f := drawn(label, size, it.Field("direction").Heading, v)
+		aimed := it.Field("direction").Given()
+		if !aimed {
+			f.Hidden, f.Turn, f.Angle = !w.Found(dir), statics.Angle(l.Truth(dir))*statics.Degree, figure.Label{}
+		}
+		return f, aimed, it.Field("magnitude").Given()
 	}
-	if far {
-		return math.Sqrt(along), true
+	first, _, _ := side("known", "F1", "theta1")
+	second, aimed, _ := side("missing", "F2", "theta2")
+	result, led, sized := side("resultant", "R", "theta")
+	shown := []figure.Force{first}
+	if aimed {
+		shown = append(shown, second)
 	}
-	return -math.Sqrt(along), true
-}
-
-// measure fills in what follows from the vectors; it returns the key of the
-// reason where they make no triangle worth drawing.
-func (t *triangle) measure() string {
-	t.result.vec = r2.Add(t.first.vec, t.second.vec)
-	t.second.complete(t.ask == bothDirections || t.ask == turnAndSize)
-	t.result.complete(t.ask != turnAndSize)
-	t.alpha = statics.Between(t.second.vec, t.result.vec).Degrees()
-	t.beta = statics.Between(t.first.vec, t.result.vec).Degrees()
-	t.gamma = statics.Between(r2.Scale(-1, t.first.vec), t.second.vec).Degrees()
-	t.ccw = r2.Cross(t.first.vec, t.second.vec) > 0
-	least := min(t.first.size, t.second.size, t.result.size)
-	most := max(t.first.size, t.second.size, t.result.size)
-	switch {
-	case min(t.alpha, t.beta, t.gamma) < minInterior || max(t.alpha, t.beta, t.gamma) > 180-minInterior:
-		return "parallel"
-	case most > maxRatio*least:
-		return "ratio"
+	if led {
+		shown = append(shown, result)
 	}
-	return ""
+	given := figure.Given(shown...)
+	for i := len(given.Arrows) - 1; i >= 0; i-- {
+		switch a := &given.Arrows[i]; {
+		case a.Name == "R" && sized:
+			a.Class = figure.ClassResultant
+		case a.Name == "R" || a.Name == "F2": // only its line is known
+			given.Lines = append(given.Lines, figure.Line{From: a.From, To: a.To, Class: figure.ClassConstruction, Label: a.Label, Step: a.Step})
+			given.Arrows = append(given.Arrows[:i], given.Arrows[i+1:]...)
+		}
+	}
+	scenes := []figure.Scene{given}
+	begun := slices.ContainsFunc(angleNames[:], func(name string) bool { return w.Found(name) })
+	if m := w.method(); m == ByTriangle || begun && m != ByComponents {
+		pair := figure.Pair{First: first, Second: second, Resultant: result.Label}
+		for name, at := range map[string]*figure.Label{"beta": &pair.AtTail, "gamma": &pair.AtJoint, "alpha": &pair.AtHead} {
+			if l.Quantity(name) != nil {
+				*at = w.label(name)
+			}
+		}
+		scenes = append(scenes, figure.HeadToTail(pair))
+	}
+	return scenes
 }

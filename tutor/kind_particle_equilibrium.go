@@ -1,11 +1,14 @@
 package tutor
 
 import (
+	"slices"
+	"strings"
+
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"closingside/statics"
 	"closingside/statics/expr"
-	"closingside/tutor/text"
+	"closingside/tutor/figure"
 )
 
 // particleEquilibrium is a particle at rest under what holds and loads it: by
@@ -34,21 +37,98 @@ var particleEquilibrium = Kind{
 	Scenes: scenesEquilibrium, Situation: situationEquilibrium,
 	Draw: drawEquilibrium,
 	Rule: "jjst",
-	Bank: equilibriumBank,
+	Bank: []Source{
+		atRest("A crate hangs from two cables under the quay's gantry.",
+			heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: 120 kg")),
+		atRest("The derrick's boom and its topping lift hold a load at the boom's head.",
+			heldBy("T cable", "direction: 20 deg above -x"), heldBy("B strut", "direction: 48 deg below -x"), heldBy("W weight", "force: 8.5 kN")),
+		atRest("A fender is held off the pile by a level line while it hangs from a rope.",
+			heldBy("T cable", "direction: 25 deg right of +y"), heldBy("H cable", "direction: 180 deg"), heldBy("W weight", "force: 260 lb")),
+		atRest("Two hawsers pull on a mooring buoy. Its chain holds it.",
+			heldBy("P force", "direction: 20 deg", "force: 2.5 kN"), heldBy("Q force", "direction: 75 deg", "force: 1.8 kN"), heldBy("C cable")),
+		atRest("A lamp hangs from a ring between a cable and a spring.",
+			heldBy("T cable", "direction: 35 deg above -x"), heldBy("S spring", "direction: 50 deg above +x", "stiffness: 4 kN/m"), heldBy("W weight", "force: 900 N")),
+		atRest("A boat's anchor hangs from a ring, held by a line and by a cable that runs over a pulley to a counterweight.",
+			heldBy("T cable", "direction: 3:4 up left"), heldBy("C pulley", "direction: 55 deg above +x", "mass: 45 kg"), heldBy("W weight", "find: mass")),
+		atRest("A snatch block carries a buoy on a rope that comes in from one side and leaves to the other.",
+			heldBy("T cable", "direction: 62 deg above -x", "second: 62 deg above +x"), heldBy("W weight", "force: 1.2 kip")),
+		atRest("A sinker of the harbour's survey hangs from two lines.",
+			heldBy("A cable", "direction: 5:12 up left"), heldBy("B cable", "direction: 58 deg above +x"), heldBy("W weight", "mass: 14 slug")),
+	},
 }
 
-// rest is a particle at rest: what a statement of this kind comes to.
-type rest struct {
-	problem *Problem
-	unit    statics.Unit // of force
-	mass    statics.Unit
-	length  statics.Unit
-	gravity statics.Unit
-	g       float64
-	parts   []*holder
-	open    []*holder // the unknown ones
-	x, y    expr.Node // the sums, nil where nothing acts along the axis
-	lesson  *Lesson
+// atRest is the Source of a problem of this kind.
+func atRest(story string, parts ...Source) Source {
+	return branch("", leaf("kind", "particle-equilibrium"), leaf("story", story), branch("parts", parts...))
+}
+
+// heldBy is the Source of a part: its name and what it is, and fields.
+func heldBy(named string, fields ...string) Source {
+	name, is, _ := strings.Cut(named, " ")
+	src := branch("", leaf("name", name), leaf("is", is))
+	for _, f := range fields {
+		key, value, _ := strings.Cut(f, ": ")
+		src.Kids = append(src.Kids, leaf(key, value))
+	}
+	return src
+}
+
+// drawEquilibrium draws a particle held in one of the ways of the bank. Where
+// directions are wanted in some quadrants alone, cable and strut share one, or
+// the buoy's hawsers lie there.
+func drawEquilibrium(d *Draw) Source {
+	turn := func(lo, hi int, where string) string {
+		return "direction: " + itoa(d.Step(lo, hi, 1)) + " deg " + where
+	}
+	force := func(unit string) string { return "force: " + itoa(d.Step(150, 950, 10)) + unit }
+	ways := 6
+	if d.within != [4]bool{true, true, true, true} {
+		ways = 2
+	}
+	switch d.Below(ways) {
+	case 0:
+		return d.bracket()
+	case 1:
+		unit := []string{" N", " lb"}[d.Below(2)]
+		return atRest("Two hawsers pull on a buoy. Its chain holds it.",
+			heldBy("P force", "direction: "+itoa(d.Direction(1))+" deg", force(unit)),
+			heldBy("Q force", "direction: "+itoa(d.Direction(1))+" deg", force(unit)), heldBy("C cable"))
+	case 2:
+		return atRest("A load hangs from two cables.", heldBy("T1 cable", turn(20, 70, "above -x")), heldBy("T2 cable", turn(20, 70, "above +x")), d.weight())
+	case 3:
+		return atRest("A derrick's boom and its topping lift hold a load.", heldBy("T cable", turn(12, 40, "above -x")), heldBy("B strut", turn(30, 70, "below -x")), d.weight())
+	case 4:
+		return atRest("A ring hangs between a cable and a spring and carries a load.", heldBy("T cable", turn(20, 70, "above -x")),
+			heldBy("S spring", turn(20, 70, "above +x"), "stiffness: "+itoa(d.Step(2, 9, 1))+" kN/m"), heldBy("W weight", force(" N")))
+	}
+	return atRest("A line and a counterweight over a pulley hold a load.", heldBy("T cable", turn(20, 65, "above -x")),
+		heldBy("C pulley", turn(20, 65, "above +x"), "mass: "+itoa(d.Step(15, 90, 5))+" kg"), heldBy("W weight", "find: mass"))
+}
+
+// bracket draws a cable and a strut on one side of the load.
+func (d *Draw) bracket() Source {
+	q := d.quadrant()
+	where := []string{"above +x", "above -x", "below -x", "below +x"}[q]
+	steep, flat := itoa(d.Step(46, 78, 1)), itoa(d.Step(13, 44, 1))
+	cable, strut := steep, flat
+	if q > 1 { // from below the strut carries
+		cable, strut = flat, steep
+	}
+	return atRest("A bracket of a cable and a strut on the quay wall carries a load.",
+		heldBy("T cable", "direction: "+cable+" deg "+where), heldBy("B strut", "direction: "+strut+" deg "+where), d.weight())
+}
+
+// weight draws a load, as a force or as a mass.
+func (d *Draw) weight() Source {
+	switch d.Below(4) {
+	case 0:
+		return heldBy("W weight", "force: "+itoa(d.Step(150, 950, 10))+" N")
+	case 1:
+		return heldBy("W weight", "force: "+itoa(d.Step(120, 900, 10))+" lb")
+	case 2:
+		return heldBy("W weight", "mass: "+itoa(d.Step(2, 30, 1))+" slug")
+	}
+	return heldBy("W weight", "mass: "+itoa(d.Step(20, 400, 5))+" kg")
 }
 
 func buildEquilibrium(p *Problem) (*Lesson, error) {
@@ -58,33 +138,6 @@ func buildEquilibrium(p *Problem) (*Lesson, error) {
 	}
 	s.declare()
 	return s.lesson, nil
-}
-
-// restOf understands a statement and solves it.
-func restOf(p *Problem) (*rest, error) {
-	s := &rest{problem: p, lesson: &Lesson{}}
-	s.units()
-	for i, it := range p.Group("parts") {
-		h, err := s.holder(itoa(i+1), it)
-		if err != nil {
-			return nil, err
-		}
-		s.parts = append(s.parts, h)
-		if h.unknown {
-			s.open = append(s.open, h)
-		}
-	}
-	if err := s.solve(); err != nil {
-		return nil, err
-	}
-	if s.tells(r2.Vec{X: 1}) {
-		s.x = s.sum(false)
-	}
-	if s.tells(r2.Vec{Y: 1}) {
-		s.y = s.sum(true)
-	}
-	s.lesson.Unit = s.unit
-	return s, nil
 }
 
 // declare lists the quantities: what is stated, what follows from it alone, the
@@ -123,179 +176,144 @@ func (s *rest) declare() {
 	s.ways()
 }
 
-// symbol of a thing of a part: with the part's name as its index where several
-// parts have such a thing.
-func (s *rest) symbol(h *holder, letter, key string) expr.Symbol {
-	n := 0
-	for _, o := range s.parts {
-		if o.item.Field(key).Given() || o.is == "spring" && key != "mass" || o.item.Field("find").Given() && key == "mass" {
-			n++
+// ways is the worked solution by the sums and, for three forces of known
+// directions, by their triangle.
+func (s *rest) ways() {
+	var before, sums, angles, parts, last []Step
+	for i := range s.lesson.Quantities {
+		q := &s.lesson.Quantities[i]
+		if q.Given {
+			continue
+		}
+		step := Step{q.Name, q.Routes[0].ID}
+		switch {
+		case q.Equation:
+			sums = append(sums, step)
+		case slices.Contains(between[:], q.Name), slices.Contains(corners[:], q.Name):
+			angles = append(angles, step)
+		case q.Signed:
+			parts = append(parts, step)
+		case q.Answer && (q.Dim == statics.DimForce || q.Turns): // by the ways below
+		case q.Answer:
+			last = append(last, step)
+		default:
+			before = append(before, step)
 		}
 	}
-	if n < 2 && (letter != "m" || s.length.Symbol == "" || !s.springs()) { // m beside lengths could be metres
-		return expr.Symbol{Letter: letter, Spoken: letter}
+	bySums := slices.Concat(before, sums, parts)
+	byTriangle := slices.Concat(before, angles)
+	triangle := len(angles) == 6
+	for _, step := range s.inOrder() {
+		bySums = append(bySums, step)
+		for _, r := range s.lesson.find(step.Quantity).Routes {
+			if of, ok := strings.CutPrefix(r.ID, "sine-law-"); ok && !s.lesson.find("F"+of).Answer {
+				byTriangle = append(byTriangle, Step{step.Quantity, r.ID})
+				break
+			}
+		}
 	}
-	return expr.Symbol{Letter: letter, Sub: h.name(), Spoken: letter + " " + h.name()}
+	s.lesson.Ways = []Way{{ByComponents, append(bySums, last...)}}
+	if triangle {
+		s.lesson.Ways = append(s.lesson.Ways, Way{ByTriangle, append(byTriangle, last...)})
+	}
 }
 
-func (s *rest) springs() bool {
-	for _, h := range s.parts {
-		if h.is == "spring" {
+// inOrder lists the unknowns in an order, and by routes, in which each can be
+// found: first one that a single sum gives, where there is one.
+func (s *rest) inOrder() []Step {
+	var steps []Step
+	found := map[string]bool{}
+	for range s.open {
+		for _, h := range s.open {
+			q := s.lesson.find("F" + h.n)
+			if found[q.Name] {
+				continue
+			}
+			for _, r := range q.Routes {
+				ready := r.Method == ByComponents && (r.ID != "eliminate" || len(found) == 0 && !s.single())
+				for _, name := range expr.Symbols(r.Tree) {
+					in := s.lesson.find(name)
+					ready = ready && (!in.Answer || found[name])
+				}
+				if ready {
+					steps, found[q.Name] = append(steps, Step{q.Name, r.ID}), true
+					break
+				}
+			}
+		}
+	}
+	for _, h := range s.open {
+		if h.wandered {
+			steps = append(steps, Step{"theta" + h.n, "arctangent"})
+		}
+	}
+	return steps
+}
+
+// single tells whether one of the sums holds one unknown alone.
+func (s *rest) single() bool {
+	for _, tree := range []expr.Node{s.x, s.y} {
+		n := 0
+		for _, h := range s.open {
+			if tree != nil && slices.Contains(expr.Symbols(tree), "F"+h.n) {
+				n++
+			}
+		}
+		if n == 1 {
 			return true
 		}
 	}
 	return false
 }
 
-// stated lists what the statement gives of a part.
-func (s *rest) stated(h *holder) []Quantity {
-	var qs []Quantity
-	add := func(key, letter string, u statics.Unit) {
-		if h.item.Field(key).Given() {
-			qs = append(qs, Quantity{Name: letter + h.n, Symbol: s.symbol(h, letter, key), Dim: u.Dim, Unit: u, Given: true, True: s.in(h, key, u)})
-		}
-	}
-	add("mass", "m", s.mass)
-	add("stiffness", "k", s.stiffness())
-	add("stretch", "s", s.length)
-	if h.given {
-		q := s.force(h)
-		q.Given, q.Routes = true, nil
-		qs = append(qs, q)
-	}
-	return append(qs, s.angles(h)...)
-}
-
-// angleSymbol is θ with the index of the part's name, or the name where another
-// part has that index.
-func (s *rest) angleSymbol(h *holder) expr.Symbol {
-	sub := symbolOf(h.name()).Sub
+// mistaken are the wrong ways to an unknown force under one load: half of it,
+// or its part along the force, the other support left out.
+func (s *rest) mistaken(h *holder) []Mistake {
+	var load *holder
 	for _, o := range s.parts {
-		if o != h && symbolOf(o.name()).Sub == sub {
-			sub = ""
+		if !o.unknown && load != nil {
+			return nil
+		}
+		if !o.unknown {
+			load = o
 		}
 	}
-	if sub == "" {
-		sub = h.name()
-	}
-	return expr.Symbol{Letter: "θ", Sub: sub, Spoken: "theta " + sub}
-}
-
-// angles are those a part's directions are given by. The angle of a slope is
-// for the learner to find.
-func (s *rest) angles(h *holder) []Quantity {
-	var qs []Quantity
-	for i, l := range h.leads {
-		if l.angle == "" || h.wandered {
-			continue
-		}
-		sym := s.angleSymbol(h)
-		if i == 1 {
-			sym.Letter, sym.Spoken = "ψ", "psi "+sym.Sub
-		}
-		q := Quantity{Name: l.angle, Symbol: sym, Dim: statics.DimAngle, Given: true, True: plainDegrees(l.heading.Turn)}
-		if h := l.heading; h.Form == statics.Slope {
-			q.Given = false
-			q.Routes = []Route{{"slope", "slope-angle", AnyMethod, expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run)))}}
-		}
-		qs = append(qs, q)
-	}
-	return qs
-}
-
-func (s *rest) gravityGiven() (Quantity, bool) {
-	used := false
-	for _, h := range s.parts {
-		used = used || h.item.Field("mass").Given() || h.item.Field("find").Given()
-	}
-	g := statics.Unit.After(s.gravity, expr.FormatNumber(s.g, 6))
-	if used {
-		s.lesson.Assumed = []string{text.Say("particle-equilibrium.gravity", "g", g)}
-	}
-	return Quantity{Name: "g", Symbol: expr.Symbol{Letter: "g", Spoken: "g"}, Dim: statics.DimAcceleration, Unit: s.gravity, Given: true, True: s.g}, used
-}
-
-// force declares the force of a part.
-func (s *rest) force(h *holder) Quantity {
-	q := Quantity{Name: "F" + h.n, Symbol: symbolOf(h.name()), Dim: statics.DimForce, True: h.size,
-		Unknown: h.unknown, Answer: h.unknown, Reeved: h.is == "pulley" || len(h.leads) == 2}
-	if h.is == "weight" {
-		q.Gravity = expr.N(s.g)
-	}
-	if h.item.Field("mass").Given() || h.item.Field("find").Given() {
-		q.Mass = "m" + h.n
-	}
-	switch {
-	case h.derived != nil:
-		q.Routes = []Route{{"stated", map[bool]string{true: "weight-of-mass", false: "spring-force"}[h.is != "spring"], AnyMethod, h.derived}}
-	case h.unknown:
-		s.routes(h, &q)
-	}
-	return q
-}
-
-// sumOf declares the sum along x or y.
-func (s *rest) sumOf(y bool, tree expr.Node) Quantity {
-	axis := axisName(y)
-	return Quantity{Name: "sum" + axis, Symbol: expr.Symbol{Letter: "ΣF", Sub: axis, Spoken: "sum of F " + axis},
-		Dim: statics.DimForce, Equation: true, Routes: []Route{{"sum", "equilibrium-sum", ByComponents, tree}}}
-}
-
-// components declares the components of a force of unknown direction.
-func (s *rest) components(h *holder) []Quantity {
-	var qs []Quantity
-	v := h.acts()
-	sym := symbolOf(h.name())
-	theta := expr.S("theta" + h.n)
-	for i, tree := range []expr.Node{s.x, s.y} {
-		axis := axisName(i == 1)
-		name := "F" + h.n + axis
-		means := expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
-		qs = append(qs, Quantity{Name: name, Symbol: expr.Symbol{Letter: sym.Letter, Sub: sym.Sub + axis, Spoken: sym.Spoken + " " + axis},
-			Dim: statics.DimForce, Signed: true, True: []float64{v.X, v.Y}[i], Means: means, Solves: Pair{"sum" + axis, ""},
-			Routes: []Route{
-				{"from-sum", "from-sum-" + axis, ByComponents, solution(tree, nil, name, "")},
-				{"resolve", "resolve", ByComponents, means}}})
-		if qs[i].Routes[0].Tree == nil { // nothing else acts along the axis
-			qs[i].Routes[0].Tree = expr.N(0)
-		}
-	}
-	return qs
-}
-
-// direction declares the unknown direction of a force.
-func (s *rest) direction(h *holder) Quantity {
-	sym := s.angleSymbol(h)
-	return Quantity{Name: "theta" + h.n, Symbol: sym, Dim: statics.DimAngle, Turns: true, Answer: true, Unknown: true, True: plainDegrees(h.leads[0].heading.Angle()),
-		Routes: []Route{{"arctangent", "arctangent", ByComponents, arctangent(expr.S("F"+h.n+"x"), expr.S("F"+h.n+"y"), h.acts())}}}
-}
-
-// beyond declares what is asked beside an unknown force: the stretch or the
-// stiffness of a spring, a mass.
-func (s *rest) beyond(h *holder) []Quantity {
-	q := Quantity{Answer: true}
-	has := func(key string) bool { return h.item.Field(key).Given() }
-	k, stretch := expr.S("k"+h.n), expr.S("s"+h.n)
-	switch {
-	case has("stiffness"):
-		q.Name, q.Symbol, q.Unit = "s"+h.n, s.symbol(h, "s", "stretch"), s.length
-		q.True = h.size / s.in(h, "stiffness", s.stiffness())
-		q.Routes = []Route{{"spring", "spring-law", AnyMethod, expr.Div(h.f, k)}}
-	case has("stretch"):
-		q.Name, q.Symbol, q.Unit = "k"+h.n, s.symbol(h, "k", "stiffness"), s.stiffness()
-		q.True = h.size / s.in(h, "stretch", s.length)
-		q.Routes = []Route{{"spring", "spring-law", AnyMethod, expr.Div(h.f, stretch)}}
-	case has("find"):
-		q.Name, q.Symbol, q.Unit = "m"+h.n, s.symbol(h, "m", "mass"), s.mass
-		q.True = h.size / s.g * s.coherent()
-		w := h.f
-		if c := s.coherent(); c != 1 {
-			w = expr.Mul(w, expr.N(c))
-		}
-		q.Routes = []Route{{"mass", "mass-of-weight", AnyMethod, expr.Div(w, expr.S("g"))}}
-	default:
+	if load == nil {
 		return nil
 	}
-	q.Dim = q.Unit.Dim
-	return []Quantity{q}
+	all := []Mistake{{"shared-equally", expr.Div(load.f, expr.N(2))}}
+	if a := h.leads[0].angle; a != "" {
+		all = append(all, Mistake{"load-resolved", expr.Mul(load.f, expr.Sin(expr.S(a)))}, Mistake{"load-resolved", expr.Mul(load.f, expr.Cos(expr.S(a)))})
+	}
+	return all
+}
+
+// situationEquilibrium shows what holds the particle.
+func situationEquilibrium(l *Lesson) (figure.Scene, bool) {
+	var parts []figure.Part
+	for _, h := range partsOf(l).parts {
+		parts = append(parts, h.drawParts(l)...)
+	}
+	return figure.Space(parts...), len(parts) > 1
+}
+
+// scenesEquilibrium shows the free-body diagram and, once the work has come to
+// it, the triangle (or polygon) of forces. The free-body diagram is not to
+// scale: an unknown force shows its symbol alone.
+func scenesEquilibrium(w *Work) []figure.Scene {
+	s := partsOf(w.Lesson)
+	var body, polygon []figure.Force
+	whole := true
+	for _, h := range s.parts {
+		body = append(body, s.drawForces(w, h)...)
+		for _, l := range h.leads {
+			polygon = append(polygon, figure.Force{Vec: r2.Scale(h.size, l.unitVector()), Label: s.forceLabel(w, h), Name: "F" + h.n})
+		}
+		whole = whole && (!h.wandered || w.Found("theta"+h.n))
+	}
+	scenes := []figure.Scene{figure.FreeBody(body...)}
+	if whole && (w.method() == ByTriangle || w.Done()) {
+		scenes = append(scenes, s.closed(w, polygon))
+	}
+	return scenes
 }

@@ -8,6 +8,7 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/figure"
 	"closingside/tutor/text"
 )
 
@@ -332,4 +333,35 @@ func (s *plane) ways(qs []Quantity) []Way {
 		{ByComponents, append(componentWay(qs, "F1x", "F1y", "F2x", "F2y", "Rx", "Ry").Steps,
 			Step{"R", "components"}, Step{"theta", "arctangent"})},
 	}
+}
+
+// scenesTwoForces shows the forces as given and what the work is at: on the way
+// by the triangle the parallelogram until γ is found, then the forces head to
+// tail; on the way by components each force with its own, then the resultant.
+// What is not found shows its symbol alone.
+func scenesTwoForces(w *Work) []figure.Scene {
+	f := w.forceFigures()
+	scenes := []figure.Scene{figure.Given(f[0], f[1])}
+	closed, order := w.sketched()
+	by := w.method()
+	p := figure.Pair{First: f[0], Second: f[1], Resultant: w.label("R")}
+	if by == ByTriangle && w.Found("phi") {
+		p.Between, p.AtJoint = w.label("phi"), w.label("gamma")
+		scenes = append(scenes, figure.Parallelogram(p))
+		p.Between = figure.Label{}
+	}
+	if closed || by == ByTriangle && (w.Found("gamma") || !w.Found("phi")) {
+		p.AtTail, p.AtJoint, p.AtHead = w.label("beta"), w.label("gamma"), w.label("alpha")
+		if closed && order[0] == 1 {
+			p.First, p.Second, p.AtTail, p.AtHead = p.Second, p.First, p.AtHead, p.AtTail
+		}
+		if w.Found("theta") {
+			p.Direction = w.label("theta")
+		}
+		scenes = append(scenes, figure.HeadToTail(p))
+	}
+	if by == ByComponents {
+		scenes = append(scenes, w.componentFigure(append(f, w.resultantFigure())))
+	}
+	return scenes
 }

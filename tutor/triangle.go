@@ -193,3 +193,18 @@ func (t *triangle) other() Mistake {
 	x, y := expr.Add(symRx, expr.S("F1x")), expr.Add(symRy, expr.S("F1y"))
 	return Mistake{"other-diagonal", arctangent(x, y, r2.Add(t.result.vec, t.first.vec))}
 }
+
+// firstRoutes names the route of steps that take whichever a quantity puts
+// first.
+func firstRoutes(qs []Quantity, steps []Step) []Step {
+	var named []Step
+	for _, s := range steps {
+		for _, q := range qs {
+			if q.Name == s.Quantity && s.Route == "" {
+				s.Route = q.Routes[0].ID
+			}
+		}
+		named = append(named, s)
+	}
+	return named
+}

@@ -1,54 +1,15 @@
 package tutor
 
 import (
+	"gonum.org/v1/gonum/spatial/r2"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/figure"
-
-	"gonum.org/v1/gonum/spatial/r2"
 )
 
 // memberOf is how a part is drawn where the situation is shown.
 var memberOf = map[string]figure.MemberKind{"cable": figure.Cable, "strut": figure.Strut, "spring": figure.Spring, "pulley": figure.Pulley, "weight": figure.Weight, "force": figure.Cable}
-
-// situationEquilibrium shows what holds the particle.
-func situationEquilibrium(l *Lesson) (figure.Scene, bool) {
-	var parts []figure.Part
-	for _, h := range partsOf(l).parts {
-		parts = append(parts, h.drawParts(l)...)
-	}
-	return figure.Space(parts...), len(parts) > 1
-}
-
-// partsOf is a lesson's statement understood.
-func partsOf(l *Lesson) *rest {
-	s, err := restOf(l.Problem)
-	if err != nil {
-		panic("tutor: " + err.Error()) // the lesson was built from it
-	}
-	return s
-}
-
-// scenesEquilibrium shows the free-body diagram and, once the work has come to
-// it, the triangle (or polygon) of forces. The free-body diagram is not to
-// scale: an unknown force shows its symbol alone.
-func scenesEquilibrium(w *Work) []figure.Scene {
-	s := partsOf(w.Lesson)
-	var body, polygon []figure.Force
-	whole := true
-	for _, h := range s.parts {
-		body = append(body, s.drawForces(w, h)...)
-		for _, l := range h.leads {
-			polygon = append(polygon, figure.Force{Vec: r2.Scale(h.size, l.unitVector()), Label: s.forceLabel(w, h), Name: "F" + h.n})
-		}
-		whole = whole && (!h.wandered || w.Found("theta"+h.n))
-	}
-	scenes := []figure.Scene{figure.FreeBody(body...)}
-	if whole && (w.method() == ByTriangle || w.Done()) {
-		scenes = append(scenes, s.closed(w, polygon))
-	}
-	return scenes
-}
 
 // forceLabel is a force's symbol, with its value where that is stated or found.
 func (s *rest) forceLabel(w *Work, h *holder) figure.Label {
@@ -65,14 +26,6 @@ func (l lead) angleLabel() figure.Label {
 		return figure.Label{}
 	}
 	return figure.Plain(l.heading.Turn.Abs().String())
-}
-
-// turn is the signed turn of a lead from its axis.
-func (l lead) turn() statics.Angle {
-	if l.heading.Sense == statics.Clockwise {
-		return -l.heading.Turn
-	}
-	return l.heading.Turn
 }
 
 // drawParts are the parts of the space diagram. A plain force is no part of

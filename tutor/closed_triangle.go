@@ -1,8 +1,6 @@
 package tutor
 
 import (
-	"math"
-
 	"closingside/statics"
 	"closingside/statics/expr"
 )
@@ -70,49 +68,4 @@ func (s *rest) triangle() []Quantity {
 		all = append(all, q, c)
 	}
 	return all
-}
-
-// turnOf is the direction in which a force acts, from +x: whole quarter turns in
-// degrees, and the angle it is given by.
-func (l lead) turnOf() (quarters float64, angle []signed) {
-	quarters = math.Round(l.heading.Axis.Angle().Degrees())
-	if l.push {
-		quarters += 180
-	}
-	minus := l.heading.Sense == statics.Clockwise
-	if l.angle != "" {
-		return quarters, []signed{{minus, expr.S(l.angle)}}
-	}
-	turn := math.Round(l.heading.Turn.Degrees())
-	if minus {
-		turn = -turn
-	}
-	return quarters + turn, nil
-}
-
-// to is the angle between two forces, whose value is v: the difference of their
-// directions, the short way round.
-func (l lead) to(o lead, v float64) expr.Node {
-	from, a := l.turnOf()
-	to, b := o.turnOf()
-	all := append(b, negate(a)...)
-	d := to - from
-	for _, t := range all {
-		x := (plainDegrees(o.heading.Turn))
-		if t.node == expr.S(l.angle) {
-			x = plainDegrees(l.heading.Turn)
-		}
-		if t.minus {
-			x = -x
-		}
-		d += x
-	}
-	whole := to - from - math.Round((d-math.Remainder(d, 360))/360)*360
-	if math.Remainder(d, 360) < 0 {
-		whole, all = -whole, negate(all)
-	}
-	if whole != 0 || len(all) == 0 {
-		all = append([]signed{{whole < 0, expr.Deg(math.Abs(whole))}}, all...)
-	}
-	return sum(all)
 }

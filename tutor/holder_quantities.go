@@ -1,0 +1,233 @@
+package tutor
+
+import (
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/text"
+)
+
+// symbol of a thing of a part: with the part's name as its index where several
+// parts have such a thing.
+func (s *rest) symbol(h *holder, letter, key string) expr.Symbol {
+	n := 0
+	for _, o := range s.parts {
+		if o.item.Field(key).Given() || o.is == "spring" && key != "mass" || o.item.Field("find").Given() && key == "mass" {
+			n++
+		}
+	}
+	if n < 2 && (letter != "m" || s.length.Symbol == "" || !s.springs()) { // m beside lengths could be metres
+		return expr.Symbol{Letter: letter, Spoken: letter}
+	}
+	return expr.Symbol{Letter: letter, Sub: h.name(), Spoken: letter + " " + h.name()}
+}
+
+func (s *rest) springs() bool {
+	for _, h := range s.parts {
+		if h.is == "spring" {
+			return true
+		}
+	}
+	return false
+}
+
+// stated lists what the statement gives of a part.
+func (s *rest) stated(h *holder) []Quantity {
+	var qs []Quantity
+	add := func(key, letter string, u statics.Unit) {
+		if h.item.Field(key).Given() {
+			qs = append(qs, Quantity{Name: letter + h.n, Symbol: s.symbol(h, letter, key), Dim: u.Dim, Unit: u, Given: true, True: s.in(h, key, u)})
+		}
+	}
+	add("mass", "m", s.mass)
+	add("stiffness", "k", s.stiffness())
+	add("stretch", "s", s.length)
+	if h.given {
+		q := s.force(h)
+		q.Given, q.Routes = true, nil
+		qs = append(qs, q)
+	}
+	return append(qs, s.angles(h)...)
+}
+
+// angleSymbol is θ with the index of the part's name, or the name where another
+// part has that index.
+func (s *rest) angleSymbol(h *holder) expr.Symbol {
+	sub := symbolOf(h.name()).Sub
+	for _, o := range s.parts {
+		if o != h && symbolOf(o.name()).Sub == sub {
+			sub = ""
+		}
+	}
+	if sub == "" {
+		sub = h.name()
+	}
+	return expr.Symbol{Letter: "θ", Sub: sub, Spoken: "theta " + sub}
+}
+
+// angles are those a part's directions are given by. The angle of a slope is
+// for the learner to find.
+func (s *rest) angles(h *holder) []Quantity {
+	var qs []Quantity
+	for i, l := range h.leads {
+		if l.angle == "" || h.wandered {
+			continue
+		}
+		sym := s.angleSymbol(h)
+		if i == 1 {
+			sym.Letter, sym.Spoken = "ψ", "psi "+sym.Sub
+		}
+		q := Quantity{Name: l.angle, Symbol: sym, Dim: statics.DimAngle, Given: true, True: plainDegrees(l.heading.Turn)}
+		if h := l.heading; h.Form == statics.Slope {
+			q.Given = false
+			q.Routes = []Route{{"slope", "slope-angle", AnyMethod, expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run)))}}
+		}
+		qs = append(qs, q)
+	}
+	return qs
+}
+
+func (s *rest) gravityGiven() (Quantity, bool) {
+	used := false
+	for _, h := range s.parts {
+		used = used || h.item.Field("mass").Given() || h.item.Field("find").Given()
+	}
+	g := statics.Unit.After(s.gravity, expr.FormatNumber(s.g, 6))
+	if used {
+		s.lesson.Assumed = []string{text.Say(s.problem.Kind.Name+".gravity", "g", g)}
+	}
+	return Quantity{Name: "g", Symbol: expr.Symbol{Letter: "g", Spoken: "g"}, Dim: statics.DimAcceleration, Unit: s.gravity, Given: true, True: s.g}, used
+}
+
+// force declares the force of a part.
+func (s *rest) force(h *holder) Quantity {
+	q := Quantity{Name: "F" + h.n, Symbol: symbolOf(h.name()), Dim: statics.DimForce, True: h.size,
+		Unknown: h.unknown, Answer: h.unknown, Reeved: h.is == "pulley" || len(h.leads) == 2}
+	if h.is == "weight" {
+		q.Gravity = expr.N(s.g)
+	}
+	if h.item.Field("mass").Given() || h.item.Field("find").Given() {
+		q.Mass = "m" + h.n
+	}
+	switch {
+	case h.derived != nil:
+		q.Routes = []Route{{"stated", map[bool]string{true: "weight-of-mass", false: "spring-force"}[h.is != "spring"], AnyMethod, h.derived}}
+	case h.unknown:
+		s.routes(h, &q)
+	}
+	return q
+}
+
+// routes are the ways to an unknown force.
+func (s *rest) routes(h *holder, q *Quantity) {
+	if h.wandered {
+		x, y := expr.S(q.Name+"x"), expr.S(q.Name+"y")
+		q.Routes = []Route{{"components", "right-angle-theorem", ByComponents, expr.Sqrt(expr.Add(expr.Sq(x), expr.Sq(y)))}}
+		if i, ok := s.corner(h); ok { // the side that closes the triangle of three
+			a, b := s.parts[(i+1)%3].f, s.parts[(i+2)%3].f
+			q.Routes = append(q.Routes, Route{"cosine-law", "cosine-law", ByTriangle, expr.Sqrt(expr.Sub(
+				expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(expr.S(corners[i])))))})
+		}
+		return
+	}
+	add := func(id, principle string, m Method, tree expr.Node) {
+		if tree != nil {
+			q.Routes = append(q.Routes, Route{id, principle, m, tree})
+		}
+	}
+	other := s.other(h)
+	var alone [2]expr.Node
+	for i, tree := range []expr.Node{s.x, s.y} {
+		if tree != nil {
+			alone[i] = solution(tree, nil, q.Name, "")
+		}
+	}
+	if other != nil {
+		q.Twin = "F" + other.n
+		q.Solves = Pair{"sumx", "sumy"}
+		add("eliminate", "eliminate", ByComponents, solution(s.x, s.y, q.Name, q.Twin))
+	} else if alone[0] != nil {
+		q.Solves = Pair{"sumx", ""}
+	} else {
+		q.Solves = Pair{"sumy", ""}
+	}
+	q.Mistakes = s.mistaken(h)
+	add("from-x", "from-sum-x", ByComponents, alone[0])
+	add("from-y", "from-sum-y", ByComponents, alone[1])
+	if i, ok := s.corner(h); ok {
+		for _, o := range s.parts {
+			if j, _ := s.corner(o); o != h {
+				ratio := func(up, down string) expr.Node {
+					return expr.Div(expr.Mul(o.f, expr.Sin(expr.S(up))), expr.Sin(expr.S(down)))
+				}
+				add("sine-law-"+o.n, "sine-law-forces", ByTriangle, ratio(corners[i], corners[j]))
+				add("lami-"+o.n, "lami", ByTriangle, ratio(between[i], between[j]))
+			}
+		}
+	}
+}
+
+// sumOf declares the sum along x or y.
+func (s *rest) sumOf(y bool, tree expr.Node) Quantity {
+	axis := axisName(y)
+	return Quantity{Name: "sum" + axis, Symbol: expr.Symbol{Letter: "ΣF", Sub: axis, Spoken: "sum of F " + axis},
+		Dim: statics.DimForce, Equation: true, Routes: []Route{{"sum", "equilibrium-sum", ByComponents, tree}}}
+}
+
+// components declares the components of a force of unknown direction.
+func (s *rest) components(h *holder) []Quantity {
+	var qs []Quantity
+	v := h.acts()
+	sym := symbolOf(h.name())
+	theta := expr.S("theta" + h.n)
+	for i, tree := range []expr.Node{s.x, s.y} {
+		axis := axisName(i == 1)
+		name := "F" + h.n + axis
+		means := expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
+		qs = append(qs, Quantity{Name: name, Symbol: expr.Symbol{Letter: sym.Letter, Sub: sym.Sub + axis, Spoken: sym.Spoken + " " + axis},
+			Dim: statics.DimForce, Signed: true, True: []float64{v.X, v.Y}[i], Means: means, Solves: Pair{"sum" + axis, ""},
+			Routes: []Route{
+				{"from-sum", "from-sum-" + axis, ByComponents, solution(tree, nil, name, "")},
+				{"resolve", "resolve", ByComponents, means}}})
+		if qs[i].Routes[0].Tree == nil { // nothing else acts along the axis
+			qs[i].Routes[0].Tree = expr.N(0)
+		}
+	}
+	return qs
+}
+
+// direction declares the unknown direction of a force.
+func (s *rest) direction(h *holder) Quantity {
+	sym := s.angleSymbol(h)
+	return Quantity{Name: "theta" + h.n, Symbol: sym, Dim: statics.DimAngle, Turns: true, Answer: true, Unknown: true, True: plainDegrees(h.leads[0].heading.Angle()),
+		Routes: []Route{{"arctangent", "arctangent", ByComponents, arctangent(expr.S("F"+h.n+"x"), expr.S("F"+h.n+"y"), h.acts())}}}
+}
+
+// beyond declares what is asked beside an unknown force: the stretch or the
+// stiffness of a spring, a mass.
+func (s *rest) beyond(h *holder) []Quantity {
+	q := Quantity{Answer: true}
+	has := func(key string) bool { return h.item.Field(key).Given() }
+	k, stretch := expr.S("k"+h.n), expr.S("s"+h.n)
+	switch {
+	case has("stiffness"):
+		q.Name, q.Symbol, q.Unit = "s"+h.n, s.symbol(h, "s", "stretch"), s.length
+		q.True = h.size / s.in(h, "stiffness", s.stiffness())
+		q.Routes = []Route{{"spring", "spring-law", AnyMethod, expr.Div(h.f, k)}}
+	case has("stretch"):
+		q.Name, q.Symbol, q.Unit = "k"+h.n, s.symbol(h, "k", "stiffness"), s.stiffness()
+		q.True = h.size / s.in(h, "stretch", s.length)
+		q.Routes = []Route{{"spring", "spring-law", AnyMethod, expr.Div(h.f, stretch)}}
+	case has("find"):
+		q.Name, q.Symbol, q.Unit = "m"+h.n, s.symbol(h, "m", "mass"), s.mass
+		q.True = h.size / s.g * s.coherent()
+		w := h.f
+		if c := s.coherent(); c != 1 {
+			w = expr.Mul(w, expr.N(c))
+		}
+		q.Routes = []Route{{"mass", "mass-of-weight", AnyMethod, expr.Div(w, expr.S("g"))}}
+	default:
+		return nil
+	}
+	q.Dim = q.Unit.Dim
+	return []Quantity{q}
+}
