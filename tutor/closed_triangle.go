@@ -37,35 +37,73 @@ func (s *rest) between(i int) float64 {
 
 // triangle declares the angles between the forces and those of their triangle:
 // all of them, or the one between two forces of which the third is to find.
+// Where only the direction of a force is unknown, its corner is the first known,
+// and the sine law gives the corner that faces the other known force.
 func (s *rest) triangle() []Quantity {
 	if _, ok := s.corner(nil); !ok { // not three, or on one line
 		return nil
 	}
 	var all []Quantity
-	wandered := false
-	for _, h := range s.parts {
-		wandered = wandered || h.wandered
-	}
-	for i := range s.parts {
-		a, b := s.parts[(i+1)%3], s.parts[(i+2)%3]
-		if wandered && !s.parts[i].wandered {
-			continue
-		}
-		phi := s.between(i)
-		greek := []string{"alpha", "beta", "gamma"}[i]
-		q := Quantity{Name: between[i], Symbol: expr.Symbol{Letter: "φ", Sub: itoa(i + 1), Spoken: "phi " + itoa(i+1)}, Dim: statics.DimAngle, True: phi, Supplement: corners[i],
-			Routes: []Route{{"directions", "angle-between-forces", ByTriangle, a.leads[0].to(b.leads[0], phi)}}}
-		c := Quantity{Name: corners[i], Symbol: expr.Symbol{Letter: []string{"α", "β", "γ"}[i], Spoken: greek}, Dim: statics.DimAngle, True: 180 - phi, Supplement: between[i],
-			Routes: []Route{{"supplement", "triangle-corner", ByTriangle, expr.Sub(expr.Deg(180), expr.S(between[i]))}}}
-		if !wandered {
-			rest := func(whole float64, names [3]string) expr.Node {
-				return expr.Sub(expr.Sub(expr.Deg(whole), expr.S(names[(i+1)%3])), expr.S(names[(i+2)%3]))
-			}
-			q.Routes = append(q.Routes, Route{"full-turn", "full-turn", ByTriangle, rest(360, between)})
-			c.Routes = append(c.Routes, Route{"triangle-sum", "triangle-sum", ByTriangle, rest(180, corners)})
-		}
-		q.Between, c.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}, [2]expr.Node{expr.Deg(0), expr.Deg(180)}
+	for _, i := range s.cornersInOrder() {
+		q, c := s.angles3(i)
 		all = append(all, q, c)
 	}
 	return all
+}
+
+// cornersInOrder lists the corners a lesson has, in the order they are found.
+func (s *rest) cornersInOrder() []int {
+	for i, h := range s.parts {
+		switch {
+		case h.wandered && h != s.aimed:
+			return []int{i}
+		case h.wandered && s.parts[(i+1)%3].unknown:
+			return []int{i, (i + 2) % 3, (i + 1) % 3}
+		case h.wandered:
+			return []int{i, (i + 1) % 3, (i + 2) % 3}
+		}
+	}
+	return []int{0, 1, 2}
+}
+
+// angles3 declares the angle between the two forces other than the i-th, and
+// the corner that faces that.
+func (s *rest) angles3(i int) (q, c Quantity) {
+	own, a, b := s.parts[i], s.parts[(i+1)%3], s.parts[(i+2)%3]
+	phi := s.between(i)
+	greek := []string{"alpha", "beta", "gamma"}[i]
+	q = Quantity{Name: between[i], Symbol: expr.Symbol{Letter: "φ", Sub: itoa(i + 1), Spoken: "phi " + itoa(i+1)}, Dim: statics.DimAngle, True: phi, Supplement: corners[i],
+		Routes: []Route{{"directions", "angle-between-forces", ByTriangle, a.leads[0].to(b.leads[0], phi)}}}
+	c = Quantity{Name: corners[i], Symbol: expr.Symbol{Letter: []string{"α", "β", "γ"}[i], Spoken: greek}, Dim: statics.DimAngle, True: 180 - phi, Supplement: between[i],
+		Routes: []Route{{"supplement", "triangle-corner", ByTriangle, expr.Sub(expr.Deg(180), expr.S(between[i]))}}}
+	if !own.wandered || own == s.aimed { // the other corners are there too
+		rest := func(whole float64, names [3]string) expr.Node {
+			return expr.Sub(expr.Sub(expr.Deg(whole), expr.S(names[(i+1)%3])), expr.S(names[(i+2)%3]))
+		}
+		q.Routes = append(q.Routes, Route{"full-turn", "full-turn", ByTriangle, rest(360, between)})
+		c.Routes = append(c.Routes, Route{"triangle-sum", "triangle-sum", ByTriangle, rest(180, corners)})
+	}
+	switch {
+	case s.aimed == nil:
+	case own == s.aimed: // the way by components needs it too
+		q.Routes[0].Method = AnyMethod
+	default:
+		s.beside(i, &q, &c)
+	}
+	q.Between, c.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}, [2]expr.Node{expr.Deg(0), expr.Deg(180)}
+	return q, c
+}
+
+// beside are the routes to an angle at the force of unknown direction: by the
+// sine law, and from the other corners.
+func (s *rest) beside(i int, q, c *Quantity) {
+	k, _ := s.corner(s.aimed)
+	sine := Route{"sine-law", "sine-law", ByTriangle, inverseSine(expr.Div(expr.Mul(s.parts[i].f, expr.Sin(expr.S(corners[k]))), s.aimed.f), c.True)}
+	supplement, sum := c.Routes[0], c.Routes[1]
+	c.Routes = []Route{sine, sum, supplement}
+	if s.parts[i].unknown {
+		c.Routes = []Route{sum, sine, supplement}
+	}
+	directions, turn := q.Routes[0], q.Routes[1]
+	q.Routes = []Route{{"supplement", "triangle-corner", ByTriangle, expr.Sub(expr.Deg(180), expr.S(corners[i]))}, turn, directions}
 }

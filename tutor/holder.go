@@ -29,6 +29,7 @@ type holder struct {
 	derived  expr.Node // how it follows from what is stated, otherwise
 	unknown  bool
 	wandered bool // its direction is unknown
+	either   bool // a spring that may be stretched or compressed
 }
 
 // holder understands one part.
@@ -39,7 +40,7 @@ func (s *rest) holder(n string, it Item) (*holder, error) {
 	switch {
 	case h.is == "weight" && (has("direction") || has("second")):
 		return nil, s.refuse("weight-direction", "name", name)
-	case h.is == "spring" && !has("force") && !has("stiffness") && !has("stretch"), h.is != "spring" && (has("stiffness") || has("stretch")):
+	case h.is == "spring" && !has("force") && !has("stiffness") && !has("stretch") && !has("compression"), h.is != "spring" && (has("stiffness") || has("stretch") || has("compression")), has("stretch") && has("compression"):
 		return nil, s.refuse("spring", "name", name)
 	case has("mass") && h.is != "weight" && h.is != "pulley", has("mass") && has("force"), has("find") && (has("mass") || h.is != "weight" && h.is != "pulley"):
 		return nil, s.refuse("mass", "name", name)
@@ -50,7 +51,7 @@ func (s *rest) holder(n string, it Item) (*holder, error) {
 	}
 	for i, key := range []string{"direction", "second"} {
 		if has(key) {
-			h.leads = append(h.leads, newLead(it.Field(key).Heading, []string{"theta", "psi"}[i]+n, h.is == "strut"))
+			h.leads = append(h.leads, newLead(it.Field(key).Heading, []string{"theta", "psi"}[i]+n, h.is == "strut" || has("compression")))
 		}
 	}
 	if h.is == "weight" {
@@ -59,9 +60,7 @@ func (s *rest) holder(n string, it Item) (*holder, error) {
 	}
 	s.size(h)
 	h.wandered = len(h.leads) == 0
-	if h.wandered && !h.unknown {
-		return nil, s.refuse("direction", "name", name)
-	}
+	h.either = h.is == "spring" && h.unknown && !h.wandered && !has("stretch") && !has("compression")
 	return h, nil
 }
 
@@ -75,17 +74,25 @@ func newLead(h statics.Heading, angle string, push bool) lead {
 
 // size finds the force of a part where the statement gives it.
 func (s *rest) size(h *holder) {
-	m, k, stretch := s.in(h, "mass", s.mass), s.in(h, "stiffness", s.stiffness()), s.in(h, "stretch", s.length)
+	m, k, stretch := s.in(h, "mass", s.mass), s.in(h, "stiffness", s.stiffness()), s.in(h, h.strain(), s.length)
 	switch f := h.item.Field("force"); {
 	case f.Given():
 		h.size, h.given = s.in(h, "force", s.unit), true
 	case h.item.Field("mass").Given():
 		h.size, h.derived = m*s.g/s.coherent(), s.byGravity(expr.S("m"+h.n))
-	case h.item.Field("stiffness").Given() && h.item.Field("stretch").Given():
+	case h.item.Field("stiffness").Given() && h.item.Field(h.strain()).Given():
 		h.size, h.derived = k*stretch, expr.Mul(expr.S("k"+h.n), expr.S("s"+h.n))
 	default:
 		h.unknown = true
 	}
+}
+
+// strain is the field that gives the stretch or the compression of a spring.
+func (h *holder) strain() string {
+	if h.item.Field("compression").Given() {
+		return "compression"
+	}
+	return "stretch"
 }
 
 // in is a field of a part in a unit of the lesson.
@@ -142,9 +149,11 @@ func (l lead) along(y bool) (signed, bool) {
 // wrongSense is the key of what is said of a part that would have to act
 // against its sense.
 func (h *holder) wrongSense() string {
-	switch h.is {
-	case "cable", "pulley":
+	switch {
+	case h.is == "cable", h.is == "pulley":
 		return "slack"
+	case h.item.Field("compression").Given():
+		return "compressed-turned"
 	}
 	return h.is + "-turned"
 }
@@ -152,12 +161,24 @@ func (h *holder) wrongSense() string {
 func (h *holder) name() string { return h.item.Field("name").Written }
 
 // acts is the force of a part on the particle.
-func (h *holder) acts() r2.Vec {
+func (h *holder) acts() r2.Vec { return r2.Scale(h.size, h.pullsAt()) }
+
+// pullsAt is what a part does to the particle with a force of 1.
+func (h *holder) pullsAt() r2.Vec {
 	var v r2.Vec
 	for _, l := range h.leads {
-		v = r2.Add(v, r2.Scale(h.size, l.unitVector()))
+		v = r2.Add(v, l.unitVector())
 	}
 	return v
+}
+
+// at is the direction of a part, in degrees from +x.
+func (h *holder) at() float64 { return plainDegrees(h.leads[0].heading.Angle()) }
+
+// aimAt gives a part the direction that was found for it, from +x.
+func (h *holder) aimAt(dir statics.Angle) {
+	at, _ := statics.From(statics.PlusX, dir, statics.CounterClockwise)
+	h.leads = []lead{{at, "theta" + h.n, false}}
 }
 
 // turn is the signed turn of a lead from its axis.
@@ -184,6 +205,15 @@ func (l lead) turnOf() (quarters float64, angle []signed) {
 		turn = -turn
 	}
 	return quarters + turn, nil
+}
+
+// direction is the direction in which a force acts, from +x.
+func (l lead) direction() expr.Node {
+	quarters, angle := l.turnOf()
+	if quarters != 0 || len(angle) == 0 {
+		angle = append([]signed{{quarters < 0, expr.Deg(math.Abs(quarters))}}, angle...)
+	}
+	return sum(angle)
 }
 
 // to is the angle between two forces, whose value is v: the difference of their

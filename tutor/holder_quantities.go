@@ -1,6 +1,10 @@
 package tutor
 
 import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r2"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/text"
@@ -40,7 +44,7 @@ func (s *rest) stated(h *holder) []Quantity {
 	}
 	add("mass", "m", s.mass)
 	add("stiffness", "k", s.stiffness())
-	add("stretch", "s", s.length)
+	add(h.strain(), "s", s.length)
 	if h.given {
 		q := s.force(h)
 		q.Given, q.Routes = true, nil
@@ -93,7 +97,7 @@ func (s *rest) gravityGiven() (Quantity, bool) {
 	}
 	g := statics.Unit.After(s.gravity, expr.FormatNumber(s.g, 6))
 	if used {
-		s.lesson.Assumed = []string{text.Say(s.problem.Kind.Name+".gravity", "g", g)}
+		s.lesson.Assumed = append(s.lesson.Assumed, text.Say(s.problem.Kind.Name+".gravity", "g", g))
 	}
 	return Quantity{Name: "g", Symbol: expr.Symbol{Letter: "g", Spoken: "g"}, Dim: statics.DimAcceleration, Unit: s.gravity, Given: true, True: s.g}, used
 }
@@ -119,6 +123,9 @@ func (s *rest) force(h *holder) Quantity {
 
 // routes are the ways to an unknown force.
 func (s *rest) routes(h *holder, q *Quantity) {
+	if s.aimed != nil {
+		s.besideAimed(h, q)
+	}
 	if h.wandered {
 		x, y := expr.S(q.Name+"x"), expr.S(q.Name+"y")
 		q.Routes = []Route{{"components", "right-angle-theorem", ByComponents, expr.Sqrt(expr.Add(expr.Sq(x), expr.Sq(y)))}}
@@ -166,6 +173,39 @@ func (s *rest) routes(h *holder, q *Quantity) {
 	}
 }
 
+// besideAimed is the way to the one unknown force T beside a force F of unknown
+// direction: with the known forces taken along and across T,
+//
+//	T = ±√(F² − K⊥²) − K∥
+func (s *rest) besideAimed(h *holder, q *Quantity) {
+	var along, across []signed
+	for _, o := range s.parts {
+		if o == h || o == s.aimed {
+			continue
+		}
+		for i, l := range o.leads {
+			angle := statics.Between(l.unitVector(), h.acts())
+			sin, cos := angle.Sincos()
+			node := l.to(h.leads[0], roundPlaces(angle.Degrees(), 10))
+			if k, ok := s.corner(s.aimed); ok && i == 0 {
+				node = expr.S(between[k])
+			}
+			if math.Abs(cos) > 1e-9 {
+				along = append(along, signed{false, expr.Mul(o.f, expr.Cos(node))})
+			}
+			if math.Abs(sin) > 1e-9 {
+				across = append(across, signed{r2.Cross(h.acts(), l.unitVector()) < 0, expr.Mul(o.f, expr.Sin(node))})
+			}
+		}
+	}
+	root := s.aimed.f
+	if len(across) > 0 {
+		root = expr.Sqrt(expr.Sub(expr.Sq(s.aimed.f), expr.Sq(sum(across))))
+	}
+	back := r2.Dot(s.aimed.acts(), h.acts()) < 0 // the aimed force pulls against T
+	q.Routes = append(q.Routes, Route{"along-across", "along-across", ByComponents, sum(append([]signed{{!back, root}}, negate(along)...))})
+}
+
 // sumOf declares the sum along x or y.
 func (s *rest) sumOf(y bool, tree expr.Node) Quantity {
 	axis := axisName(y)
@@ -197,9 +237,34 @@ func (s *rest) components(h *holder) []Quantity {
 
 // direction declares the unknown direction of a force.
 func (s *rest) direction(h *holder) Quantity {
-	sym := s.angleSymbol(h)
-	return Quantity{Name: "theta" + h.n, Symbol: sym, Dim: statics.DimAngle, Turns: true, Answer: true, Unknown: true, True: plainDegrees(h.leads[0].heading.Angle()),
-		Routes: []Route{{"arctangent", "arctangent", ByComponents, arctangent(expr.S("F"+h.n+"x"), expr.S("F"+h.n+"y"), h.acts())}}}
+	x, y := expr.S("F"+h.n+"x"), expr.S("F"+h.n+"y")
+	q := Quantity{Name: "theta" + h.n, Symbol: s.angleSymbol(h), Dim: statics.DimAngle, Turns: true, Answer: true, Unknown: true,
+		True: h.at(), Routes: []Route{{"arctangent", "arctangent", ByComponents, arctangent(x, y, h.acts())}}}
+	if h != s.aimed {
+		return q
+	}
+	v := h.acts()
+	sine, cosine := expr.Asin(expr.Div(y, h.f)), expr.Acos(expr.Div(x, h.f))
+	if v.X < 0 {
+		sine = expr.Sub(expr.Deg(180), sine)
+	}
+	if v.Y < 0 {
+		cosine = expr.Neg{X: cosine}
+	}
+	q.Routes = append(q.Routes, Route{"from-y", "component-over-force", ByComponents, sine}, Route{"from-x", "component-over-force", ByComponents, cosine})
+	if i, ok := s.corner(h); ok { // laid off from either other force
+		for _, j := range []int{(i + 1) % 3, (i + 2) % 3} {
+			o, angle := s.parts[j], expr.S(between[3-i-j])
+			tree := o.leads[0].direction()
+			if r2.Cross(o.acts(), v) < 0 {
+				tree = expr.Sub(tree, angle)
+			} else {
+				tree = expr.Add(tree, angle)
+			}
+			q.Routes = append(q.Routes, Route{"laid-" + o.n, "laid-from-force", ByTriangle, tree})
+		}
+	}
+	return q
 }
 
 // beyond declares what is asked beside an unknown force: the stretch or the
@@ -210,12 +275,12 @@ func (s *rest) beyond(h *holder) []Quantity {
 	k, stretch := expr.S("k"+h.n), expr.S("s"+h.n)
 	switch {
 	case has("stiffness"):
-		q.Name, q.Symbol, q.Unit = "s"+h.n, s.symbol(h, "s", "stretch"), s.length
+		q.Name, q.Symbol, q.Unit = "s"+h.n, s.symbol(h, "s", h.strain()), s.length
 		q.True = h.size / s.in(h, "stiffness", s.stiffness())
 		q.Routes = []Route{{"spring", "spring-law", AnyMethod, expr.Div(h.f, k)}}
-	case has("stretch"):
+	case has(h.strain()):
 		q.Name, q.Symbol, q.Unit = "k"+h.n, s.symbol(h, "k", "stiffness"), s.stiffness()
-		q.True = h.size / s.in(h, "stretch", s.length)
+		q.True = h.size / s.in(h, h.strain(), s.length)
 		q.Routes = []Route{{"spring", "spring-law", AnyMethod, expr.Div(h.f, stretch)}}
 	case has("find"):
 		q.Name, q.Symbol, q.Unit = "m"+h.n, s.symbol(h, "m", "mass"), s.mass

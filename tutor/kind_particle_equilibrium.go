@@ -1,14 +1,12 @@
 package tutor
 
 import (
-	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"closingside/statics"
-	"closingside/statics/expr"
 	"closingside/tutor/figure"
+	"closingside/tutor/text"
 )
 
 // particleEquilibrium is a particle at rest under what holds and loads it: by
@@ -30,13 +28,14 @@ var particleEquilibrium = Kind{
 			{Key: "stiffness", Is: StiffnessField, Example: "2 kN/m", Optional: true},
 			{Key: "stretch", Is: LengthField, Example: "0.15 m", Optional: true},
 			{Key: "find", Is: ChoiceField, Example: "mass", Optional: true, Choices: []string{"mass"}},
+			{Key: "compression", Is: LengthField, Example: "0.08 m", Optional: true},
 		}},
 		{Key: "gravity", Min: 0, Max: 1, Fields: []FieldSpec{{Key: "g", Is: AccelerationField, Example: "9.81 m/s²"}}},
 	},
 	Build:  buildEquilibrium,
 	Scenes: scenesEquilibrium, Situation: situationEquilibrium,
 	Draw: drawEquilibrium,
-	Rule: "jjst",
+	Rule: "ee9w",
 	Bank: []Source{
 		atRest("A crate hangs from two cables under the quay's gantry.",
 			heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: 120 kg")),
@@ -54,6 +53,10 @@ var particleEquilibrium = Kind{
 			heldBy("T cable", "direction: 62 deg above -x", "second: 62 deg above +x"), heldBy("W weight", "force: 1.2 kip")),
 		atRest("A sinker of the harbour's survey hangs from two lines.",
 			heldBy("A cable", "direction: 5:12 up left"), heldBy("B cable", "direction: 58 deg above +x"), heldBy("W weight", "mass: 14 slug")),
+		atRest("A lantern hangs on a wire. A second line is hauled with a known pull: in which direction?",
+			heldBy("T cable", "direction: 30 deg above -x"), heldBy("F cable", "force: 190 N"), heldBy("W weight", "force: 200 N")),
+		atRest("A buffer spring under the end of a gangway takes the load that its stay leaves.",
+			heldBy("T cable", "direction: 25 deg above -x"), heldBy("S spring", "direction: 62 deg below -x", "stiffness: 30 kN/m"), heldBy("W weight", "force: 2.4 kN")),
 	},
 }
 
@@ -81,7 +84,7 @@ func drawEquilibrium(d *Draw) Source {
 		return "direction: " + itoa(d.Step(lo, hi, 1)) + " deg " + where
 	}
 	force := func(unit string) string { return "force: " + itoa(d.Step(150, 950, 10)) + unit }
-	ways := 6
+	ways := 8
 	if d.within != [4]bool{true, true, true, true} {
 		ways = 2
 	}
@@ -100,6 +103,13 @@ func drawEquilibrium(d *Draw) Source {
 	case 4:
 		return atRest("A ring hangs between a cable and a spring and carries a load.", heldBy("T cable", turn(20, 70, "above -x")),
 			heldBy("S spring", turn(20, 70, "above +x"), "stiffness: "+itoa(d.Step(2, 9, 1))+" kN/m"), heldBy("W weight", force(" N")))
+	case 5:
+		return atRest("A buffer spring and a stay hold the end of a gangway.", heldBy("T cable", turn(15, 40, "above -x")),
+			heldBy("S spring", turn(35, 70, "below -x"), "stiffness: "+itoa(d.Step(8, 40, 2))+" kN/m"), heldBy("W weight", force(" N")))
+	case 6:
+		w, share := d.Step(150, 950, 10), d.Step(70, 140, 5)
+		return atRest("A lantern hangs on a wire. A second line is hauled with a known pull: in which direction?", heldBy("T cable", turn(20, 65, "above -x")),
+			heldBy("F cable", "force: "+itoa(w*share/100)+" N"), heldBy("W weight", "force: "+itoa(w)+" N"))
 	}
 	return atRest("A line and a counterweight over a pulley hold a load.", heldBy("T cable", turn(20, 65, "above -x")),
 		heldBy("C pulley", turn(20, 65, "above +x"), "mass: "+itoa(d.Step(15, 90, 5))+" kg"), heldBy("W weight", "find: mass"))
@@ -132,11 +142,20 @@ func (d *Draw) weight() Source {
 }
 
 func buildEquilibrium(p *Problem) (*Lesson, error) {
-	s, err := restOf(p)
+	s, err := restOf(p, false)
 	if err != nil {
 		return nil, err
 	}
 	s.declare()
+	if s.two {
+		o, err := restOf(p, true)
+		if err != nil {
+			return nil, err
+		}
+		o.declare()
+		s.lesson.Other = o.lesson
+		s.lesson.Case, o.lesson.Case = s.caseBeside(o), o.caseBeside(s)
+	}
 	return s.lesson, nil
 }
 
@@ -146,6 +165,11 @@ func (s *rest) declare() {
 	l := s.lesson
 	for _, h := range s.parts {
 		l.Quantities = append(l.Quantities, s.stated(h)...)
+	}
+	for _, h := range s.parts {
+		if h.either && h.leads[0].push {
+			l.Assumed = append(l.Assumed, text.Say("particle-equilibrium.compressed", "name", h.name()))
+		}
 	}
 	if q, ok := s.gravityGiven(); ok {
 		l.Quantities = append(l.Quantities, q)
@@ -162,11 +186,13 @@ func (s *rest) declare() {
 	}
 	l.Quantities = append(l.Quantities, s.triangle()...)
 	var last []Quantity
-	for _, h := range s.open {
+	for _, h := range s.openInOrder() {
 		if h.wandered {
 			l.Quantities = append(l.Quantities, s.components(h)...)
 		}
-		l.Quantities = append(l.Quantities, s.force(h))
+		if h.unknown {
+			l.Quantities = append(l.Quantities, s.force(h))
+		}
 		if h.wandered {
 			l.Quantities = append(l.Quantities, s.direction(h))
 		}
@@ -174,118 +200,6 @@ func (s *rest) declare() {
 	}
 	l.Quantities = append(l.Quantities, last...)
 	s.ways()
-}
-
-// ways is the worked solution by the sums and, for three forces of known
-// directions, by their triangle.
-func (s *rest) ways() {
-	var before, sums, angles, parts, last []Step
-	for i := range s.lesson.Quantities {
-		q := &s.lesson.Quantities[i]
-		if q.Given {
-			continue
-		}
-		step := Step{q.Name, q.Routes[0].ID}
-		switch {
-		case q.Equation:
-			sums = append(sums, step)
-		case slices.Contains(between[:], q.Name), slices.Contains(corners[:], q.Name):
-			angles = append(angles, step)
-		case q.Signed:
-			parts = append(parts, step)
-		case q.Answer && (q.Dim == statics.DimForce || q.Turns): // by the ways below
-		case q.Answer:
-			last = append(last, step)
-		default:
-			before = append(before, step)
-		}
-	}
-	bySums := slices.Concat(before, sums, parts)
-	byTriangle := slices.Concat(before, angles)
-	triangle := len(angles) == 6
-	for _, step := range s.inOrder() {
-		bySums = append(bySums, step)
-		for _, r := range s.lesson.find(step.Quantity).Routes {
-			if of, ok := strings.CutPrefix(r.ID, "sine-law-"); ok && !s.lesson.find("F"+of).Answer {
-				byTriangle = append(byTriangle, Step{step.Quantity, r.ID})
-				break
-			}
-		}
-	}
-	s.lesson.Ways = []Way{{ByComponents, append(bySums, last...)}}
-	if triangle {
-		s.lesson.Ways = append(s.lesson.Ways, Way{ByTriangle, append(byTriangle, last...)})
-	}
-}
-
-// inOrder lists the unknowns in an order, and by routes, in which each can be
-// found: first one that a single sum gives, where there is one.
-func (s *rest) inOrder() []Step {
-	var steps []Step
-	found := map[string]bool{}
-	for range s.open {
-		for _, h := range s.open {
-			q := s.lesson.find("F" + h.n)
-			if found[q.Name] {
-				continue
-			}
-			for _, r := range q.Routes {
-				ready := r.Method == ByComponents && (r.ID != "eliminate" || len(found) == 0 && !s.single())
-				for _, name := range expr.Symbols(r.Tree) {
-					in := s.lesson.find(name)
-					ready = ready && (!in.Answer || found[name])
-				}
-				if ready {
-					steps, found[q.Name] = append(steps, Step{q.Name, r.ID}), true
-					break
-				}
-			}
-		}
-	}
-	for _, h := range s.open {
-		if h.wandered {
-			steps = append(steps, Step{"theta" + h.n, "arctangent"})
-		}
-	}
-	return steps
-}
-
-// single tells whether one of the sums holds one unknown alone.
-func (s *rest) single() bool {
-	for _, tree := range []expr.Node{s.x, s.y} {
-		n := 0
-		for _, h := range s.open {
-			if tree != nil && slices.Contains(expr.Symbols(tree), "F"+h.n) {
-				n++
-			}
-		}
-		if n == 1 {
-			return true
-		}
-	}
-	return false
-}
-
-// mistaken are the wrong ways to an unknown force under one load: half of it,
-// or its part along the force, the other support left out.
-func (s *rest) mistaken(h *holder) []Mistake {
-	var load *holder
-	for _, o := range s.parts {
-		if !o.unknown && load != nil {
-			return nil
-		}
-		if !o.unknown {
-			load = o
-		}
-	}
-	if load == nil {
-		return nil
-	}
-	all := []Mistake{{"shared-equally", expr.Div(load.f, expr.N(2))}}
-	if a := h.leads[0].angle; a != "" {
-		all = append(all, Mistake{"load-resolved", expr.Mul(load.f, expr.Sin(expr.S(a)))}, Mistake{"load-resolved", expr.Mul(load.f, expr.Cos(expr.S(a)))})
-	}
-	return all
 }
 
 // situationEquilibrium shows what holds the particle.

@@ -155,7 +155,7 @@ func TestWhatCannotBeAtRestIsRefused(t *testing.T) {
 	}{
 		{"a cable that would push", []Source{cable("A", "40 deg above +x"), cable("B", "20 deg above +x"), load}, "only pull"},
 		{"a strut that would pull", []Source{cable("A", "30 deg above -x"), heldBy("B strut", "direction: 40 deg above +x"), load}, "taken to push"},
-		{"a spring that would push", []Source{cable("A", "40 deg above +x"), heldBy("S spring", "direction: 20 deg above +x", "stiffness: 2 kN/m"), load}, "stretched"},
+		{"a spring that would push", []Source{cable("A", "40 deg above +x"), heldBy("S spring", "direction: 20 deg above +x", "stretch: 20 mm"), load}, "given as stretched"},
 		{"three unknown cables", []Source{cable("A", "150 deg"), cable("B", "90 deg"), cable("C", "30 deg"), load}, "more unknowns"},
 		{"two on one line", []Source{cable("A", "90 deg"), cable("B", "90 deg"), load}, "along one line"},
 		{"nearly one line", []Source{cable("A", "90 deg"), cable("B", "90.1 deg"), load}, "nearly one line"},
@@ -163,7 +163,8 @@ func TestWhatCannotBeAtRestIsRefused(t *testing.T) {
 		{"nothing to find", []Source{heldBy("A cable", "direction: 90 deg", "force: 500 N"), load}, "nothing to find"},
 		{"nothing left over", []Source{heldBy("A cable", "direction: 90 deg", "force: 500 N"), load, heldBy("C cable")}, "balances by itself"},
 		{"a weight to the side", []Source{cable("A", "90 deg"), heldBy("W weight", "force: 500 N", "direction: 10 deg")}, "straight down"},
-		{"a known force without direction", []Source{heldBy("A cable", "force: 90 N"), cable("B", "90 deg"), load}, "direction of A"},
+		{"a known force without direction", []Source{heldBy("A cable", "force: 90 N"), cable("B", "90 deg"), load}, "along the line of B"},
+		{"a known force without direction beside nothing", []Source{heldBy("A cable", "force: 90 N"), load}, "direction of A"},
 		{"a stretched cable", []Source{heldBy("A cable", "direction: 90 deg", "stretch: 0.1 m"), load}, "only a spring"},
 		{"a mass on a cable", []Source{heldBy("A cable", "direction: 90 deg", "mass: 3 kg"), load}, "belongs to a weight"},
 		{"pounds of mass", []Source{cable("A", "90 deg"), heldBy("W weight", "mass: 30 lbm")}, "slugs"},

@@ -73,7 +73,7 @@ func (p published) holds(t *testing.T, answer string, got float64, angle bool) {
 	}
 }
 
-func solvedBy(t *testing.T, src Source) *Lesson {
+func solvedBy(t testing.TB, src Source) *Lesson {
 	t.Helper()
 	p, err := ReadProblem(src)
 	require.NoError(t, err)

@@ -3,6 +3,7 @@ package tutor
 import (
 	"errors"
 	"math"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -21,14 +22,18 @@ type rest struct {
 	gravity statics.Unit
 	g       float64
 	parts   []*holder
-	open    []*holder // the unknown ones
+	open    []*holder // those of which the force or the direction is unknown
+	aimed   *holder   // of a known force and an unknown direction; nil where there is none
+	second  bool      // of two solutions, the other
+	two     bool      // there are two
 	x, y    expr.Node // the sums, nil where nothing acts along the axis
 	lesson  *Lesson
 }
 
 // restOf understands a statement and solves it.
-func restOf(p *Problem) (*rest, error) {
-	s := &rest{problem: p, lesson: &Lesson{}}
+// Of two solutions, second chooses the other.
+func restOf(p *Problem, second bool) (*rest, error) {
+	s := &rest{problem: p, lesson: &Lesson{}, second: second}
 	s.units()
 	for i, it := range p.Group("parts") {
 		h, err := s.holder(itoa(i+1), it)
@@ -36,7 +41,7 @@ func restOf(p *Problem) (*rest, error) {
 			return nil, err
 		}
 		s.parts = append(s.parts, h)
-		if h.unknown {
+		if h.unknown || h.wandered {
 			s.open = append(s.open, h)
 		}
 	}
@@ -55,7 +60,10 @@ func restOf(p *Problem) (*rest, error) {
 
 // partsOf is a lesson's statement understood.
 func partsOf(l *Lesson) *rest {
-	s, err := restOf(l.Problem)
+	s, err := restOf(l.Problem, false)
+	if err == nil && s.two && math.Abs(math.Remainder(s.aimed.at()-l.Truth("theta"+s.aimed.n), 360)) > 1e-6 {
+		s, err = restOf(l.Problem, true)
+	}
 	if err != nil {
 		panic("tutor: " + err.Error()) // the lesson was built from it
 	}
@@ -75,7 +83,7 @@ func (s *rest) units() {
 				other = u
 			}
 		}
-		for _, key := range []string{"stretch", "stiffness"} {
+		for _, key := range []string{"stretch", "compression", "stiffness"} {
 			if u := it.Field(key).Unit; s.length.Factor == 0 && u.Factor != 0 {
 				s.length = lengthOf(u)
 			}
@@ -145,10 +153,7 @@ func (s *rest) sum(y bool) expr.Node {
 // to both sides at one angle has none.
 func (s *rest) tells(axis r2.Vec) bool {
 	for _, h := range s.open {
-		var v r2.Vec
-		for _, l := range h.leads {
-			v = r2.Add(v, l.unitVector())
-		}
+		v := h.pullsAt()
 		if h.wandered || math.Abs(r2.Dot(v, axis)) > 1e-9 {
 			return true
 		}
@@ -167,11 +172,13 @@ func axisName(y bool) string {
 func (s *rest) solve() error {
 	var p statics.Particle
 	for _, h := range s.parts {
-		var v r2.Vec
-		for _, l := range h.leads {
-			v = r2.Add(v, l.unitVector())
-		}
+		v := h.pullsAt()
 		switch {
+		case h.wandered && !h.unknown:
+			if s.aimed != nil {
+				return s.refuse("directions", "name", s.aimed.name(), "other", h.name())
+			}
+			s.aimed = h
 		case h.wandered:
 			p.Unknown = append(p.Unknown, r2.Vec{X: 1}, r2.Vec{Y: 1})
 		case h.unknown:
@@ -179,6 +186,9 @@ func (s *rest) solve() error {
 		default:
 			p.Known = append(p.Known, r2.Scale(h.size, v))
 		}
+	}
+	if s.aimed != nil {
+		return s.aim(p)
 	}
 	result, warning := p.Solve()
 	if err := s.judge(p, result, warning); err != nil {
@@ -193,25 +203,116 @@ func (s *rest) solve() error {
 			if !ok {
 				return s.refuse("balanced", "name", h.name())
 			}
-			at, _ := statics.From(statics.PlusX, dir, statics.CounterClockwise)
-			h.leads = []lead{{at, "theta" + h.n, false}}
+			h.aimAt(dir)
 			continue
 		}
 		h.size, i = result.Values[i], i+1
-		if h.size <= 1e-9*s.load() {
-			return s.refuse(h.wrongSense(), "name", h.name(), "force", s.show(-h.size))
+		if err := s.sensed(h); err != nil {
+			return err
 		}
 	}
 	return nil
 }
 
-// judge refuses what equilibrium does not settle.
-func (s *rest) judge(p statics.Particle, result statics.Equilibrium, warning error) error {
+// sensed turns a spring round that has to push, and refuses any other part that
+// would have to act against its sense.
+func (s *rest) sensed(h *holder) error {
+	if h.size < -1e-9*s.load() && h.either {
+		h.size, h.leads[0].push = -h.size, true
+	}
+	switch least := 1e-9 * s.load(); {
+	case math.Abs(h.size) <= least:
+		return s.refuse("idle", "name", h.name())
+	case h.size < 0:
+		return s.refuse(h.wrongSense(), "name", h.name(), "force", s.show(-h.size))
+	}
+	return nil
+}
+
+// aim finds the direction of a force of known size beside one unknown force T
+// along u: across u it has to balance what the known forces K have there,
+//
+//	F⊥ = −K⊥, F∥ = ±√(F² − K⊥²), T = −K∥ − F∥
+func (s *rest) aim(p statics.Particle) error {
+	h := s.aimed
+	t := s.besideIt()
+	switch {
+	case len(s.open) == 1:
+		return s.refuse("only-direction", "name", h.name())
+	case len(p.Unknown) != 1:
+		return s.refuse("many", "names", s.names())
+	case len(t.leads) != 1:
+		return s.refuse("round-direction", "name", h.name(), "other", t.name())
+	}
+	u := p.Unknown[0]
+	var k r2.Vec
+	for _, f := range p.Known {
+		k = r2.Add(k, f)
+	}
+	if r2.Norm(k) <= 1e-9*s.load() {
+		return s.refuse("two-forces", "name", h.name(), "other", t.name())
+	}
+	if math.Abs(r2.Cross(u, k)) < leastSine*r2.Norm(k) {
+		return s.refuse("one-line", "name", h.name(), "other", t.name())
+	}
+	reach, ok := leg(h.size, r2.Cross(u, k), true)
+	if !ok {
+		return s.refuse("short", "name", h.name(), "other", t.name())
+	}
+	sizes := []float64{reach - r2.Dot(k, u), -reach - r2.Dot(k, u)}
+	least := 1e-3 * s.load()
+	fits := slices.DeleteFunc(slices.Clone(sizes), func(v float64) bool { return v < least && !(t.either && v < -least) })
+	if len(fits) == 0 {
+		return s.refuse(t.wrongSense(), "name", t.name(), "force", s.show(-sizes[0]))
+	}
+	s.two = len(fits) == 2
+	t.size = fits[0]
+	if s.second {
+		t.size = fits[len(fits)-1]
+	}
+	v := r2.Scale(-1, r2.Add(k, r2.Scale(t.size, u)))
+	dir, _ := statics.Direction(v)
+	h.aimAt(dir)
+	return s.sensed(t)
+}
+
+// besideIt is the part of unknown force beside the one of unknown direction;
+// nil where there is none.
+func (s *rest) besideIt() *holder {
+	for _, h := range s.open {
+		if h.unknown {
+			return h
+		}
+	}
+	return nil
+}
+
+// caseBeside tells a solution from the other one, by the unknown force in it.
+func (s *rest) caseBeside(o *rest) string {
+	a, b := s.besideIt(), o.besideIt()
+	switch push := a.leads[0].push; {
+	case push && !b.leads[0].push:
+		return "pushes.F" + a.n
+	case !push && b.leads[0].push:
+		return "pulls.F" + a.n
+	case a.size > b.size:
+		return "larger.F" + a.n
+	}
+	return "smaller.F" + a.n
+}
+
+// names lists the parts of which something is unknown.
+func (s *rest) names() string {
 	names := make([]string, len(s.open))
 	for i, h := range s.open {
 		names[i] = h.name()
 	}
-	list := strings.Join(names, ", ")
+	return strings.Join(names, ", ")
+}
+
+// judge refuses what equilibrium does not settle.
+func (s *rest) judge(p statics.Particle, result statics.Equilibrium, warning error) error {
+	list := s.names()
 	switch n := len(p.Unknown); {
 	case n == 0:
 		return s.refuse("nothing")

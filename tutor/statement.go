@@ -22,20 +22,25 @@ func (p *Problem) Statements() []string {
 
 func (p *Problem) statement(it *Item) string {
 	var keys, pairs, values []string
+	is := "" // the word of a choice, where a sentence of its own says it
 	for _, f := range it.Fields {
 		if !f.Given() {
 			continue
 		}
 		shown := f.Written
-		if p.spec(it.Group, f.Key).Is == DirectionField {
+		switch p.spec(it.Group, f.Key).Is {
+		case DirectionField:
 			shown = f.Heading.String()
+		case ChoiceField:
+			is = f.Written + "."
 		}
 		keys = append(keys, f.Key)
 		pairs = append(pairs, f.Key, shown)
 		values = append(values, shown)
 	}
 	shape := strings.Join(keys, ".")
-	for _, key := range []string{p.Kind.Name + ".given." + it.Group + "." + shape, "given." + shape} {
+	own := p.Kind.Name + ".given." + it.Group + "."
+	for _, key := range []string{own + is + shape, own + shape, "given." + shape} {
 		if text.Has(key) {
 			return text.Say(key, pairs...)
 		}

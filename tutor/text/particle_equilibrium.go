@@ -1,6 +1,9 @@
 package text
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 const atRest = "particle-equilibrium."
 
@@ -10,7 +13,7 @@ func init() {
 		atRest + "title":     "A particle at rest",
 		atRest + "about":     "A particle hangs or is held still. Draw it free of what holds it, and find the unknown forces from what balances.",
 		atRest + "practises": "the free-body diagram, writing the two sums and solving them, the triangle of forces",
-		atRest + "asked":     "The particle is at rest. Directions lead from the particle along each part: a cable or a spring pulls it that way, a strut pushes it the other way, a force acts as its direction says. Find {answers}.",
+		atRest + "asked":     "The particle is at rest. Directions lead from the particle along each part: a cable or a stretched spring pulls it that way, a strut or a compressed spring pushes it the other way, a force acts as its direction says. Find {answers}.",
 
 		atRest + "item.parts":      "Part {n}",
 		atRest + "item.gravity":    "Gravity",
@@ -23,41 +26,60 @@ func init() {
 		atRest + "field.find":      "Wanted besides its force",
 		atRest + "field.g":         "Acceleration of gravity",
 
-		atRest + "gravity": "Gravity: g = {g}.",
+		atRest + "field.compression": "Compression of a spring",
 
-		atRest + "given.parts.name.is.direction":                   "{name}: {is}, {direction}; its force is not known",
-		atRest + "given.parts.name.is.direction.second":            "{name}: one {is} round the particle, which is a frictionless pulley: it leads off {direction} and {second}; its force is not known",
-		atRest + "given.parts.name.is.direction.second.force":      "{name} = {force}: one {is} round the particle, which is a frictionless pulley: it leads off {direction} and {second}",
-		atRest + "given.parts.name.is.direction.force":             "{name} = {force}: {is}, {direction}",
-		atRest + "given.parts.name.is.direction.mass":              "{name}: a cable, {direction}, over a frictionless {is} to a hanging mass of {mass}",
-		atRest + "given.parts.name.is.direction.find":              "{name}: a cable, {direction}, over a frictionless {is} to a hanging mass that is not known",
-		atRest + "given.parts.name.is.direction.stiffness":         "{name}: {is} of stiffness {stiffness}, {direction}; its stretch is not known",
-		atRest + "given.parts.name.is.direction.stretch":           "{name}: {is}, {direction}, stretched by {stretch}; its stiffness is not known",
-		atRest + "given.parts.name.is.direction.stiffness.stretch": "{name}: {is} of stiffness {stiffness}, {direction}, stretched by {stretch}",
-		atRest + "given.parts.name.is":                             "{name}: {is}; how large is not known",
-		atRest + "given.parts.name.is.force":                       "{name} = {force}: {is}, hanging from the particle",
-		atRest + "given.parts.name.is.mass":                        "{name}: {is} of a mass of {mass}, hanging from the particle",
-		atRest + "given.parts.name.is.find":                        "{name}: {is}, hanging from the particle; its mass is not known",
-		atRest + "given.gravity.g":                                 "g = {g}",
+		atRest + "gravity":    "Gravity: g = {g}.",
+		atRest + "compressed": "The spring {name} turns out to be compressed: it pushes.",
 
-		atRest + "refuse.weight-direction": "A weight always pulls straight down: leave out the direction of {name}, or make it a force.",
-		atRest + "refuse.direction":        "The direction of {name} is missing. It may be left open only where the force of {name} is to be found too.",
-		atRest + "refuse.spring":           "A spring is given by its stiffness, its stretch or its force, and only a spring has a stiffness and a stretch: check {name}.",
-		atRest + "refuse.mass":             "A mass belongs to a weight, or to what hangs over a pulley, and stands alone: give {name} a mass or a force, or ask for its mass, not two of them.",
-		atRest + "refuse.lbm":              "A mass in pounds weighs as many pounds: give {name} as a force in lb, or as a mass in slugs.",
-		atRest + "refuse.second":           "A second direction is for a cable that runs round the particle: make {name} a cable and give both directions.",
-		atRest + "refuse.nothing":          "Every force is given, so there is nothing to find. Leave out one force or two.",
-		atRest + "refuse.many":             "There are more unknowns here ({names}) than equilibrium settles: a particle has two equations, so two values can be found. Give one more force or direction.",
-		atRest + "refuse.line":             "{names} act along one line, so equilibrium tells only what they come to together, not each. Turn one of them, or give its force.",
-		atRest + "refuse.mechanism":        "{names} can't hold this particle: what is given pushes it across their line, and nothing answers. It would move.",
-		atRest + "refuse.inconsistent":     "What is given does not balance, so the particle would not stay at rest. Check the forces and directions, or leave one open.",
-		atRest + "refuse.flat":             "{names} act along nearly one line, so the answer would drown in rounding. Turn one of them.",
-		atRest + "refuse.balanced":         "What is given balances by itself, so {name} is zero and has no direction.",
-		atRest + "refuse.slack":            "For equilibrium {name} would have to push with {force}, and a cable can only pull: it would go slack. Check its direction, or make it a strut.",
-		atRest + "refuse.strut-turned":     "For equilibrium {name} would have to pull with {force}, and a strut is taken to push here. Check its direction, or make it a cable.",
-		atRest + "refuse.spring-turned":    "For equilibrium the spring {name} would have to push with {force}; springs are taken to be stretched here. Check its direction.",
-		atRest + "refuse.weight-turned":    "For equilibrium the weight {name} would have to lift with {force}, and a weight only pulls down. Check the directions.",
-		atRest + "refuse.force-turned":     "For equilibrium {name} would have to act the other way, with {force}. Turn its direction round.",
+		atRest + "given.parts.name.is.direction":                       "{name}: {is}, {direction}; its force is not known",
+		atRest + "given.parts.name.is.direction.second":                "{name}: one {is} round the particle, which is a frictionless pulley: it leads off {direction} and {second}; its force is not known",
+		atRest + "given.parts.name.is.direction.second.force":          "{name} = {force}: one {is} round the particle, which is a frictionless pulley: it leads off {direction} and {second}",
+		atRest + "given.parts.name.is.direction.force":                 "{name} = {force}: {is}, {direction}",
+		atRest + "given.parts.name.is.direction.mass":                  "{name}: a cable, {direction}, over a frictionless {is} to a hanging mass of {mass}",
+		atRest + "given.parts.name.is.direction.find":                  "{name}: a cable, {direction}, over a frictionless {is} to a hanging mass that is not known",
+		atRest + "given.parts.name.is.direction.stiffness":             "{name}: {is} of stiffness {stiffness}, {direction}; how far it is stretched or compressed is not known",
+		atRest + "given.parts.name.is.direction.stretch":               "{name}: {is}, {direction}, stretched by {stretch}; its stiffness is not known",
+		atRest + "given.parts.name.is.direction.stiffness.stretch":     "{name}: {is} of stiffness {stiffness}, {direction}, stretched by {stretch}",
+		atRest + "given.parts.name.is.direction.compression":           "{name}: {is}, {direction}, compressed by {compression}; its stiffness is not known",
+		atRest + "given.parts.name.is.direction.stiffness.compression": "{name}: {is} of stiffness {stiffness}, {direction}, compressed by {compression}",
+		atRest + "given.parts.cable.name.is.force":                     "{name} = {force}: {is}; its direction is not known",
+		atRest + "given.parts.strut.name.is.force":                     "{name} = {force}: {is}; its direction is not known",
+		atRest + "given.parts.spring.name.is.force":                    "{name} = {force}: {is}; its direction is not known",
+		atRest + "given.parts.spring.name.is.stiffness.stretch":        "{name}: {is} of stiffness {stiffness}, stretched by {stretch}; its direction is not known",
+		atRest + "given.parts.pulley.name.is.force":                    "{name} = {force}: a cable over a frictionless {is}; its direction is not known",
+		atRest + "given.parts.pulley.name.is.mass":                     "{name}: a cable over a frictionless {is} to a hanging mass of {mass}; its direction is not known",
+		atRest + "given.parts.force.name.is.force":                     "{name} = {force}: {is}; its direction is not known",
+		atRest + "given.parts.name.is":                                 "{name}: {is}; how large is not known",
+		atRest + "given.parts.name.is.force":                           "{name} = {force}: {is}, hanging from the particle",
+		atRest + "given.parts.name.is.mass":                            "{name}: {is} of a mass of {mass}, hanging from the particle",
+		atRest + "given.parts.name.is.find":                            "{name}: {is}, hanging from the particle; its mass is not known",
+		atRest + "given.gravity.g":                                     "g = {g}",
+
+		atRest + "refuse.weight-direction":  "A weight always pulls straight down: leave out the direction of {name}, or make it a force.",
+		atRest + "refuse.only-direction":    "All that is left open is the direction of {name}. Equilibrium settles two values: leave open the size of {name} too, or the force of another part.",
+		atRest + "refuse.directions":        "The directions of {name} and {other} are both open. One open direction beside one unknown force can be worked here: give one of the two.",
+		atRest + "refuse.round-direction":   "{other} runs round the particle while the direction of {name} is open: that is not worked here. Give the direction of {name}.",
+		atRest + "refuse.two-forces":        "Only {name} and {other} act here, so they lie on one line and are equal. Add a load.",
+		atRest + "refuse.one-line":          "The loads act along the line of {other}, so {name} can only act along it too, and its direction is no question. Turn {other}.",
+		atRest + "refuse.short":             "{name} is too small to hold against what acts across the line of {other}, or only just large enough. Make it larger.",
+		atRest + "refuse.idle":              "For equilibrium {name} has nothing to carry: its force is zero. Leave it out, or change a direction.",
+		atRest + "refuse.spring":            "A spring is given by its stiffness, its stretch or compression, or its force, and only a spring has the first three: check {name}.",
+		atRest + "refuse.mass":              "A mass belongs to a weight, or to what hangs over a pulley, and stands alone: give {name} a mass or a force, or ask for its mass, not two of them.",
+		atRest + "refuse.lbm":               "A mass in pounds weighs as many pounds: give {name} as a force in lb, or as a mass in slugs.",
+		atRest + "refuse.second":            "A second direction is for a cable that runs round the particle: make {name} a cable and give both directions.",
+		atRest + "refuse.nothing":           "Every force is given, so there is nothing to find. Leave out one force or two.",
+		atRest + "refuse.many":              "There are more unknowns here ({names}) than equilibrium settles: a particle has two equations, so two values can be found. Give one more force or direction.",
+		atRest + "refuse.line":              "{names} act along one line, so equilibrium tells only what they come to together, not each. Turn one of them, or give its force.",
+		atRest + "refuse.mechanism":         "{names} can't hold this particle: what is given pushes it across their line, and nothing answers. It would move.",
+		atRest + "refuse.inconsistent":      "What is given does not balance, so the particle would not stay at rest. Check the forces and directions, or leave one open.",
+		atRest + "refuse.flat":              "{names} act along nearly one line, so the answer would drown in rounding. Turn one of them.",
+		atRest + "refuse.balanced":          "What is given balances by itself, so {name} is zero and has no direction.",
+		atRest + "refuse.slack":             "For equilibrium {name} would have to push with {force}, and a cable can only pull: it would go slack. Check its direction, or make it a strut.",
+		atRest + "refuse.strut-turned":      "For equilibrium {name} would have to pull with {force}, and a strut is taken to push here. Check its direction, or make it a cable.",
+		atRest + "refuse.spring-turned":     "For equilibrium the spring {name} would have to push with {force}, and it is given as stretched. Check its direction, or give its compression.",
+		atRest + "refuse.compressed-turned": "For equilibrium the spring {name} would have to pull with {force}, and it is given as compressed. Check its direction, or give its stretch.",
+		atRest + "refuse.weight-turned":     "For equilibrium the weight {name} would have to lift with {force}, and a weight only pulls down. Check the directions.",
+		atRest + "refuse.force-turned":      "For equilibrium {name} would have to act the other way, with {force}. Turn its direction round.",
 
 		atRest + "sumx.what": "the sum of the forces on the particle along x, which is zero",
 		atRest + "sumx.look": "Look at the free-body diagram, and go round it: which forces have a part along x, and to which side does each point?",
@@ -72,8 +94,11 @@ func init() {
 		"principle.from-sum-y":           "Solve the sum along y for it.",
 		"principle.weight-of-mass":       "A mass is not a force: its weight is the mass times the acceleration of gravity. A cable over a frictionless pulley pulls with the weight at its end.",
 		"principle.mass-of-weight":       "The mass is the weight over the acceleration of gravity.",
-		"principle.spring-force":         "A spring pulls with its stiffness times its stretch.",
-		"principle.spring-law":           "A spring's force is its stiffness times its stretch; solve for the one you want.",
+		"principle.spring-force":         "A spring pulls with its stiffness times its stretch, or pushes with its stiffness times its compression.",
+		"principle.along-across":         "Take one axis along this force and one across it. Across it, the force of open direction balances the known ones alone; the right-angle theorem gives what it has along the line; then sum along it.",
+		"principle.component-over-force": "The component over the force is the sine or cosine of the direction. Two directions have that value: the sketch tells which is meant.",
+		"principle.laid-from-force":      "Turn from the direction in which the other force acts by the angle between the two.",
+		"principle.spring-law":           "A spring's force is its stiffness times its stretch or compression; solve for the one you want.",
 		"principle.slope-angle":          "In the slope triangle the tangent of the angle is the rise over the run.",
 		"principle.angle-between-forces": "The angle between two forces, tails together, is how far you turn from one to the other, the short way round.",
 		"principle.full-turn":            "Three forces that balance share a full turn: the angles between them add up to 360°.",
@@ -122,9 +147,13 @@ func ofParts() map[string]string {
 		put("F"+n+"y", "the y component of "+f, "What must "+f+" do along y so that all balances?")
 		put("theta"+n, "the angle of "+f, "Which right triangle shows this angle, and which two sides of it are known?")
 		put("psi"+n, "the second angle of "+f, "Which right triangle shows this angle, and which two sides of it are known?")
+		for key, say := range map[string]string{"larger": "{name} has the larger of its two values", "smaller": "{name} has the smaller of its two values",
+			"pulls": "{name} pulls", "pushes": "{name} pushes"} {
+			parts[atRest+"case."+key+".F"+n] = strings.ReplaceAll(say, "{name}", f)
+		}
 		put("m"+n, "the mass behind "+f, "What does gravity make of a mass?")
 		put("k"+n, "the stiffness of the spring "+f, "How do stretch and force of a spring go together?")
-		put("s"+n, "the stretch of the spring "+f, "How do stretch and force of a spring go together?")
+		put("s"+n, "how far the spring "+f+" is stretched or compressed", "How do stretch and force of a spring go together?")
 	}
 	for i, c := range [3][3]string{{"alpha", "{F2}", "{F3}"}, {"beta", "{F3}", "{F1}"}, {"gamma", "{F1}", "{F2}"}} {
 		put("phi"+strconv.Itoa(i+1), "the angle between the forces "+c[1]+" and "+c[2]+", drawn tail to tail", "Draw both forces from one point, the way each acts on the particle. How far do you turn from one arrow to the other, the short way round?")
