@@ -48,23 +48,23 @@ test-browsers: browser ## the core journey in Chromium, Firefox and WebKitGTK, w
 	if [ -n "$$missing" ]; then command -v apt-get >/dev/null || { echo "Install these first:$$missing"; exit 1; }; \
 		echo "installing$$missing"; apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $$missing >/dev/null; fi
 	go vet -tags browsers ./site/journey
-	go test -tags browsers -count=1 -v -run '^(TestCoreJourney|TestFirefox|TestWebKit)$$' ./site/journey
+	go test -tags browsers -count=1 -timeout 1h -v -run '^(TestCoreJourney|TestFirefox|TestWebKit)$$' ./site/journey
 
 # A seed makes a failure today a failure tomorrow; make explore looks where no seed has been.
 unit: ## native tests, browser journeys among them
 	@property=$$($(PROPERTY)); \
-	go test -timeout 25m $$property -rapid.seed=$(SEED); \
-	go test -timeout 25m $$(go list ./... | grep -vxF "$$property")
+	go test -timeout 2h $$property -rapid.seed=$(SEED); \
+	go test -timeout 2h $$(go list ./... | grep -vxF "$$property")
 
 explore: ## the property tests on problems nobody has seen, CHECKS of each
 	go test -timeout 3h $$($(PROPERTY)) -rapid.checks=$(CHECKS)
 
 page: ## the browser journeys alone
-	go test -count=1 -timeout 25m ./site/journey
+	go test -count=1 -timeout 2h ./site/journey
 
 wasm: ## tests of what runs in the browser, as WebAssembly under Node
-	env -i PATH="$$PATH" HOME="$$HOME" GOOS=js GOARCH=wasm go test -short -exec "$(GOROOT_DIR)/lib/wasm/go_js_wasm_exec" $(WASM_PACKAGES)
-	env -i PATH="$$PATH" HOME="$$HOME" GOOS=js GOARCH=wasm go test -run TestASeedDrawsTheSameEverywhere -exec "$(GOROOT_DIR)/lib/wasm/go_js_wasm_exec" ./tutor
+	env -i PATH="$$PATH" HOME="$$HOME" GOOS=js GOARCH=wasm go test -timeout 1h -short -exec "$(GOROOT_DIR)/lib/wasm/go_js_wasm_exec" $(WASM_PACKAGES)
+	env -i PATH="$$PATH" HOME="$$HOME" GOOS=js GOARCH=wasm go test -timeout 1h -run TestASeedDrawsTheSameEverywhere -exec "$(GOROOT_DIR)/lib/wasm/go_js_wasm_exec" ./tutor
 
 # What is not there yet is installed; what is there is used.
 browser:

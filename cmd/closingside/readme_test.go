@@ -87,7 +87,7 @@ func served(t *testing.T, cmd *exec.Cmd) {
 	}()
 	line, err := bufio.NewReader(out).ReadString('\n')
 	require.NoError(t, err)
-	client := http.Client{Timeout: 20 * time.Second}
+	client := http.Client{Timeout: 5 * time.Minute}
 	reply, err := client.Get(strings.Replace(strings.TrimSpace(line), "localhost", "127.0.0.1", 1))
 	require.NoError(t, err)
 	defer reply.Body.Close()

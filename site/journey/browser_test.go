@@ -26,7 +26,7 @@ func TestMain(m *testing.M) {
 			fmt.Fprintln(os.Stderr, err)
 			return 1
 		}
-		defer os.RemoveAll(profile)
+		defer clear(profile)
 		ctx, stop, err := launch(profile)
 		if err != nil {
 			fmt.Fprintln(os.Stderr, err)
@@ -36,6 +36,26 @@ func TestMain(m *testing.M) {
 		browser = ctx
 		return m.Run()
 	}())
+}
+
+// clear removes a profile: as much as there is to be removed, for a process of
+// the browser may still write into it.
+func clear(profile string) {
+	for range 20 {
+		if os.RemoveAll(profile) == nil {
+			return
+		}
+		time.Sleep(50 * time.Millisecond)
+	}
+}
+
+// newProfile is a folder for a browser of a test's own.
+func newProfile(t testing.TB) string {
+	t.Helper()
+	profile, err := os.MkdirTemp("", "closingside-profile-")
+	require.NoError(t, err)
+	t.Cleanup(func() { clear(profile) })
+	return profile
 }
 
 // chromium is the browser to run.
@@ -55,7 +75,7 @@ func launch(profile string) (context.Context, func(), error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	options := []chromedp.ExecAllocatorOption{chromedp.ExecPath(path), chromedp.UserDataDir(profile), chromedp.WSURLReadTimeout(60 * time.Second)}
+	options := []chromedp.ExecAllocatorOption{chromedp.ExecPath(path), chromedp.UserDataDir(profile), chromedp.WSURLReadTimeout(patience)}
 	for _, flag := range []string{"headless", "no-sandbox", "disable-gpu", "disable-quic", "no-first-run", "disable-background-networking",
 		"disable-component-update", "disable-sync", "disable-dev-shm-usage", "disable-extensions", "no-default-browser-check",
 		"disable-background-timer-throttling", "disable-renderer-backgrounding", "disable-backgrounding-occluded-windows", "disable-ipc-flooding-protection"} {

@@ -45,7 +45,7 @@ func (p traveller) is(expression string) bool {
 func (p traveller) await(what, expression string) {
 	p.t.Helper()
 	for deadline := time.Now().Add(patience); ; time.Sleep(50 * time.Millisecond) {
-		raw, err := p.value("Boolean(" + expression + ")")
+		raw, err := p.value("(async () => Boolean(await (" + expression + ")))()")
 		if err == nil && string(raw) == "true" { // an error: the page is between two documents
 			return
 		}

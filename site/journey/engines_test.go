@@ -91,7 +91,7 @@ user_pref("devtools.console.stdout.content", true);
 // TestFirefox makes the core journey in Firefox, driven by its own remote
 // protocol: Debian has no separate driver for it.
 func TestFirefox(t *testing.T) {
-	profile, heard := t.TempDir(), &output{}
+	profile, heard := newProfile(t), &output{}
 	require.NoError(t, os.WriteFile(filepath.Join(profile, "user.js"), []byte(preferences), 0o644))
 	begin(t, heard, []string{"MOZ_CRASHREPORTER_DISABLE=1"}, "firefox-esr", "--headless", "--no-remote", "--profile", profile, "--marionette", "--width", "500", "--height", "900", "about:blank")
 	var m *marionette
@@ -123,7 +123,7 @@ func newWebKit(t *testing.T) driven {
 	require.NoError(t, socket.Close())
 	display := fmt.Sprintf(":%d", 90+port%900)
 	begin(t, heard, nil, "Xvfb", display, "-screen", "0", "800x1000x24", "-nolisten", "tcp")
-	begin(t, heard, []string{"DISPLAY=" + display, "WEBKIT_DISABLE_COMPOSITING_MODE=1", "LIBGL_ALWAYS_SOFTWARE=1", "GTK_A11Y=none", "NO_AT_BRIDGE=1", "XDG_DATA_HOME=" + t.TempDir(), "XDG_CACHE_HOME=" + t.TempDir()},
+	begin(t, heard, []string{"DISPLAY=" + display, "WEBKIT_DISABLE_COMPOSITING_MODE=1", "LIBGL_ALWAYS_SOFTWARE=1", "GTK_A11Y=none", "NO_AT_BRIDGE=1", "XDG_DATA_HOME=" + newProfile(t), "XDG_CACHE_HOME=" + newProfile(t)},
 		"WebKitWebDriver", fmt.Sprintf("--port=%d", port))
 	remote := &overHTTP{base: fmt.Sprintf("http://127.0.0.1:%d", port)}
 	var raw json.RawMessage

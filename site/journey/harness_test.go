@@ -23,7 +23,7 @@ import (
 )
 
 const (
-	patience = 30 * time.Second // for one thing to happen, on a slow machine
+	patience = 3 * time.Minute // for one thing to happen, on a machine that is busy with ten others
 	under    = "/harbour/practice/"
 )
 
@@ -55,6 +55,13 @@ type host struct {
 	lock   sync.Mutex
 	folder *publish.Folder
 	change func(http.Handler) http.Handler // how the host misbehaves, or nil
+}
+
+// behave has the host answer in another way from now on; nil: as it should.
+func (h *host) behave(change func(http.Handler) http.Handler) {
+	h.lock.Lock()
+	defer h.lock.Unlock()
+	h.change = change
 }
 
 // newSite serves the page as published.
@@ -93,10 +100,16 @@ func (h *host) start() {
 	require.NoError(h.t, err)
 	h.addr = listener.Addr().String()
 	handler := http.StripPrefix(strings.TrimSuffix(under, "/"), publish.Handler(h))
-	if h.change != nil {
-		handler = h.change(handler)
-	}
-	server := &http.Server{Handler: handler}
+	server := &http.Server{Handler: http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		h.lock.Lock()
+		change := h.change
+		h.lock.Unlock()
+		if change != nil {
+			change(handler).ServeHTTP(w, r)
+			return
+		}
+		handler.ServeHTTP(w, r)
+	})}
 	h.server, h.socket = server, listener
 	go func() { _ = server.Serve(listener) }()
 }
@@ -124,6 +137,7 @@ func visit(t testing.TB, h *host) *visitor {
 	p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
 	p.open("")
 	p.ready()
+	p.stores()
 	return p
 }
 
@@ -133,6 +147,7 @@ func (p *visitor) newTab() *visitor {
 	q := newVisitor(p.t, p.host, p.ctx)
 	q.open("")
 	q.ready()
+	q.stores()
 	return q
 }
 
@@ -244,12 +259,20 @@ func (p *visitor) reload() {
 	p.t.Helper()
 	p.do(chromedp.Reload())
 	p.ready()
+	p.stores()
 }
 
 // ready waits until the engine is there.
 func (p *visitor) ready() {
 	p.t.Helper()
 	p.await("the engine is ready", `document.body?.dataset.engine === "ready"`)
+}
+
+// stores waits until the log is on the disk and the page shows all of it: on a
+// busy machine the page begins without (TestLateStore).
+func (p *visitor) stores() {
+	p.t.Helper()
+	p.await("the log is on the disk", `log.db && !log.stale && log.unsaved.length === 0 && document.querySelector("#notice-no-store").hidden`)
 }
 
 // kept waits until the page works without a network.
@@ -268,12 +291,12 @@ func (p *visitor) eval(expression string, into any) {
 	}
 }
 
-// await waits until an expression is true.
+// await waits until an expression, or what it promises, is true.
 func (p *visitor) await(what, expression string) {
 	p.t.Helper()
 	for deadline := time.Now().Add(patience); ; time.Sleep(25 * time.Millisecond) {
 		ctx, cancel := context.WithTimeout(p.ctx, patience)
-		on, err := chromedp.Run(ctx, chromedp.Evaluate[bool]("Boolean("+expression+")"))
+		on, err := chromedp.Run(ctx, chromedp.Evaluate[bool]("(async () => Boolean(await ("+expression+")))()", chromedp.EvalAwaitPromise))
 		cancel()
 		if err == nil && on { // an error: the page is between two documents
 			return

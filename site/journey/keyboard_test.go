@@ -16,13 +16,12 @@ func (p *visitor) tabTo(what, condition string) {
 	p.t.Helper()
 	for range 60 {
 		p.do(chromedp.KeyEvent("\t"))
-		var there, covered bool
+		var there bool
 		p.eval(`((e) => Boolean(`+condition+`))(document.activeElement)`, &there)
 		if !there {
 			continue
 		}
-		p.eval(coveredField, &covered)
-		require.False(p.t, covered, "%s is in view when it is reached", what)
+		p.await(what+" is in view when it is reached", "!"+coveredField)
 		return
 	}
 	require.Fail(p.t, "no way by keyboard to "+what)
@@ -63,9 +62,7 @@ func TestKeyboardOnly(t *testing.T) {
 	p.do(chromedp.KeyEvent("93"), chromedp.KeyEvent("\r"))
 	p.await("φ is found and the next field is in use", `document.querySelector("#card-phi[data-state=found]") && document.activeElement.id === "entry-gamma"`)
 	p.await("the verdict and what comes next are said", fmt.Sprintf(`document.querySelector("#say").textContent.startsWith(%q) && document.querySelector("#say").textContent.includes("γ")`, text.Say("verdict.correct")))
-	var covered bool
-	p.eval(coveredField, &covered)
-	assert.False(t, covered, "the figure does not cover the field in use")
+	p.await("the figure does not cover the field in use", "!"+coveredField)
 }
 
 // After one visit, a whole problem with the network off, on a phone's screen
@@ -85,9 +82,7 @@ func TestAWholeProblemOffline(t *testing.T) {
 		p.screen(390, 500, "light") // the keyboard is up
 		p.enter(step[0], step[1])
 		assert.Equal(t, 1, p.count("#card-"+step[0]+"[data-state=found]"), step)
-		var covered bool
-		p.eval(coveredField, &covered)
-		assert.False(t, covered, "after %s, what is in use is in view", step[0])
+		p.await("what is in use after "+step[0]+" is in view", "!"+coveredField)
 		p.view("keyboard-up-" + step[0])
 	}
 	p.await("the end is in use, and what to do next in view", `document.activeElement.id === "done" && document.querySelector("#end .suggestion").getBoundingClientRect().bottom <= innerHeight`)

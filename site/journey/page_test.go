@@ -2,6 +2,7 @@ package journey
 
 import (
 	"context"
+	"fmt"
 	"net/http"
 	"net/url"
 	"os"
@@ -42,17 +43,15 @@ func TestFirstVisit(t *testing.T) {
 // not lost: the log has it and the engine opens it when it arrives.
 func TestContentBeforeTheEngine(t *testing.T) {
 	h := newSite(t)
-	h.stop()
 	arrive := make(chan struct{})
-	h.change = func(next http.Handler) http.Handler {
+	h.behave(func(next http.Handler) http.Handler {
 		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 			if strings.HasSuffix(r.URL.Path, ".wasm") {
 				<-arrive
 			}
 			next.ServeHTTP(w, r)
 		})
-	}
-	h.start()
+	})
 	p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
 	p.home()
 	p.await("the page loads", `document.querySelector("#engine-loading")?.checkVisibility()`)
@@ -79,12 +78,13 @@ func TestReloadBringsTheWorkBack(t *testing.T) {
 
 func TestOfflineColdStart(t *testing.T) {
 	h := newSite(t)
-	profile := t.TempDir()
+	profile := newProfile(t)
 	first, stop, err := launch(profile)
 	require.NoError(t, err)
 	p := newVisitor(t, h, first)
 	p.open("")
 	p.ready()
+	p.stores()
 	p.kept()
 	p.enter("R", "682.6 N")
 	stop() // the browser is closed; the network goes; the browser is opened again
@@ -96,10 +96,12 @@ func TestOfflineColdStart(t *testing.T) {
 	q := newVisitor(t, h, second)
 	q.open("")
 	q.ready()
+	q.stores()
 	assert.Equal(t, 1, q.count("[data-verdict]"))
 	q.enter("R", "683 N")
 	q.open("index.html?from=home")
 	q.ready()
+	q.stores()
 	assert.Equal(t, 2, q.count("[data-verdict]"))
 	q.shot("offline")
 }
@@ -117,13 +119,11 @@ func TestOfflineInMidWork(t *testing.T) {
 
 func TestWrongTypes(t *testing.T) {
 	h := newSite(t)
-	h.stop()
-	h.change = func(next http.Handler) http.Handler {
+	h.behave(func(next http.Handler) http.Handler {
 		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 			next.ServeHTTP(retyped{w, r.URL.Path}, r)
 		})
-	}
-	h.start()
+	})
 	p := visit(t, h)
 	p.kept()
 	p.enter("R", "682.6 N")
@@ -180,9 +180,9 @@ func TestCrashWhileReading(t *testing.T) {
 	p := visit(t, newSiteOf(t, engine(t, "sink")))
 	p.enter("R", "682.6 N")
 	p.eval(`(() => { const f = document.querySelector("[name=entry]"); f.focus(); f.value = ""; })()`, nil)
+	p.eval(`(() => { const inner = bringBack; window.back = 0; bringBack = async () => { await inner(); window.back++; }; })()`, nil)
 	p.do(chromedp.KeyEvent("scuttle"))
-	p.eval(`new Promise(r => setTimeout(r, 500))`, nil)
-	p.ready()
+	p.await("the engine went down, and the work is back", `window.back > 0`)
 	assert.Equal(t, 1, p.count("[data-verdict]"))
 	p.await("what was typed is still there", `document.querySelector("[name=entry]").value === "scuttle"`)
 }
@@ -204,8 +204,7 @@ func TestEngineWillNotStart(t *testing.T) {
 	for name, answer := range rows {
 		t.Run(name, func(t *testing.T) {
 			h := newSite(t)
-			h.stop()
-			h.change = func(next http.Handler) http.Handler {
+			h.behave(func(next http.Handler) http.Handler {
 				return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 					if strings.HasSuffix(r.URL.Path, ".wasm") {
 						answer(w)
@@ -213,8 +212,7 @@ func TestEngineWillNotStart(t *testing.T) {
 					}
 					next.ServeHTTP(w, r)
 				})
-			}
-			h.start()
+			})
 			p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
 			p.allow("engine:")
 			p.allow("404")
@@ -225,9 +223,7 @@ func TestEngineWillNotStart(t *testing.T) {
 			p.await("the page says so", `document.querySelector("#engine-failed")?.checkVisibility()`)
 			p.eval(`document.querySelector(".choices button").click()`, nil)
 			p.await("what was asked is kept", `log.last > 0`)
-			h.stop()
-			h.change = nil
-			h.start()
+			h.behave(nil)
 			p.do(chromedp.Click(chromedp.CSS(`#engine-failed [data-page=reload]`)))
 			p.ready()
 			p.await("the problem is open", `document.querySelector("#next")`)
@@ -279,14 +275,20 @@ func TestWithoutStorage(t *testing.T) {
 func TestLateStore(t *testing.T) {
 	p := visit(t, newSite(t))
 	p.enter("R", "1 N")
-	p.do(onEveryPage(`(() => { const open = IDBFactory.prototype.open; IDBFactory.prototype.open = function (...all) {
-		const late = {}; setTimeout(() => { const r = open.apply(this, all);
-			for (const on of ["onupgradeneeded", "onsuccess", "onerror"]) r[on] = (e) => { late.result = r.result; late[on]?.(e); }; }, 6000);
-		return late; }; })()`))
-	p.reload()
+	p.do(onEveryPage(`(() => { const open = IDBFactory.prototype.open; let now; const allowed = new Promise((done) => { now = done; });
+		window.openStore = () => { sessionStorage.setItem("open", "yes"); now(); };
+		IDBFactory.prototype.open = function (...all) {
+			if (sessionStorage.getItem("open")) return open.apply(this, all);
+			const late = {}; allowed.then(() => { const r = open.apply(this, all);
+				for (const on of ["onupgradeneeded", "onsuccess", "onerror"]) r[on] = (e) => { late.result = r.result; late[on]?.(e); }; });
+			return late; }; })()`))
+	p.do(chromedp.Reload())
+	p.ready()
 	assert.True(t, p.shown("#notice-no-store"))
 	p.enter("R", "2 N")
+	p.eval(`openStore()`, nil)
 	p.await("both are there", verdicts+` === 2 && document.querySelector("#notice-no-store").hidden`)
+	p.stores()
 	p.reload()
 	p.await("both were stored", verdicts+" === 2")
 }
@@ -297,19 +299,33 @@ func TestQuota(t *testing.T) {
 	p := visit(t, h)
 	p.enter("R", "1 N")
 	origin := strings.TrimSuffix(h.url(), under)
-	room := func(bytes float64) {
+	room := func(bytes float64, full bool) {
 		p.do(call(storage.OverrideQuotaForOrigin, storage.OverrideQuotaForOriginParams{Origin: origin, QuotaSize: &bytes}))
+		// The browser takes a while to know: half a minute, where it has asked a moment ago.
+		p.await("the browser knows how much room there is", fmt.Sprintf(`log.append("do=nothing").then(() => document.querySelector("#notice-full").hidden !== %t)`, full))
 	}
-	room(1)
-	p.eval(`(async () => { while (!log.unsaved.length) await log.append("do=nothing"); })()`, nil) // the browser takes a moment to know
+	room(1, true)
 	p.enter("R", "2 N")
 	p.await("it says that the device is full", `document.querySelector("#notice-full")?.checkVisibility()`)
 	assert.Equal(t, 2, p.count("[data-verdict]"), "the work goes on")
-	room(1 << 30)
+	room(1<<30, false)
 	p.enter("R", "3 N")
 	p.await("the notice goes", `!document.querySelector("#notice-full")?.checkVisibility()`)
 	p.reload()
 	assert.Equal(t, 3, p.count("[data-verdict]"))
+}
+
+// Two entries sent before the first is on the disk are kept once each.
+func TestSentAtOnce(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.eval(`(() => { const form = document.querySelector("#entry-R").form, field = form.elements.entry;
+		for (const entry of ["1 N", "2 N", "3 N"]) { field.value = entry; form.requestSubmit(); } })()`, nil)
+	p.await("all three are judged", verdicts+" === 3")
+	p.reload()
+	assert.Equal(t, 3, p.count("[data-verdict]"))
+	var kept []string
+	p.eval(`log.records().then((all) => all.filter((r) => r.line.includes("do=enter")).map((r) => new URLSearchParams(r.line).get("entry")))`, &kept)
+	assert.Equal(t, []string{"1 N", "2 N", "3 N"}, kept)
 }
 
 // A tab that is killed in the middle of an entry: what was sent is in the log,
@@ -359,7 +375,7 @@ func TestExportAndClear(t *testing.T) {
 	p.shot("work-on-this-device")
 	p.do(chromedp.Click(chromedp.CSS(`[data-page=export]`)))
 	var saved []byte
-	require.Eventually(t, func() bool {
+	require.Eventually(t, func() bool { // the browser writes under another name first
 		files, _ := filepath.Glob(filepath.Join(dir, "closingside-*.txt"))
 		if len(files) == 1 {
 			saved, _ = os.ReadFile(files[0])
@@ -401,9 +417,7 @@ func TestUpdate(t *testing.T) {
 	p.await("the new version runs", `document.querySelector(".titleblock")?.textContent.includes("`+next.Version+`")`)
 	p.ready()
 	assert.Equal(t, 2, p.count("[data-verdict]"))
-	var kept []string
-	p.eval(`caches.keys()`, &kept)
-	assert.Equal(t, []string{"closingside:" + under + ":" + next.Version}, kept, "the old one is gone")
+	p.await("the old one is gone", `caches.keys().then((all) => all.join() === "closingside:`+under+`:`+next.Version+`")`)
 	p.offline()
 	p.reload()
 	assert.Contains(t, p.version(), next.Version)

@@ -109,10 +109,18 @@ function intoView(target) {
   for (const part of [target.closest(".quantity, .sheet"), target.closest("form"), target]) part?.scrollIntoView({ block: "nearest" });
 }
 
-// reach lets the keyboard scroll a formula that is wider than its room.
+// reach makes a formula that is wider than its room a little smaller, and lets the keyboard scroll one that
+// is too wide even so. How wide it is rests with the fonts of the device.
+const SMALLEST = 0.75;
 function reach() {
   for (const formula of document.querySelectorAll("math[display=block]")) {
-    if (formula.scrollWidth > formula.clientWidth) formula.tabIndex = 0; else formula.removeAttribute("tabindex");
+    const room = () => formula.clientWidth / formula.scrollWidth;
+    formula.style.fontSize = "";
+    for (let size = 1; room() < 1 && size > SMALLEST;) {
+      size = Math.max(SMALLEST, 0.98 * size * room());
+      formula.style.fontSize = `${size}em`;
+    }
+    if (room() < 1) formula.tabIndex = 0; else formula.removeAttribute("tabindex");
   }
 }
 addEventListener("resize", reach);

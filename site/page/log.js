@@ -11,6 +11,7 @@ const log = {
   stale: false, // another tab has written since this tab's engine was given the log
   held: null, // the id of a record to leave out of the next replay
   unsaved: [], // records that are only in memory
+  saving: Promise.resolve(), // the latest save
   aside: new Set(), // ids of records the engine must not see again
   seen: new Set(), // ids of this engine's records
 
@@ -50,8 +51,14 @@ const log = {
     return record;
   },
 
-  async save() {
-    if (!this.db) return;
+  // save stores what is not stored yet. One at a time: what is being written is not written again.
+  save() {
+    this.saving = this.saving.then(() => this.write());
+    return this.saving;
+  },
+
+  async write() {
+    if (!this.db || this.unsaved.length === 0) return;
     const batch = [...this.unsaved];
     try {
       await this.transaction("readwrite", (store) => {
