@@ -223,7 +223,14 @@ func (s *session) taskList(v *setView, tasks []tutor.Task) html.Node {
 		fields := append([]html.Part{html.Hidden("do", "open")}, v.fields(tasks[next])...)
 		parts = append(parts, html.El("form", append(fields, button(text.Say("set.go", "n", itoa(next+1)), "primary"))...))
 	}
+	parts = append(parts, html.If(done > 0 || earned > 0, handIn()))
 	return html.El("section", parts...)
+}
+
+// handIn offers the learner's log as a file, for an instructor who wants it.
+func handIn() html.Node {
+	return html.El("div", html.El("p", html.Class("soft"), html.Text(text.Say("set.hand-in"))),
+		button(text.Say("set.hand-in.go"), "plain", html.A("type", "button"), html.Data("page", "export")))
 }
 
 // started tells whether there is anything on a desk yet.

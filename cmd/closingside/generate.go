@@ -66,7 +66,7 @@ func (v generateVerb) Run(s streams) error {
 	if v.Out != "" {
 		page.paragraph(0, plain, v.Out+" is written.")
 	}
-	report(page, newTally(all))
+	showFairness(page, newTally(all))
 	return written(page.err)
 }
 
@@ -214,7 +214,7 @@ func (t *tally) add(problem int, f tutor.Fairness) {
 	}
 }
 
-func report(page *screen, t tally) {
+func showFairness(page *screen, t tally) {
 	if t.Kept == 0 {
 		return
 	}

@@ -26,6 +26,7 @@ type verbs struct {
 	Variants variantsVerb `cmd:"" help:"Draw a set for every student of a roster, with a link for each."`
 	Sheet    sheetVerb    `cmd:"" help:"Write worksheets and keys to print."`
 	Export   exportVerb   `cmd:"" help:"Write worked solutions in Markdown, or QTI 3 items for a learning platform."`
+	Report   reportVerb   `cmd:"" help:"Read what students saved on the page: what to teach again, and who finished what."`
 	Link     linkVerb     `cmd:"" help:"Print the link that opens a problem or a set on the page."`
 	Serve    serveVerb    `cmd:"" help:"Serve the practice page on this machine and print its address."`
 	Build    buildVerb    `cmd:"" help:"Write the practice page as a folder for any static web host."`

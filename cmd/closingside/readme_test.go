@@ -63,7 +63,7 @@ func TestREADME(t *testing.T) {
 		require.NoError(t, err, "%s\n%s", block, out)
 		t.Logf("%s%s", block, out)
 	}
-	for _, name := range []string{"week3.yaml", "links.csv", "public/index.html", "public/files.txt", "practice.html", "drawn.json", "problems/two-forces-05.yaml"} {
+	for _, name := range []string{"week3.yaml", "links.csv", "public/index.html", "public/files.txt", "practice.html", "drawn.json", "problems/two-forces-05.yaml", "handed-in.csv"} {
 		assert.FileExists(t, filepath.Join(dir, name))
 	}
 	assert.FileExists(t, filepath.Join(web, "index.html"))

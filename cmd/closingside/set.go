@@ -39,7 +39,7 @@ func (v setVerb) Run(s streams) error {
 		showTask(page, task)
 	}
 	page.line("")
-	report(page, tallyOf(variant))
+	showFairness(page, tallyOf(variant))
 	page.paragraph(0, plain, "Link: #"+set.Code(v.Student))
 	return written(page.err)
 }

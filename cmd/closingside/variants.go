@@ -69,7 +69,7 @@ func (v variantsVerb) Run(s streams) error {
 		page.paragraph(0, plain, v.Out+" is written.")
 	}
 	page.paragraph(0, plain, counted(len(roster), "student")+", "+counted(set.Size(), "problem")+" each.")
-	report(page, t)
+	showFairness(page, t)
 	return written(page.err)
 }
 

@@ -23,11 +23,13 @@ var sets = map[string]string{
 	"set.mark.one":     "1 mark",
 	"set.mark.many":    "{n} marks",
 
-	"set.who.empty": "Write your number or name first.",
-	"set.who":       "Your number",
-	"set.who.how":   "Everyone has problems of their own in this set. Write the number or name under which your instructor knows you.",
-	"set.who.go":    "Show my problems",
-	"set.whose":     "These problems are for {student}. Not you?",
+	"set.hand-in":    "Does your instructor ask for your work? Save a copy, put your name into the file’s name, and send it.",
+	"set.hand-in.go": "Save a copy of my work",
+	"set.who.empty":  "Write your number or name first.",
+	"set.who":        "Your number",
+	"set.who.how":    "Everyone has problems of their own in this set. Write the number or name under which your instructor knows you.",
+	"set.who.go":     "Show my problems",
+	"set.whose":      "These problems are for {student}. Not you?",
 
 	"wish.unmet":        "No fair problem of kind {kind} was found ({wish}). Ask for another difficulty, or leave more quadrants open.",
 	"wish.contradicts":  "Difficulty 1 keeps every direction in the first quadrant: leave that one open, or ask for difficulty 2.",

@@ -1,0 +1,260 @@
+package report
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"closingside/tutor"
+	"closingside/tutor/text"
+)
+
+// gathering collects what learners did by problem, by value and by slip.
+type gathering struct {
+	only     *tutor.Set
+	problems map[string]*problem
+	slips    map[string]*slip
+	sum      Report
+}
+
+// problem collects for one problem; see Problem.
+type problem struct {
+	Problem
+	values map[string]*value
+	lesson *tutor.Lesson // of who had it first
+	set    *tutor.Set
+}
+
+// value collects for one quantity; see Quantity.
+type value struct {
+	Quantity
+	tries, seconds []float64
+}
+
+// slip collects for one slip; see Slip.
+type slip struct {
+	Slip
+	steps map[step]*place
+}
+
+// step is a place where a slip was met: a problem, and the symbol of the
+// quantity in whose finding it sits.
+type step struct{ problem, at string }
+
+type place struct {
+	times   int
+	example Example
+}
+
+func newGathering(only *tutor.Set) *gathering {
+	return &gathering{only: only, problems: map[string]*problem{}, slips: map[string]*slip{},
+		sum: Report{Students: []Student{}, Problems: []Problem{}, Slips: []Slip{}, Again: []Again{}}}
+}
+
+// task is where a problem of a learner's stands.
+type task struct {
+	set    *tutor.Set
+	number int // in the set's file, from 1
+	marks  int
+}
+
+// tasks are the places of a learner's problems, by code.
+func (g *gathering) tasks(p *learner) map[string]task {
+	all := map[string]task{}
+	for _, o := range p.sets {
+		if g.only != nil && o.Set.Code("") != g.only.Code("") {
+			continue
+		}
+		plain := *o.Set // in the order of the file, whatever the student's is
+		plain.Shuffle = false
+		v, err := plain.Variant(o.Student)
+		if err != nil {
+			continue
+		}
+		for i, t := range v.Tasks {
+			if code := t.Problem.Code(); all[code].set == nil {
+				all[code] = task{o.Set, i + 1, t.Marks}
+			}
+		}
+	}
+	return all
+}
+
+// add takes in one learner.
+func (g *gathering) add(p *learner) {
+	s := Student{Name: p.log.Name, Seconds: float64(p.clock) / 1000, Sets: []Standing{}, Rows: []Row{}}
+	tasks := g.tasks(p)
+	met := map[string]bool{}
+	for _, code := range p.order {
+		w := p.desks[code]
+		at := tasks[code]
+		if !w.touched() || g.only != nil && at.set == nil {
+			continue
+		}
+		s.Began++
+		if w.done {
+			s.Done++
+		}
+		g.addWork(&s, g.problem(code, w, at), w, met)
+	}
+	for id := range met {
+		g.slips[id].Students++
+	}
+	s.Sets = g.standings(p, tasks)
+	for _, row := range s.Rows {
+		s.Entries += row.Entries
+	}
+	r := &g.sum
+	r.Students = append(r.Students, s)
+	if r.From == 0 || p.times[0] > 0 && p.times[0] < r.From {
+		r.From = p.times[0]
+	}
+	r.To = max(r.To, p.times[1])
+	c := &r.Entries
+	c.Correct += p.counts.Correct
+	c.Carried += p.counts.Carried
+	c.Rounding += p.counts.Rounding
+	c.Slip += p.counts.Slip
+	c.Unexplained += p.counts.Unexplained
+	c.Unreadable += p.counts.Unreadable
+}
+
+// problem is where work on the problem of a code is collected: by its place in
+// a set; by its code, where it is one of the page's own; else by its kind.
+func (g *gathering) problem(code string, w *worked, at task) *problem {
+	lesson := w.works[0].Lesson
+	title := text.Say(lesson.Kind.Name + ".title")
+	key, story := code, cmp.Or(lesson.Problem.Story, title)
+	switch {
+	case at.set != nil:
+		key = at.set.Code("") + "\n" + strconv.Itoa(at.number)
+	case !inBank(lesson.Kind, code):
+		key, story = "other "+lesson.Kind.Name, title+" ("+otherProblems+")"
+	}
+	p := g.problems[key]
+	if p == nil {
+		p = &problem{values: map[string]*value{}, lesson: lesson, set: at.set,
+			Problem: Problem{Number: at.number, Kind: lesson.Kind.Name, Story: story, key: key}}
+		if at.set != nil {
+			p.Set = at.set.Title
+		}
+		g.problems[key] = p
+	}
+	if p.Story != story { // numbers of one's own, and a story of one's own
+		p.Story = title
+	}
+	return p
+}
+
+// otherProblems are those drawn on the page or typed there: everybody's are
+// others, so each that was worked counts.
+const otherProblems = "drawn on the page or typed there"
+
+func inBank(k *tutor.Kind, code string) bool {
+	return slices.ContainsFunc(k.BankProblems(), func(p *tutor.Problem) bool { return p.Code() == code })
+}
+
+// label is what a problem is called in one line.
+func (p *problem) label() string {
+	if p.Number > 0 {
+		return strconv.Itoa(p.Number) + ". " + p.Story
+	}
+	return p.Story
+}
+
+// addWork takes in a learner's work on one problem.
+func (g *gathering) addWork(s *Student, p *problem, w *worked, met map[string]bool) {
+	p.Began++
+	if w.done {
+		p.Done++
+	}
+	if w.shown {
+		p.Shown++
+	}
+	ids := map[string][]string{}
+	for _, m := range w.slips {
+		o := g.slips[m.id]
+		if o == nil {
+			o = &slip{Slip: Slip{ID: m.id, Title: m.title}, steps: map[step]*place{}}
+			g.slips[m.id] = o
+		}
+		met[m.id] = true
+		o.Times++
+		where := step{p.key, m.symbol2}
+		if o.steps[where] == nil {
+			o.steps[where] = &place{example: Example{m.symbol, m.entry}}
+		}
+		o.steps[where].times++
+		if !slices.Contains(ids[m.quantity], m.id) {
+			ids[m.quantity] = append(ids[m.quantity], m.id)
+		}
+	}
+	lesson := w.works[0].Lesson
+	for i := range lesson.Quantities {
+		q := &lesson.Quantities[i]
+		if a := w.tried[q.Name]; a != nil && a.entries+a.hints > 0 {
+			found := p.value(lesson, q).add(a)
+			s.Rows = append(s.Rows, Row{p.label(), p.Set, p.Number, p.Kind, q.Name, a.entries, a.hints, found, float64(a.spent) / 1000, a.last, append([]string{}, ids[q.Name]...)})
+		}
+	}
+}
+
+func (p *problem) value(l *tutor.Lesson, q *tutor.Quantity) *value {
+	v := p.values[q.Name]
+	if v == nil {
+		v = &value{Quantity: Quantity{Name: q.Name, Symbol: l.SymbolText(q), What: l.Sentence(q, "what"), Answer: q.Answer}}
+		p.values[q.Name] = v
+	}
+	return v
+}
+
+// add counts what one learner did about the value, and names how it was found.
+func (v *value) add(a *tried) string {
+	v.Tried++
+	v.tries = append(v.tries, float64(a.entries))
+	v.seconds = append(v.seconds, float64(a.spent)/1000)
+	switch {
+	case !a.found:
+		v.Never++
+		return "never"
+	case a.first:
+		v.First++
+		return "first"
+	case a.helped:
+		v.Helped++
+		return "helped"
+	}
+	v.Later++
+	return "later"
+}
+
+// standings are how far a learner is with each set that was opened.
+func (g *gathering) standings(p *learner, tasks map[string]task) []Standing {
+	all := []Standing{}
+	for _, o := range p.sets {
+		if g.only != nil && o.Set.Code("") != g.only.Code("") {
+			continue
+		}
+		st := Standing{Set: o.Set.Title, ID: o.Student, Problems: len(o.Tasks), Marks: o.Set.Marks()}
+		for _, t := range o.Tasks {
+			w := p.desks[t.Problem.Code()]
+			if w == nil {
+				continue
+			}
+			if w.done {
+				st.Done++
+			}
+			if w.shown {
+				st.Shown++
+			}
+			best := 0.0
+			for _, work := range w.works { // started again: the better one counts
+				best = max(best, o.Set.Earned(work, t.Marks))
+			}
+			st.Earned += best
+		}
+		all = append(all, st)
+	}
+	slices.SortStableFunc(all, func(a, b Standing) int { return cmp.Compare(a.Set, b.Set) })
+	return all
+}

@@ -1,0 +1,226 @@
+package report
+
+import (
+	"cmp"
+	"runtime"
+	"slices"
+	"sync"
+
+	"closingside/tutor"
+)
+
+// Report is what a class did.
+type Report struct {
+	Students []Student `json:"students"`
+	Problems []Problem `json:"problems"`
+	Slips    []Slip    `json:"slips"` // those that most students met first
+	Again    []Again   `json:"again"` // what to teach again, the most needed first
+	Entries  Counts    `json:"entries"`
+	Alike    []Alike   `json:"alike"` // logs that hold the same work
+	From     int64     `json:"from"`  // the first line and the last, in milliseconds since 1970
+	To       int64     `json:"to"`
+}
+
+// Counts are entries by what was said of them.
+type Counts struct {
+	Correct     int `json:"correct"`
+	Carried     int `json:"carried"`
+	Rounding    int `json:"early_rounding"`
+	Slip        int `json:"slip"`
+	Unexplained int `json:"unexplained"`
+	Unreadable  int `json:"unreadable"`
+}
+
+func (c *Counts) add(v tutor.Verdict) {
+	switch v {
+	case tutor.Correct:
+		c.Correct++
+	case tutor.Carried:
+		c.Carried++
+	case tutor.EarlyRounding:
+		c.Rounding++
+	case tutor.SlipFound:
+		c.Slip++
+	case tutor.Unexplained:
+		c.Unexplained++
+	default:
+		c.Unreadable++
+	}
+}
+
+// All is the number of entries.
+func (c Counts) All() int {
+	return c.Correct + c.Carried + c.Rounding + c.Slip + c.Unexplained + c.Unreadable
+}
+
+// Problem is one problem of a set, whoever's numbers it had; or one of the
+// page's own; or all others of a kind, each counted, though a student works
+// several.
+type Problem struct {
+	Set        string     `json:"set"`    // its title; "" where it is in none
+	Number     int        `json:"number"` // in the set's file, from 1; 0 where it is in none
+	Kind       string     `json:"kind"`
+	Story      string     `json:"story"`
+	Began      int        `json:"began"` // students
+	Done       int        `json:"done"`
+	Shown      int        `json:"shown"` // opened the worked solution before all was found
+	Quantities []Quantity `json:"quantities"`
+
+	key string
+}
+
+// Quantity is one value of a problem. First + Later + Helped + Never = Tried.
+type Quantity struct {
+	Name    string  `json:"name"`
+	Symbol  string  `json:"symbol"`
+	What    string  `json:"what"`
+	Answer  bool    `json:"answer"`
+	Tried   int     `json:"tried"`   // students who entered something, or asked a hint
+	First   int     `json:"first"`   // found it with the first entry, without help
+	Later   int     `json:"later"`   // with a later one, without help
+	Helped  int     `json:"helped"`  // after a hint for it, or the worked solution
+	Never   int     `json:"never"`   // have not found it
+	Tries   float64 `json:"tries"`   // median number of entries
+	Seconds float64 `json:"seconds"` // median time, breaks over five minutes counted as five
+}
+
+// Slip is a mistake that was named.
+type Slip struct {
+	ID       string  `json:"id"`
+	Title    string  `json:"title"`
+	Students int     `json:"students"`
+	Times    int     `json:"times"`
+	At       string  `json:"at"`      // the symbol of the quantity in whose finding it sits most often
+	Problem  string  `json:"problem"` // and the problem
+	Example  Example `json:"example"`
+}
+
+// Example is what somebody wrote who made a slip.
+type Example struct {
+	Quantity string `json:"quantity"` // its symbol
+	Entry    string `json:"entry"`    // "" for a slip in the sketch
+}
+
+// Again is one thing to teach again: a slip that students share, or a value
+// that they did not find by themselves.
+type Again struct {
+	Slip     string `json:"slip,omitempty"` // its id
+	Title    string `json:"title"`
+	Students int    `json:"students"`
+	At       string `json:"at"`
+	Problem  string `json:"problem"`
+}
+
+// Student is what one log shows of one learner.
+type Student struct {
+	Name    string     `json:"name"` // of the file
+	Done    int        `json:"done"` // problems
+	Began   int        `json:"began"`
+	Entries int        `json:"entries"`
+	Seconds float64    `json:"seconds"`
+	Sets    []Standing `json:"sets"`
+	Rows    []Row      `json:"rows"`
+}
+
+// Standing is how far a student is with a set.
+type Standing struct {
+	Set      string  `json:"set"`
+	ID       string  `json:"id"` // the number typed on the page; "" where all have the same numbers
+	Done     int     `json:"done"`
+	Problems int     `json:"problems"`
+	Earned   float64 `json:"earned"`
+	Marks    int     `json:"marks"`
+	Shown    int     `json:"shown"` // problems of which the worked solution was opened first
+}
+
+// Row is one value of one problem of one student.
+type Row struct {
+	Problem  string   `json:"problem"`
+	Set      string   `json:"set"`
+	Number   int      `json:"number"`
+	Kind     string   `json:"kind"`
+	Quantity string   `json:"quantity"`
+	Entries  int      `json:"entries"`
+	Hints    int      `json:"hints"`
+	Found    string   `json:"found"` // first, later, helped or never
+	Seconds  float64  `json:"seconds"`
+	Last     string   `json:"last"` // what was written last
+	Slips    []string `json:"slips"`
+}
+
+// Of reports on logs. only, where not nil, keeps to one set. An error is a
+// *LogError of a log that could not be worked again.
+func Of(logs []*Log, only *tutor.Set) (*Report, error) {
+	learners := make([]*learner, len(logs))
+	faults := make([]error, len(logs))
+	jobs := make(chan int)
+	var wait sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		wait.Go(func() {
+			for i := range jobs {
+				learners[i], faults[i] = retrace(logs[i])
+			}
+		})
+	}
+	for i := range logs {
+		jobs <- i
+	}
+	close(jobs)
+	wait.Wait()
+	for _, err := range faults {
+		if err != nil {
+			return nil, err
+		}
+	}
+	g := newGathering(only)
+	for _, p := range learners {
+		g.add(p)
+	}
+	r := g.report()
+	r.Alike = alike(logs)
+	return r, nil
+}
+
+// median of values; 0 where there are none.
+func median(values []float64) float64 {
+	if len(values) == 0 {
+		return 0
+	}
+	v := slices.Sorted(slices.Values(values))
+	return (v[(len(v)-1)/2] + v[len(v)/2]) / 2
+}
+
+// Alike are two logs with the same entries at the same moments: copies of one
+// another, or two copies of one student's.
+type Alike struct {
+	A       string `json:"a"`
+	B       string `json:"b"`
+	Entries int    `json:"entries"`
+}
+
+// alike finds such pairs.
+func alike(logs []*Log) []Alike {
+	first := map[string]int{} // line → the log it was seen in first
+	shared := map[[2]int]int{}
+	for i, l := range logs {
+		for _, f := range l.lines {
+			if f.Get("do") != "enter" {
+				continue
+			}
+			line := f.Line()
+			if j, seen := first[line]; !seen {
+				first[line] = i
+			} else if j != i {
+				shared[[2]int{j, i}]++
+			}
+		}
+	}
+	all := []Alike{}
+	for pair, n := range shared {
+		all = append(all, Alike{logs[pair[0]].Name, logs[pair[1]].Name, n})
+	}
+	slices.SortFunc(all, func(a, b Alike) int {
+		return cmp.Or(cmp.Compare(b.Entries, a.Entries), cmp.Compare(a.A, b.A), cmp.Compare(a.B, b.B))
+	})
+	return all
+}

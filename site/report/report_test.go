@@ -1,0 +1,119 @@
+package report
+
+import (
+	"strings"
+	"testing"
+
+	"closingside/site"
+	"closingside/tutor"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func barge() string { return tutor.KindByName("two-forces").BankProblems()[0].Code() }
+
+// written is a log of lines, each of names and values; the time goes on by so
+// many seconds before each.
+func written(t *testing.T, name string, lines ...[]string) *Log {
+	t.Helper()
+	clock := int64(1_793_000_000_000)
+	var b strings.Builder
+	for _, pairs := range lines {
+		f := site.Form{}
+		for i := 0; i+1 < len(pairs); i += 2 {
+			f = append(f, site.Field{Name: pairs[i], Value: pairs[i+1]})
+		}
+		clock += 40_000
+		b.WriteString(append(f, site.Field{Name: "at", Value: itoa(clock)}).Line() + "\r\n")
+	}
+	l, err := ReadLog(name, name+".txt", []byte("\ufeff"+b.String()))
+	require.NoError(t, err)
+	return l
+}
+
+func itoa(n int64) string {
+	s := ""
+	for ; n > 0; n /= 10 {
+		s = string(rune('0'+n%10)) + s
+	}
+	return s
+}
+
+func enter(q, e string) []string {
+	return []string{"do", "enter", "problem", barge(), "quantity", q, "entry", e}
+}
+
+func hint(q string) []string { return []string{"do", "hint", "problem", barge(), "quantity", q} }
+
+var open = []string{"do", "open", "hash", barge()}
+
+// The barge: γ = 87°, R = 682.6 N, θ = 88.2° (see testdata/published.json of tutor).
+func TestHowAValueWasFound(t *testing.T) {
+	r, err := Of([]*Log{
+		written(t, "at once", open, enter("gamma", "87°"), enter("R", "682.6 N"), enter("theta", "88.2°")),
+		written(t, "later", open, enter("gamma", "93°"), enter("gamma", "87°")),
+		written(t, "after a hint", open, hint("gamma"), enter("gamma", "87°")),
+		written(t, "after the solution", open, []string{"do", "solution", "problem", barge()}, enter("R", "682.6 N"), enter("theta", "88.2")),
+		written(t, "never", open, enter("gamma", "93°"), enter("gamma", "93 +")),
+		written(t, "began again", open, enter("R", "682.6 N"), enter("theta", "88.2"), []string{"do", "again", "problem", barge()}, enter("R", "1 N")),
+	}, nil)
+	require.NoError(t, err)
+	require.Len(t, r.Problems, 1)
+	p := r.Problems[0]
+	assert.Equal(t, [3]int{6, 3, 1}, [3]int{p.Began, p.Done, p.Shown})
+	by := map[string]Quantity{}
+	for _, q := range p.Quantities {
+		by[q.Name] = q
+	}
+	g := by["gamma"]
+	assert.Equal(t, [5]int{4, 1, 1, 1, 1}, [5]int{g.Tried, g.First, g.Later, g.Helped, g.Never})
+	assert.Equal(t, 80.0, g.Seconds, "of 40, 80, 80 and 80, each with what could not be read and the hint")
+	assert.Equal(t, [5]int{3, 2, 0, 1, 0}, [5]int{by["R"].Tried, by["R"].First, by["R"].Later, by["R"].Helped, by["R"].Never})
+	require.NotEmpty(t, r.Slips)
+	s := r.Slips[0]
+	assert.Equal(t, "included-for-interior", s.ID)
+	assert.Equal(t, [2]int{2, 2}, [2]int{s.Students, s.Times})
+	assert.Equal(t, Example{"γ", "93°"}, s.Example)
+	assert.Equal(t, 1, r.Entries.Unreadable)
+	for _, s := range r.Students {
+		if s.Name == "began again" {
+			assert.Equal(t, [3]int{1, 1, 3}, [3]int{s.Done, s.Began, s.Entries}, "what was done is done")
+		}
+	}
+}
+
+// A question between two slips counts as what the learner says.
+func TestAnAnsweredQuestion(t *testing.T) {
+	answer := func(which string) []string {
+		return []string{"do", "answer", "problem", barge(), "quantity", "R", "entry", "690 N", "which", which}
+	}
+	times := func(lines ...[]string) (n int) {
+		r, err := Of([]*Log{written(t, "one", lines...)}, nil)
+		require.NoError(t, err)
+		for _, s := range r.Slips {
+			n += s.Times
+		}
+		return n
+	}
+	assert.Equal(t, 1, times(open, enter("R", "690 N"), answer("1")))
+	assert.Equal(t, 0, times(open, enter("R", "690 N"), answer("3")))
+	assert.Equal(t, 1, times(open, enter("R", "690 N")), "left open: the likelier one")
+}
+
+func FuzzReadLog(f *testing.F) {
+	for _, s := range []string{"do=open&hash=&at=1", "do=enter&problem=" + barge() + "&quantity=R&entry=1&at=2\ndo=outcome", "aside=x\n\n",
+		"do=draw&kind=two-forces&at=3\ndo=sketch&act=put&at=4", "do=personal&set=s1+T+1+++d1;two-forces++0000&student=7&at=5", "do=own&kind=components&at=6"} {
+		f.Add([]byte(s))
+	}
+	f.Fuzz(func(t *testing.T, content []byte) {
+		l, err := ReadLog("x", "x.txt", content)
+		if err != nil {
+			assert.True(t, strings.HasPrefix(err.Error(), "x.txt:"), err)
+			return
+		}
+		r, err := Of([]*Log{l}, nil)
+		require.NoError(t, err)
+		require.Len(t, r.Students, 1)
+	})
+}

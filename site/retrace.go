@@ -1,0 +1,69 @@
+package site
+
+import (
+	"slices"
+	"strings"
+
+	"closingside/tutor"
+)
+
+// Trace is one thing a learner did on a problem, and what was said of it.
+type Trace struct {
+	Code     string      // of the problem
+	Work     *tutor.Work // as it stands after it
+	Form     Form        // the line of the log
+	Reply    tutor.Reply
+	Judged   bool // whether there is a Reply
+	Solution bool // whether the worked solution was shown before
+}
+
+// Opened is a set that a log opens, for everyone or for one student.
+type Opened struct {
+	Set     *tutor.Set
+	Student string // "" where all have the same
+	Tasks   []tutor.Task
+}
+
+// Retrace works a saved log again, line by line, as the page does when it
+// starts, and tells see of all that was done on problems. It returns the sets
+// that were opened. What a line does that no page writes is nothing.
+func Retrace(log []Form, see func(Trace)) []Opened {
+	s := session{desks: map[string]*desk{}}
+	for _, f := range log {
+		s.replay(f)
+		d := s.desks[f.Get("problem")]
+		if d == nil {
+			d = s.desks[s.current]
+		}
+		if d == nil {
+			continue
+		}
+		past := d.past
+		d.past = nil
+		for _, g := range past {
+			t := Trace{Code: d.code, Form: g, Solution: d.solved}
+			t.Reply, t.Judged = d.take(g)
+			if g.Get("do") == "sketch" {
+				t.Reply, t.Judged = d.asked.outcome()
+			}
+			t.Work = d.work
+			see(t)
+		}
+	}
+	var opened []Opened
+	for _, v := range s.sets {
+		if tasks := v.look(); tasks != nil {
+			opened = append(opened, Opened{v.set, v.student, tasks})
+		}
+	}
+	slices.SortFunc(opened, func(a, b Opened) int {
+		return strings.Compare(a.Set.Code(a.Student), b.Set.Code(b.Student))
+	})
+	return opened
+}
+
+// logged are the requests that a log holds, by what they do.
+var logged = []string{"open", "home", "draw", "own", "personal", "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer", "outcome"}
+
+// Logged tells whether f is a line of a log: a request, or the outcome of one.
+func Logged(f Form) bool { return slices.Contains(logged, f.Get("do")) }
