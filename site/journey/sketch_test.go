@@ -3,6 +3,7 @@ package journey
 import (
 	"encoding/json"
 	"fmt"
+	"strings"
 	"testing"
 
 	"closingside/tutor/text"
@@ -320,4 +321,23 @@ func TestSketchInLittleRoom(t *testing.T) {
 			})
 		})
 	}
+}
+
+// walkToEstimates lays the forces head to tail and draws the closing side, by
+// choosing.
+func (p *visitor) walkToEstimates() {
+	p.t.Helper()
+	for _, act := range [][3]string{{"put", "end=t1", "at=h0"}, {"close", "from=t0", "to=h1"}} {
+		p.eval(`document.querySelector("#sketch-choose").open = true`, nil)
+		for _, v := range act[1:] {
+			id, value, _ := strings.Cut(v, "=")
+			p.eval(fmt.Sprintf(`document.querySelector("#sketch-%s").value = %q`, id, value), nil)
+		}
+		p.eval(fmt.Sprintf(`document.querySelector("#sketch-%s").click()`, act[0]), nil)
+		if act[0] == "put" {
+			p.stage("close")
+		}
+	}
+	p.stage("estimate")
+	p.await("the estimate is in use", `document.activeElement.id === "estimate-R"`)
 }
