@@ -14,14 +14,18 @@ func (s *session) why() html.Node {
 }
 
 // ownForm takes a problem of the learner's own; its fields are those the kind
-// declares. Things beyond the least number are folded away.
+// declares. Things beyond the least number are folded away. It is there once
+// it was asked for: the forms of all kinds would be half of the page.
 func (s *session) ownForm(k *tutor.Kind) html.Node {
 	mine := s.draft.Get("kind") == k.Name
+	if !mine {
+		return act("form", text.Say("page.home.own"), "draw", html.Hidden("kind", k.Name))
+	}
 	how := "page.home.own.how"
 	if text.Has(k.Name + ".own") {
 		how = k.Name + ".own"
 	}
-	fields := []html.Part{html.Hidden("do", "own"), html.Hidden("kind", k.Name), html.El("p", html.Text(text.Say(how)))}
+	fields := []html.Part{html.ID("own-form"), html.Hidden("do", "own"), html.Hidden("kind", k.Name), html.El("p", html.Text(text.Say(how)))}
 	for _, g := range k.Groups {
 		for i := range g.Min {
 			fields = append(fields, s.item(k, g, i, mine))
@@ -42,11 +46,11 @@ func (s *session) ownForm(k *tutor.Kind) html.Node {
 		fields = append(fields, s.why())
 	}
 	fields = append(fields, s.checkForm(k, mine), button(text.Say("page.home.own.go"), "primary"))
-	parts := []html.Part{html.El("summary", html.Text(text.Say("page.home.own"))), html.El("form", fields...)}
-	if mine {
-		parts = append(parts, html.Flag("open"))
+	title := []html.Part{html.ID("own"), html.A("tabindex", "-1"), html.Class("label"), html.Text(text.Say("page.home.own"))}
+	if s.refused == "" {
+		title = append(title, html.Data("focus", "own"))
 	}
-	return html.El("details", parts...)
+	return html.El("section", html.Class("own"), html.A("aria-labelledby", "own"), html.El("h3", title...), html.El("form", fields...))
 }
 
 // written tells whether the draft has something for the i-th thing of g.

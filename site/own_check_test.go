@@ -27,7 +27,8 @@ func settings(t *testing.T) tutor.Settings {
 }
 
 func TestHowAnswersAreCheckedIsChosenOnThePage(t *testing.T) {
-	home := ask("do", "start", "at", "1")
+	ask("do", "start", "at", "1")
+	home := ask("do", "form", "kind", "two-forces", "at", "1")
 	for _, key := range tutor.SettingKeys() {
 		assert.Contains(t, home, `name="check.`+key+`"`)
 	}

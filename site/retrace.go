@@ -63,7 +63,7 @@ func Retrace(log []Form, see func(Trace)) []Opened {
 }
 
 // logged are the requests that a log holds, by what they do.
-var logged = []string{"open", "home", "draw", "own", "personal", "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer", "outcome"}
+var logged = []string{"open", "home", "draw", "form", "own", "personal", "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer", "outcome"}
 
 // Logged tells whether f is a line of a log: a request, or the outcome of one.
 func Logged(f Form) bool { return slices.Contains(logged, f.Get("do")) }

@@ -34,7 +34,8 @@ func TestHomeLeadsThroughTheUnit(t *testing.T) {
 func TestOwnProblemsOfEveryKind(t *testing.T) {
 	for _, k := range tutor.Kinds() {
 		t.Run(k.Name, func(t *testing.T) {
-			home := ask("do", "start", "at", "1")
+			ask("do", "start", "at", "1")
+			home := ask("do", "form", "kind", k.Name, "at", "1")
 			for _, p := range k.BankProblems() {
 				form := []string{"do", "own", "kind", k.Name, "story", p.Story, "at", "2"}
 				for _, g := range k.Groups {

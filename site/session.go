@@ -71,7 +71,7 @@ func (s *session) desk(f Form) *desk {
 // replay takes one line of the log.
 func (s *session) replay(f Form) {
 	switch f.Get("do") {
-	case "open", "home", "draw", "own", "personal":
+	case "open", "home", "draw", "form", "own", "personal":
 		s.move(f)
 	case "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer":
 		if d := s.desk(f); d != nil {
@@ -83,6 +83,9 @@ func (s *session) replay(f Form) {
 // move takes a request that changes what is on the screen.
 func (s *session) move(f Form) {
 	s.refused = ""
+	if s.draft.Get("do") == "form" { // nothing of it was sent
+		s.draft = nil
+	}
 	switch f.Get("do") {
 	case "home":
 		s.current = ""
@@ -103,6 +106,10 @@ func (s *session) move(f Form) {
 	case "draw":
 		if k := tutor.KindByName(f.Get("kind")); k != nil {
 			s.open(s.drawn(k, f).Code())
+		}
+	case "form":
+		if tutor.KindByName(f.Get("kind")) != nil {
+			s.current, s.draft, s.wrong = "", f, ""
 		}
 	case "own":
 		s.own(f)

@@ -85,8 +85,10 @@ func TestAudit(t *testing.T) {
 func (p *visitor) walk(look func(state string)) {
 	p.t.Helper()
 	look("home")
-	p.eval(`document.querySelector("main .kind details").open = true`, nil)
-	p.do(chromedp.Click(chromedp.CSS(`main .kind details form > button`)))
+	p.do(chromedp.Click(chromedp.CSS(`main .kind form:has([value=form]) button`)))
+	p.await("the form shows, its title in use", `document.activeElement.id === "own"`)
+	look("own")
+	p.do(chromedp.Click(chromedp.CSS(`#own-form > button`)))
 	p.await("the form says what is missing", `document.querySelector("main [role=alert]")`)
 	p.await("the field in question is in use", `document.activeElement.matches("[aria-invalid]")`)
 	look("own-error")

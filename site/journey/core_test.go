@@ -64,7 +64,7 @@ const engineReady = `document.body?.dataset.engine === "ready"`
 func coreJourney(t *testing.T, browser tab, h *host) {
 	p := traveller{browser, t}
 	p.visit(h.url())
-	p.await("the engine is ready", engineReady)
+	p.await("the engine is ready", engineReady+` && document.querySelector("#notice-no-store").hidden`)
 	p.value(fmt.Sprintf(`document.querySelector('.choices form:has([value=%q]) button').closest("details").open = true`, barge))
 	p.tap(fmt.Sprintf(`.choices form:has([value=%q]) button`, barge))
 	p.await("the sketch comes first", `document.querySelector(".sketch svg")`)
@@ -120,7 +120,10 @@ func (p traveller) sketch() {
 	p.value(`document.querySelector("#corner-2").focus()`)
 	p.press("\n")
 	p.await("the figure is closed", `document.querySelector(".sketch[data-stage=estimate]") && document.activeElement.id === "estimate-R"`)
-	p.press("700\n")
+	p.await("and shown", `new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true))))`)
+	p.press("700")
+	p.await("it is typed", `document.activeElement.value === "700"`)
+	p.press("\n")
 	p.await("the other estimate is asked for", `document.activeElement.id === "estimate-theta"`)
 	p.press("90\n")
 }
