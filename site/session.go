@@ -127,16 +127,23 @@ func seed(f Form) uint64 {
 	return n
 }
 
-// drawn is a new problem of kind k, checked like the one it is to be like.
+// drawn is a new problem of kind k, drawn and checked under the settings of the
+// one it is to be like.
 func (s *session) drawn(k *tutor.Kind, f Form) *tutor.Problem {
-	p := tutor.Generate(k, seed(f))
-	if l, err := tutor.OpenCode(f.Get("like")); err == nil && l.Kind == k {
-		like := l.Problem.Settings
-		if p.Use(like) != nil { // it has no force of that name
-			like.Direction = tutor.Reference{}
-			_ = p.Use(like) // speaks of no force
+	l, err := tutor.OpenCode(f.Get("like"))
+	if err != nil || l.Kind != k || l.Problem.Settings == tutor.DefaultSettings() {
+		return tutor.Generate(k, seed(f))
+	}
+	like := l.Problem.Settings
+	plain := like
+	plain.Direction = tutor.Reference{} // where the new one has no force of that name
+	for _, s := range []tutor.Settings{like, plain} {
+		if p, _, err := (tutor.Wish{Kind: k, Settings: s}).Generate(seed(f)); err == nil {
+			return p
 		}
 	}
+	p := tutor.Generate(k, seed(f))
+	_ = p.Use(plain) // speaks of no force
 	return p
 }
 

@@ -14,6 +14,7 @@ type Fairness struct {
 	Draws        int     // draws made until this one was kept
 	Separation   float64 // the smallest that had to exceed 1, in units of the last digit asked
 	Quantity     string  // where it is smallest
+	Symbol       string  // that quantity's, as the problem writes it
 	Between      [2][]string
 	Coincidences []Coincidence // of rare slips, allowed
 }
@@ -92,6 +93,9 @@ func (l *Lesson) fairness() (Fairness, bool) {
 		if q := &l.Quantities[i]; !q.Given && !f.look(w, q, l.wrongValues(w, i)) {
 			return f, false
 		}
+	}
+	if f.Quantity != "" {
+		f.Symbol = l.plain(f.Quantity)
 	}
 	return f, true
 }

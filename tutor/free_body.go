@@ -9,7 +9,7 @@ import (
 )
 
 // memberOf is how a part is drawn where the situation is shown.
-var memberOf = map[string]figure.MemberKind{"cable": figure.Cable, "strut": figure.Strut, "spring": figure.Spring, "pulley": figure.Pulley, "weight": figure.Weight, "force": figure.Cable}
+var memberOf = map[string]figure.MemberKind{"cable": figure.Cable, "strut": figure.Strut, "spring": figure.Spring, "pulley": figure.Pulley, "weight": figure.Weight}
 
 // forceLabel is a force's symbol, with its value where that is stated or found.
 func (s *rest) forceLabel(w *Work, h *holder) figure.Label {
@@ -28,10 +28,18 @@ func (l lead) angleLabel() figure.Label {
 	return figure.Plain(l.heading.Turn.Abs().String())
 }
 
-// drawParts are the parts of the space diagram. A plain force is no part of
-// what holds the particle, and what leads nobody knows where is left out.
+// legs are the numbers of the slope triangle of a lead given by one.
+func (l lead) legs() (rise, run figure.Label) {
+	if l.heading.Form != statics.Slope {
+		return figure.Label{}, figure.Label{}
+	}
+	return figure.Plain(expr.FormatNumber(l.heading.Rise, 6)), figure.Plain(expr.FormatNumber(l.heading.Run, 6))
+}
+
+// drawParts are the parts of the space diagram: things, and the arrows of plain
+// forces. What leads nobody knows where is left out.
 func (h *holder) drawParts(lesson *Lesson) []figure.Part {
-	if h.is == "force" || h.wandered {
+	if h.wandered {
 		return nil
 	}
 	var all []figure.Part
@@ -39,7 +47,13 @@ func (h *holder) drawParts(lesson *Lesson) []figure.Part {
 	for _, l := range h.leads {
 		p := figure.Part{Kind: memberOf[h.is], Direction: l.heading.Angle(), Length: 1, Label: figure.Symbol(sym.Letter, sym.Sub), Name: "F" + h.n,
 			Ref: l.heading.Axis.Angle(), Turn: l.turn(), Angle: l.angleLabel()}
+		p.Rise, p.Run = l.legs()
+		if h.given {
+			p.Label = p.Label.Is(h.item.Field("force").Written)
+		}
 		switch {
+		case h.is == "force":
+			p.Force = true
 		case h.is == "weight":
 			p.Length, p.Label = 0.6, h.massLabel(p.Label)
 		case h.is == "pulley":
@@ -68,9 +82,7 @@ func (s *rest) drawForces(w *Work, h *holder) []figure.Force {
 	for _, l := range h.leads {
 		f := figure.Force{Vec: l.unitVector(), Label: s.forceLabel(w, h), Name: "F" + h.n, Push: l.push,
 			Ref: l.heading.Axis.Angle(), Turn: l.turn(), Angle: l.angleLabel()}
-		if l.heading.Form == statics.Slope {
-			f.Rise, f.Run = figure.Plain(expr.FormatNumber(l.heading.Rise, 6)), figure.Plain(expr.FormatNumber(l.heading.Run, 6))
-		}
+		f.Rise, f.Run = l.legs()
 		if h.wandered && !w.Found("theta"+h.n) {
 			f.Hidden, f.Angle = true, figure.Label{}
 			f.Vec = s.somewhere(h)

@@ -54,3 +54,18 @@ func TestTheFreeBodyDiagramKeepsTheUnknown(t *testing.T) {
 	require.Equal(t, Correct, w.Enter("theta3", w.Lesson.right(w.Lesson.Quantity("theta3"), Digits{4, 2})).Verdict)
 	assert.NotContains(t, particleEquilibrium.Scenes(w)[0].Desc, "not known")
 }
+
+// A direction given by a slope triangle shows that triangle, with its rise and
+// run, in the situation and in the free-body diagram.
+func TestSlopeTrianglesAreDrawn(t *testing.T) {
+	l := bankLesson(t, &particleEquilibrium, 5) // 3:4 up left
+	situation, ok := particleEquilibrium.Situation(l)
+	require.True(t, ok)
+	for _, scene := range []figure.Scene{situation, particleEquilibrium.Scenes(NewWork(l, DefaultSettings()))[0]} {
+		require.Len(t, scene.Slopes, 1, scene.Title)
+		assert.Equal(t, figure.Plain("3"), scene.Slopes[0].RiseLabel)
+		assert.Equal(t, figure.Plain("4"), scene.Slopes[0].RunLabel)
+		assert.Contains(t, scene.Desc, "4")
+		assert.Less(t, scene.Slopes[0].To.X, 0.0)
+	}
+}

@@ -205,10 +205,15 @@ func (s *rest) declare() {
 // situationEquilibrium shows what holds the particle.
 func situationEquilibrium(l *Lesson) (figure.Scene, bool) {
 	var parts []figure.Part
+	things := 0
 	for _, h := range partsOf(l).parts {
-		parts = append(parts, h.drawParts(l)...)
+		drawn := h.drawParts(l)
+		parts = append(parts, drawn...)
+		if h.is != "force" {
+			things += len(drawn)
+		}
 	}
-	return figure.Space(parts...), len(parts) > 1
+	return figure.Space(parts...), things > 0 && len(parts) > 1
 }
 
 // scenesEquilibrium shows the free-body diagram and, once the work has come to

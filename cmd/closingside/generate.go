@@ -177,6 +177,7 @@ type separation struct {
 	Problem  int         `json:"problem"`
 	Quantity string      `json:"quantity"`
 	Between  [2][]string `json:"between"` // slips; none for the right value's band
+	symbol   string
 }
 
 type coincidence struct {
@@ -207,7 +208,7 @@ func (t *tally) add(problem int, f tutor.Fairness) {
 		for i := range between {
 			between[i] = append([]string{}, between[i]...)
 		}
-		t.Separation = &separation{f.Separation, problem, f.Quantity, between}
+		t.Separation = &separation{f.Separation, problem, f.Quantity, between, f.Symbol}
 	}
 	for _, c := range f.Coincidences {
 		t.Coincidences = append(t.Coincidences, coincidence{problem, c.Quantity, c.IDs, append([]string{}, c.With...)})
@@ -221,7 +222,7 @@ func showFairness(page *screen, t tally) {
 	page.paragraph(0, plain, fmt.Sprintf("%s kept of %s (%.0f %%).", counted(t.Kept, "problem"), counted(t.Draws, "draw"), 100*t.Share))
 	if s := t.Separation; s != nil && !math.IsInf(s.Digits, 0) {
 		page.paragraph(0, plain, fmt.Sprintf("Closest wrong values: %.2f units of the last digit asked, for %s of problem %d (%s, and %s).",
-			s.Digits, s.Quantity, s.Problem, named(s.Between[0]), named(s.Between[1])))
+			s.Digits, s.symbol, s.Problem, named(s.Between[0]), named(s.Between[1])))
 	}
 	page.paragraph(0, plain, fmt.Sprintf("%s of rare slips allowed; --json lists them.", counted(len(t.Coincidences), "coincidence")))
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"encoding/json"
 	"os"
 	"path/filepath"
@@ -111,4 +112,15 @@ func TestGenerateRefuses(t *testing.T) {
 			refused(t, said, status, row.where, row.says)
 		})
 	}
+}
+
+// The report names quantities as the problem does.
+func TestTheReportNamesForcesAsTheProblemDoes(t *testing.T) {
+	p, fair, err := tutor.Wish{Kind: tutor.KindByName("concurrent-forces")}.Generate(7)
+	require.NoError(t, err)
+	l, err := tutor.Open(p)
+	require.NoError(t, err)
+	var out bytes.Buffer
+	showFairness(newScreen(&out), newTally([]drawn{{p, fair}}))
+	assert.Contains(t, strings.Join(strings.Fields(out.String()), " "), "for "+l.SymbolText(l.Quantity(fair.Quantity))+" of problem 1")
 }

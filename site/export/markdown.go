@@ -51,8 +51,10 @@ func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]
 		b.WriteString("\n![" + escape(scene.Title+". "+scene.Desc) + "](" + file + ")\n")
 		return nil
 	}
-	if err := figure(l.Kind.Scenes(tutor.NewWork(l, l.Problem.Settings))[0]); err != nil {
-		return nil, err
+	for _, scene := range l.Opening(tutor.NewWork(l, l.Problem.Settings)) {
+		if err := figure(scene); err != nil {
+			return nil, err
+		}
 	}
 	for _, way := range l.Solve(l.Problem.Settings) {
 		b.WriteString("\n### " + way.Heading(text.Say(methodKey(way.Method))) + "\n")

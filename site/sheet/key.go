@@ -87,8 +87,7 @@ func lines(all []string) []html.Part {
 // in, and the values that mistakes give.
 func (c *Copy) worked(t *tutor.Task, l *tutor.Lesson) html.Node {
 	w := tutor.NewWork(l, l.Problem.Settings)
-	parts := []html.Part{html.Class("problem"), heading(t), html.El("div", html.Class("given"), statement(l),
-		html.El("figure", html.Class("given-figure"), drawn(c, t, 0, l.Kind.Scenes(w)[0])))}
+	parts := []html.Part{html.Class("problem"), heading(t), html.El("div", html.Class("given"), statement(l), opening(c, t, w))}
 	for i, way := range l.Solve(l.Problem.Settings) {
 		steps := []html.Part{html.Class("worked")}
 		why := ""
@@ -102,9 +101,12 @@ func (c *Copy) worked(t *tutor.Task, l *tutor.Lesson) html.Node {
 		}
 		scenes := l.Kind.Scenes(way.Done(l))
 		parts = append(parts, html.El("h3", html.Text(way.Heading(methodName(way.Method)))), html.El("div", html.Class("way"),
-			html.El("figure", drawn(c, t, i+1, scenes[len(scenes)-1])), html.El("ol", steps...)))
+			html.El("figure", drawn(c, t, itoa(i+1), scenes[len(scenes)-1])), html.El("ol", steps...)))
 	}
-	return html.El("section", append(parts, mistakes(w))...)
+	for _, each := range l.Solutions() {
+		parts = append(parts, mistakes(tutor.NewWork(each, l.Problem.Settings)))
+	}
+	return html.El("section", parts...)
 }
 
 // mistakes lists the values that a slip in finding each quantity gives.
@@ -124,7 +126,11 @@ func mistakes(w *tutor.Work) html.Node {
 			parts = append(parts, html.El("section", rows...))
 		}
 	}
-	return html.Group(html.El("h3", html.Text(text.Say("sheet.key.mistakes"))), classed("p", "small", text.Say("sheet.key.likeliest")), html.El("div", parts...))
+	head := text.Say("sheet.key.mistakes")
+	if l.Case != "" {
+		head = text.Say("method.case", "method", head, "case", l.CaseText())
+	}
+	return html.Group(html.El("h3", html.Text(head)), classed("p", "small", text.Say("sheet.key.likeliest")), html.El("div", parts...))
 }
 
 // printed is how many wrong values of a quantity a key has room for.

@@ -95,7 +95,7 @@ func (c *Copy) problem(t *tutor.Task) (html.Node, error) {
 			html.El("span", html.Text(c.Variant.Set.Title)), html.El("span", html.Text(c.Name)), html.El("span", html.Text(c.mark()))))
 	}
 	parts = append(parts, heading(t), html.El("div", html.Class("given"), statement(lesson),
-		html.El("figure", html.Class("given-figure"), drawn(c, t, 0, work.Lesson.Kind.Scenes(work)[0]))),
+		opening(c, t, work)),
 		blanks(work), classed("p", "work-space", text.Say("sheet.work")))
 	return html.El("section", parts...), nil
 }
@@ -134,10 +134,20 @@ func statement(l *tutor.Lesson) html.Node {
 // small is the room for a figure on paper: 78 mm wide.
 var small = figure.Size{Width: 330, Height: 230}
 
-// drawn is scene n of a problem as an SVG whose ids are its own in the document.
-func drawn(c *Copy, t *tutor.Task, n int, scene figure.Scene) html.Node {
-	id := "f-" + c.Variant.ID + "-" + itoa(t.Number) + "-" + itoa(n)
+// drawn is a scene of a problem as an SVG whose ids are its own in the document.
+func drawn(c *Copy, t *tutor.Task, n string, scene figure.Scene) html.Node {
+	id := "f-" + c.Variant.ID + "-" + itoa(t.Number) + "-" + n
 	return site.SVG(id, figure.Layout(scene, small))
+}
+
+// opening is the figure of a problem as it is given: what its statement
+// describes, where its kind shows that, over the first figure of the work.
+func opening(c *Copy, t *tutor.Task, w *tutor.Work) html.Node {
+	parts := []html.Part{html.Class("given-figure")}
+	for i, scene := range w.Lesson.Opening(w) {
+		parts = append(parts, drawn(c, t, "g"+itoa(i), scene))
+	}
+	return html.El("figure", parts...)
 }
 
 // blanks is a table with room for every value: for each way of working what it

@@ -21,6 +21,8 @@ type Part struct {
 
 	Ref, Turn statics.Angle // the angle the direction is given by, as in Force
 	Angle     Label
+	Rise, Run Label // the numbers of a slope triangle, where that gives the direction
+	Force     bool  // no thing but a force that acts at the particle
 }
 
 // dropPart is how far a weight hangs below its pulley, in lengths of its cable.
@@ -39,6 +41,14 @@ func Space(parts ...Part) Scene {
 			p.Direction = -90 * statics.Degree
 		}
 		end := statics.Polar(p.Length, p.Direction)
+		if !p.Rise.Empty() || !p.Run.Empty() {
+			s.Slopes = append(s.Slopes, Slope{To: end, RunLabel: p.Run, RiseLabel: p.Rise, Step: step})
+		}
+		if p.Force {
+			s.Arrows = append(s.Arrows, Arrow{To: end, Class: ClassForce, Label: p.Label, Step: step, Name: p.Name})
+			s.angleOf(p, step)
+			continue
+		}
 		s.Members = append(s.Members, Member{Kind: p.Kind, To: end, Label: p.Label, Step: step, Name: p.Name,
 			Drop: dropPart * p.Length, Hangs: p.Hangs})
 		if p.Kind != Pulley {
@@ -47,13 +57,18 @@ func Space(parts ...Part) Scene {
 		if p.Kind == Cable || p.Kind == Strut || p.Kind == Spring {
 			s.Members = append(s.Members, Member{Kind: Support, From: end, To: r2.Add(end, facing(end)), Step: step})
 		}
-		if !p.Angle.Empty() {
-			s.Lines = append(s.Lines, reference(p, step))
-			s.Arcs = append(s.Arcs, Arc{From: p.Ref, Turn: p.Turn, Label: p.Angle, Step: step, Name: p.Name})
-		}
+		s.angleOf(p, step)
 	}
 	s.Title, s.Desc = text.Say("figure.title.space"), w.String()
 	return s
+}
+
+// angleOf adds the angle a part's direction is given by.
+func (s *Scene) angleOf(p Part, step int) {
+	if !p.Angle.Empty() {
+		s.Lines = append(s.Lines, reference(p, step))
+		s.Arcs = append(s.Arcs, Arc{From: p.Ref, Turn: p.Turn, Label: p.Angle, Step: step, Name: p.Name})
+	}
 }
 
 // reference is the construction line a part's angle is measured from.
@@ -75,11 +90,15 @@ var partKeys = map[MemberKind]string{Cable: "cable", Strut: "strut", Spring: "sp
 func (w *words) part(p Part) {
 	pairs := []string{"label", p.Label.spoken()}
 	if p.Kind != Weight {
-		f := Force{Vec: statics.Polar(1, p.Direction), Ref: p.Ref, Turn: p.Turn, Angle: p.Angle}
+		f := Force{Vec: statics.Polar(1, p.Direction), Ref: p.Ref, Turn: p.Turn, Angle: p.Angle, Rise: p.Rise, Run: p.Run}
 		pairs = append(pairs, "direction", f.direction())
 	}
 	if p.Kind == Pulley {
 		pairs = append(pairs, "hangs", p.Hangs.spoken())
 	}
-	*w = append(*w, text.Say("figure.space."+partKeys[p.Kind], pairs...))
+	key := partKeys[p.Kind]
+	if p.Force {
+		key = "force"
+	}
+	*w = append(*w, text.Say("figure.space."+key, pairs...))
 }

@@ -39,6 +39,7 @@ var figure = map[string]string{
 	"figure.freebody":     "A free-body diagram. {count} forces act on the particle.",
 	"figure.freebody.1":   "A free-body diagram. One force acts on the particle.",
 	"figure.space":        "A particle is held by the following parts.",
+	"figure.space.force":  "{label}: a force that acts {direction} on the particle.",
 	"figure.space.cable":  "{label}: a cable that runs {direction} from the particle to a support.",
 	"figure.space.strut":  "{label}: a strut that runs {direction} from the particle to a support.",
 	"figure.space.spring": "{label}: a spring that runs {direction} from the particle to a support.",

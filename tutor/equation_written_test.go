@@ -1,0 +1,69 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// The two sums of the crate as students write them: in any order, multiplied
+// through, divided, moved to the other side, evaluated, with units, with decimals
+// and with the signs of phones and books.
+func TestEquationsAsStudentsWriteThem(t *testing.T) {
+	for _, entry := range []string{
+		"T1 cos 40 - T2 cos 30 = 0",
+		"-T1cos40+T2cos30=0",
+		"T2cos(30°)-T1cos(40°)=0",
+		"0=T1 cos 40-T2 cos 30",
+		"T1·cos40° = T2·cos30°",
+		"2T1 cos40 = 2T2 cos30",
+		"T1(0.766)=T2(0.866)",
+		"0.766T1=0.866T2",
+		"0.766T1-0.866T2=0",
+		"T1 = 1.1305 T2",
+		"T1=1.131T2",
+		"T2=0.8846T1",
+		"T1/T2 = cos30/cos40",
+		"T1 cos 40 / cos 30 = T2",
+		"T1 sin 50 = T2 sin 60",
+		"−T1 cos 40° + T2 cos 30° = 0 N",
+		"ΣFx = -T1 cos 40 + T2 cos 30 = 0",
+		"ΣFx: T2 cos 30 - T1 cos 40 = 0",
+		"∑Fx=0: T2 cos 30 = T1 cos 40",
+		"T1*cos(40)=T2*cos(30)",
+		"T_1 cos 40 = T_2 cos 30",
+		"T₁ cos 40° = T₂ cos 30°",
+		"T1 × cos 40 = T2 × cos 30",
+		"T1 cos θ1 - T2 cos θ2 = 0",
+		"T1 cosθ_1=T2 cosθ_2",
+		"T1 sin 40 + T2 sin 30 = 120·9.81",
+		"T1 sin 40 + T2 sin 30 - 120*9.81 = 0",
+		"T1 sin 40 + T2 sin 30 = 1177.2 N",
+		"T1 sin 40 + T2 sin 30 = 1177",
+		"T1 sin 40 + T2 sin 30 = 1.1772 kN",
+		"T1 sin 40 + T2 sin 30 - W = 0",
+		"T1 sin 40 + T2 sin 30 - mg = 0",
+		"T1 sin 40 + T2 sin 30 = m·g",
+		"0.6428 T1 + 0.5 T2 = 1177.2",
+		"0.643T1+0.5T2-1177=0",
+		"T1 sin 40 + 0.5 T2 = 1177.2",
+		"0,643 T1 + 0,5 T2 = 1177",
+		"T1 sin 40 + T2/2 = 1177.2",
+		"1.286 T1 + T2 = 2354",
+		"(T1 sin 40 + T2 sin 30)/1177.2 = 1",
+		"T1 sin 40 + T2 sin 30 - (120 kg)(9.81 m/s²) = 0",
+		"T1 sin 40 + T2 sin 30 = 120 kg · 9.81 m/s^2",
+		"W = T1 sin 40 + T2 sin 30",
+		"120(9.81) = T1 sin 40 + T2 sin 30",
+		"T1 sin(40 deg) + T2 sin(30 deg) = W",
+		"T1/sin 120 = T2/sin 130",
+		"T1/sin 60 = W/sin 70",
+		"T1 = (W - T2 sin 30)/sin 40",
+		"T1 cos(0.698 rad) = T2 cos 30",
+	} {
+		t.Run(entry, func(t *testing.T) {
+			r := crate(t).Enter("sumx", entry)
+			assert.Equal(t, Correct, r.Verdict, r.Feedback)
+		})
+	}
+}
