@@ -138,13 +138,27 @@ func apply(f Func, mode Mode, x float64) float64 {
 		return finite(sine(mode, x, 0)/sine(mode, x, 1)) + 0 // no −0 at 180°
 	case FnAsin:
 		// atan2 keeps the digits that asin loses near ±1.
+		x = atMostOne(x)
 		return math.Atan2(x, math.Sqrt((1-x)*(1+x))) / perUnit(mode)
 	case FnAcos:
+		x = atMostOne(x)
 		return 2 * math.Atan2(math.Sqrt(1-x), math.Sqrt(1+x)) / perUnit(mode)
 	case FnAtan:
 		return math.Atan(x) / perUnit(mode)
 	}
 	panic("expr: unknown function")
+}
+
+// beyondOne is how far the last bits of a sine or cosine worked out may lie
+// beyond 1; calculators, which keep twelve digits or so, show 1 there.
+const beyondOne = 1e-12
+
+// atMostOne is x, brought back to 1 or −1 where it lies beyond by its last bits.
+func atMostOne(x float64) float64 {
+	if size := math.Abs(x); size > 1 && size < 1+beyondOne {
+		return math.Copysign(1, x)
+	}
+	return x
 }
 
 // perUnit is the number of radians in what the mode's keys call one.

@@ -170,3 +170,12 @@ func BenchmarkTraceCosineLaw(b *testing.B) {
 	}
 	require.InDelta(b, 682.635, v, 1e-3)
 }
+
+// A right angle by the sine law: the last bits of its sine lie beyond 1.
+func TestInverseOfALittleMoreThanOne(t *testing.T) {
+	beyond := math.Nextafter(1, 2)
+	assert.Equal(t, 90.0, Eval(Asin(N(beyond)), nil))
+	assert.Equal(t, -90.0, Eval(Asin(Neg{X: N(beyond)}), nil))
+	assert.Equal(t, 0.0, Eval(Acos(N(beyond)), nil))
+	assert.True(t, math.IsNaN(Eval(Asin(N(1.00001)), nil)))
+}
