@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"unicode/utf8"
 
 	"closingside/tutor/entry"
 )
@@ -69,7 +70,11 @@ func (w *Work) Enter(name, text string) Reply {
 func (w *Work) Read(name, text string) (entry.Reading, *entry.Error) {
 	q := w.Lesson.Quantity(name)
 	r, bad := entry.Read(text, w.scope(q))
-	if bad == nil {
+	switch {
+	case bad != nil:
+	case r.Form == entry.Equation && !q.Equation:
+		bad = &entry.Error{Col: 1, Len: utf8.RuneCountInString(text), Key: "entry.value-asked"}
+	default:
 		bad = w.sideless(q, text, r)
 	}
 	return r, bad

@@ -249,7 +249,8 @@ func TestSettings(t *testing.T) {
 		{"1.2×10³", numbers, "number 1200 ± 50"},
 		{"340 + 342.6", numbers, "error 1+11 numbers-only"},
 		{"R = 340 + 342.6 N", numbers, "error 5+13 numbers-only"},
-		{"3 = 3", numbers, "error 1+5 numbers-only"},
+		{"340 = 342.6", numbers, "number 342.6 ± 0.05"},
+		{"118 = θ + 3", angle, "error 1+11 numbers-only"},
 		{"118° − θ", angle, "error 1+8 numbers-only"},
 		{"30° below −x", angle, "direction 210 ± 0.5 5 deg | 30° below −x"},
 		{"682.6", units, "error 1+5 unit-required"},
@@ -330,7 +331,7 @@ func TestEverySentenceIsReached(t *testing.T) {
 		}
 		rest := strings.TrimPrefix(key, "entry.")
 		others := strings.HasPrefix(rest, "heading") || strings.HasPrefix(rest, "measure") || strings.HasPrefix(rest, "dimension") ||
-			rest == "too-long" || rest == "too-deep" || rest == "numbers-only" || rest == "unit-required" || rest == "unknown-unit" || rest == "degrees"
+			rest == "too-long" || rest == "too-deep" || rest == "numbers-only" || rest == "unit-required" || rest == "unknown-unit" || rest == "degrees" || rest == "value-asked"
 		assert.True(t, others, "no row is answered %s", key)
 	}
 }

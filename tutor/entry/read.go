@@ -147,8 +147,8 @@ func (p *parser) all() expr.Node {
 }
 
 // sides cuts the tokens at an equals sign. One that only says what is asked
-// ("R = …", "≈ …", "… = R") is left out; of a chain "R = … = 682.6", the last
-// side is the entry.
+// ("R = …", "≈ …", "… = R") is left out; of a chain "R = … = 682.6", or of a
+// line of working "118 − 25 = 93", the last side is the entry.
 //
 //	entry = [ [ asked ] "=" ] { side "=" } side [ "=" asked ] | side "=" side
 func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
@@ -171,11 +171,23 @@ func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
 		return all[0], nil, false
 	case len(all[0]) == 2 && all[0][0].kind == tName && !slices.Contains(sc.Unknowns, all[0][0].name):
 		all[0][0].fail("other-quantity", "name", all[0][0].typed)
+	case sc.worked(all):
+		return all[n-1], nil, false
 	case n > 2:
 		last := all[n-2]
 		last[len(last)-1].fail("equals")
 	}
 	return all[0], all[1], true
+}
+
+// worked reports whether the sides are a line of working that comes to the
+// last: no unknown stands in them, or in the last at least where an angle is
+// asked.
+func (sc *Scope) worked(sides [][]token) bool {
+	unknown := func(side []token) bool {
+		return slices.ContainsFunc(side, func(t token) bool { return t.kind == tName && slices.Contains(sc.Unknowns, t.name) })
+	}
+	return !slices.ContainsFunc(sides, unknown) || sc.Dim == statics.DimAngle && !unknown(sides[len(sides)-1])
 }
 
 // said leaves out the sides on which nothing stands.

@@ -32,6 +32,11 @@ R: 682.6 [kN] → number 682600 ± 50 kN
 R: (340 + 610) (N) → expression 950 N | 340 + 610
 beta: 63.2 (°) → number 63.2 ± 0.05 deg
 R: (N) → error 2+1 unit-place
+R: 340 cos 25 = 308.1 N → number 308.1 ± 0.05 N
+R: √(340²) + 5 = 340 + 5 = 345 → number 345 ± 0.5
+beta: 88.2 - 25 = 63.2° → number 63.2 ± 0.05 deg
+beta: θ - 25 = 63.2° → number 63.2 ± 0.05 deg
+beta: β + 25 = θ → error 1+1 own
 # numbers
 R: ,6826 kN → number 682.6 ± 0.05 kN
 R: 2·,5 → expression 1 | 2·0.5
@@ -91,7 +96,7 @@ R: 21.8 i + 682 j → error 6+1 vector
 R: 682.6 Pa → error 7+2 unknown-behind
 R: 0.6826 k → error 8+1 unknown-behind
 R: 682 Ns → error 5+2 unknown-behind
-R: The answer is 682.6 → error 1+3 unknown-name
+R: The answer is 682.6 → number 682.6 ± 0.05
 R: 2PX → error 2+2 unknown-behind
 R: Tcos40 → error 1+6 unknown-name
 R: T3x - 5 → error 1+3 unknown-name

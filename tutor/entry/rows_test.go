@@ -295,7 +295,7 @@ R: 682.6 N = R → number 682.6 ± 0.05 N
 R: R = √(P² + Q² − 2PQ cos γ) = 682.6 N → number 682.6 ± 0.05 N
 R: R = → error 4+0 empty
 R: γ = 87 → error 1+1 other-quantity
-R: 3 = 4 = 5 → error 7+1 equals
+R: 3 = 4 = 5 → number 5 ± 0.5
 sum: T1 cos 40 - T2 cos 30 = 0 → equation T1·cos 40 − T2·cos 30 = 0
 sum: T1 = T2 cos 30/cos 40 → equation T1 = T2·cos(30)/cos 40
 sum: T1 cos 40 = 340 N + T2 cos 30° → equation T1·cos 40 = 340 + T2·cos 30°
@@ -318,7 +318,7 @@ R: 3 */ 4 → error 4+1 missing-before
 R: (3 → error 1+1 bracket-open
 R: 3) → error 2+1 bracket-close
 R: () → error 2+1 bracket-empty
-R: 3 + (4 = 5 → error 5+1 bracket-open
+sum: T1 + (4 = 5 → error 6+1 bracket-open
 R: |3 → error 1+1 bar-open
 R: (|3) → error 2+1 bar-open
 R: 3 ? 4 → error 3+1 character

@@ -79,6 +79,7 @@ var reader = map[string]string{
 	"entry.not-linear":     "With {name} unknown, it may only be added to or taken from numbers, or multiplied and divided by them: write it like 118° − {name}.",
 	"entry.two-unknowns":   "{name} and {other} are both unknown here: write this with one of them.",
 
+	"entry.value-asked":    "This is an equation, and a value is asked here: solve it, and enter what it comes to.",
 	"entry.equation-asked": "An equation is asked here: write the sum with its unknowns in it, such as T1 cos 40 − T2 cos 30 = 0.",
 
 	"entry.measure":           "A number with its unit is needed: write it like 340 N or 25 deg.",
