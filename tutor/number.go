@@ -37,17 +37,32 @@ func (d Digits) roundTo(dim statics.Dimension, v float64) float64 {
 }
 
 // roundPlaces rounds v to so many digits after the point (before it, when
-// negative) by its decimal expansion, so that every machine agrees.
+// negative), half away from zero as on paper: by its first fifteen digits, so
+// that every machine agrees and 8.25 becomes 8.3 however it was worked out.
 func roundPlaces(v float64, places int) float64 {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return v
 	}
-	if places >= 0 {
-		r, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'f', min(places, 300), 64), 64)
-		return r
+	if places < 0 {
+		p := pow10(-places)
+		return math.Round(v/p) * p
 	}
-	p := pow10(-places)
-	return math.Round(v/p) * p
+	s := strconv.FormatFloat(math.Abs(v), 'e', 14, 64) // d.dddddddddddddde±xx
+	power, _ := strconv.Atoi(s[17:])
+	digits := s[:1] + s[2:16]
+	keep := power + 1 + places
+	switch {
+	case keep < 0:
+		return 0
+	case keep >= len(digits):
+		return v
+	}
+	n, _ := strconv.ParseInt("0"+digits[:keep], 10, 64)
+	if digits[keep] >= '5' {
+		n++
+	}
+	r, _ := strconv.ParseFloat(strconv.FormatInt(n, 10)+"e"+strconv.Itoa(-places), 64)
+	return math.Copysign(r, v)
 }
 
 // written is v as a learner would write it with digits d: fixed decimals, no
