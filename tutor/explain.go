@@ -6,15 +6,20 @@ import "strings"
 func (w *Work) explain(q *Quantity, r *Reply) {
 	c := w.weigh(q, r.Reading)
 	r.Slips, r.Unexplained = c.slips, c.unexplained
+	rounded := w.onlyRounded(q, r.Reading)
 	switch {
 	case c.carried != nil && c.carriedShare >= halfSure:
 		r.Verdict, r.From = Carried, c.carried.from
 		r.Slips, r.Unexplained = nil, 1-c.carriedShare
 		r.Feedback = w.sendTo(q, r.From)
+	case rounded != nil:
+		r.Verdict, r.Rounded = EarlyRounding, rounded
+		r.Slips, r.Unexplained = nil, min(c.unexplained, 0.5)
+		r.Feedback = w.keepDigits(q, rounded, r.Reading.Value)
 	case c.rounded != nil && c.roundedShare >= sureOfRounding:
 		r.Verdict, r.Rounded = EarlyRounding, c.rounded.rounded
 		r.Slips, r.Unexplained = nil, 1-c.roundedShare
-		r.Feedback = w.keepDigits(q, c.rounded, r.Reading.Value)
+		r.Feedback = w.keepDigits(q, c.rounded.rounded, r.Reading.Value)
 	case len(r.Slips) > 0 && r.Slips[0].sure():
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
 	case len(r.Slips) > 1 && !r.Slips[0].double() && !r.Slips[1].double() && r.Slips[0].Probability+r.Slips[1].Probability >= sureEnough && w.separable(r.Slips[0], r.Slips[1]):

@@ -50,11 +50,13 @@ func (w *Work) sendTo(q *Quantity, from string) string {
 }
 
 // keepDigits says what was rounded too soon and how far that moved the value.
-func (w *Work) keepDigits(q *Quantity, o *outcome, v float64) string {
-	r := o.rounded
+func (w *Work) keepDigits(q *Quantity, r *Rounded, v float64) string {
 	key := "feedback.rounded"
 	if r.angle {
 		key = "feedback.rounded.angle"
+	}
+	if r.Digits == 1 {
+		key += ".one"
 	}
 	moved := Digits{Magnitude: 1, Angle: max(0, -leading(q.gap(v, q.True)))}
 	return w.Lesson.Say(key, "what", r.What, "digits", itoa(r.Digits), "keep", itoa(r.Keep),

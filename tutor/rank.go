@@ -33,6 +33,8 @@ type habit struct{ full, four, three float64 }
 var (
 	habitFine   = habit{0.64, 0.30, 0.06} // writes 4 digits or more, hundredths of a degree
 	habitCoarse = habit{0.50, 0.25, 0.25} // writes fewer
+
+	habitRounder = habit{0.55, 0.25, 0.20} // has rounded one value too soon, and so maybe others
 )
 
 // habitOf is the mix for a value of q written as v ± half.
@@ -245,6 +247,9 @@ func (t *table) inCell(q *Quantity, c *cell, v, half float64) float64 {
 	}
 	s := t.blur(c)
 	h := habitOf(q, v, half)
+	if t.guesses[c.from].first.rounded != nil {
+		h = habitRounder
+	}
 	return h.full*inside + h.four*blurred(d, half, s.four, inside) + h.three*blurred(d, half, s.three, inside)
 }
 

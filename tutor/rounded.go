@@ -13,11 +13,13 @@ import (
 // ratio, decimals of an angle; rounding is more common than cutting off.
 const (
 	weightRounded = 1.0
-	weightCut     = 0.3
-	weightThird   = 0.2 // of a third digit: three are what an answer asks
+	weightCut     = 0.4
+	weightThird   = 0.4 // of a third digit: three are what an answer asks
+
+	weightTogether = 1.0 // of every value read being kept so
 
 	weightNoted  = 1.0 // a quantity, a sine or cosine, the value an inverse key is pressed on
-	weightPassed = 0.1 // a square, product or sum on the way, which most calculators keep
+	weightPassed = 0.5 // a square, product or sum on the way, which most calculators keep
 )
 
 // noted is how likely a value on the way is to be written down.
@@ -34,8 +36,8 @@ func noted(n expr.Node) float64 {
 // farRel and farAngle are how far from the truth early rounding is looked for:
 // one digit of a sine may be worth this much of an angle.
 const (
-	farRel   = 0.25
-	farAngle = 25.0
+	farRel   = 0.5
+	farAngle = 45.0
 )
 
 // near is the table of early rounding for an entry near the truth; an empty
@@ -43,6 +45,9 @@ const (
 func (s *state) near(q int, r entry.Reading) *table {
 	quantity := &s.w.Lesson.Quantities[q]
 	far := farRel * math.Abs(quantity.True)
+	if quantity.Signed { // it may be the small difference of large ones
+		far = max(far, farRel*s.w.largest())
+	}
 	if quantity.Dim == statics.DimAngle {
 		far = farAngle
 	}
@@ -71,6 +76,10 @@ func (s *state) early(q int) *table {
 				out = s.downstream(out, &plans[i], wrong)
 			}
 		}
+	}
+	all := s.roundedTogether(q)
+	for i := range all {
+		out = append(out, guess{value: all[i].value, weight: all[i].weight, first: &all[i]})
 	}
 	itself := s.roundedItself(q)
 	for i := range itself {
@@ -130,6 +139,45 @@ func (s *state) roundedIn(q int) []outcome {
 				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: d.weight * f.share * noted(node), tree: tree, prog: f.prog, start: s.sound,
 					rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle}})
 			}
+		}
+	}
+	return out
+}
+
+// roundedTogether lists what q comes to where every value that a route reads is
+// kept to the same few digits; named is the one that moves q most.
+func (s *state) roundedTogether(q int) []outcome {
+	l := s.w.Lesson
+	var out []outcome
+	for j := range l.Quantities[q].Routes {
+		f := &l.prep.routes[q][j]
+		straight := f.prog.Run(s.sound, &s.tape)
+		for n := 1; n < s.w.Settings.Work.Magnitude; n++ {
+			d := Digits{n, max(0, n-2)}
+			kept := slices.Clone(s.sound)
+			most, named, moved := 0.0, -1, 0
+			f.reads.each(func(i int) {
+				in := &l.Quantities[i]
+				v := d.roundTo(in.Dim, s.sound[i])
+				if in.Given || s.standing.has(i) || v == s.sound[i] {
+					return
+				}
+				kept[i] = v
+				moved++
+				if by := math.Abs(s.workedWith(f.prog, -1, i, v) - straight); by > most {
+					most, named = by, i
+				}
+			})
+			v := f.prog.Run(kept, &s.tape)
+			if moved < 2 || named < 0 || math.IsNaN(v) {
+				continue
+			}
+			in := &l.Quantities[named]
+			rounded := &Rounded{What: l.plain(in.Name), Digits: d.Magnitude, Keep: s.w.Settings.Work.Magnitude}
+			if in.Dim == statics.DimAngle {
+				rounded = &Rounded{What: l.plain(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
+			}
+			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weightTogether * f.share, tree: l.Quantities[q].Routes[j].Tree, prog: f.prog, start: s.sound, rounded: rounded})
 		}
 	}
 	return out

@@ -30,13 +30,14 @@ func TestPrintedRoundingChains(t *testing.T) {
 			t.Log(got.Verdict, got.Feedback)
 		})
 	}
-	assert.Equal(t, 7, rows)
+	assert.Equal(t, 8, rows)
 }
 
 // The same where another kind of problem takes the book's givens as they stand.
 // Of the other rows of this sort in the check values, up2-t7 and up2-e19 are in
-// space, up2-e18, up2-t15 and up2-e19 ask for moments and products of vectors,
-// and up5-e7 divides by a mass, which no kind does.
+// space, and up2-e18, up2-t15 and up2-e19 ask for moments and products of
+// vectors. That up5-e7 divides by a mass first is no step of a lesson; its last
+// step is among the recast rows.
 func TestPrintedRoundingChainsOfOtherKinds(t *testing.T) {
 	weight := branch("", leaf("name", "W"), leaf("is", "weight"), leaf("mass", "70 kg"))
 	cable := func(name, direction string) Source {
@@ -88,6 +89,40 @@ func TestEarlyRoundingNamesTheIntermediate(t *testing.T) {
 			assert.Equal(t, r.what, got.Rounded.What)
 			assert.Equal(t, r.digits, got.Rounded.Digits)
 			assert.Equal(t, r.keep, got.Rounded.Keep)
+			assert.Contains(t, got.Feedback, r.what)
+		})
+	}
+}
+
+// A right value with too few digits accuses nobody, and neither does what
+// correct rounding comes to where the problem multiplies it beyond the limit.
+func TestRoundingAloneIsNoSlip(t *testing.T) {
+	small := pair(t, "0.91506351 N", "0 deg", "8.25 N", "-90 deg")
+	steep := pair(t, "851 N", "125 deg", "669 N", "-33 deg")
+	three := DefaultSettings()
+	three.Answer, three.Work = Digits{3, 1}, Digits{3, 1}
+	rows := []struct {
+		name            string
+		l               *Lesson
+		settings        Settings
+		quantity, entry string
+		what            string
+		digits, keep    int
+	}{
+		{"R to one digit", barge(t), DefaultSettings(), "R", "700 N", "R", 1, 4},
+		{"R to one digit, in kN", barge(t), DefaultSettings(), "R", "0.7 kN", "R", 1, 4},
+		{"a whole degree", barge(t), DefaultSettings(), "beta", "63", "β", 0, 2},
+		{"a whole degree, three tens", barge(t), DefaultSettings(), "alpha", "30°", "α", 0, 2},
+		{"a half rounded up", small, DefaultSettings(), "Ry", "-8.3 N", "Ry", 2, 4},
+		// R² = 851² + 669² − 2·851·669·cos 22°, each to three digits: 110 000, R = 332 (340.64)
+		{"a small difference of squares", steep, three, "R", "332 N", "P² + Q²", 3, 4},
+	}
+	for _, r := range rows {
+		t.Run(r.name, func(t *testing.T) {
+			got := NewWork(r.l, r.settings).Enter(r.quantity, r.entry)
+			require.Equal(t, EarlyRounding, got.Verdict, "%+v", got)
+			assert.Empty(t, got.Slips)
+			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle}, *got.Rounded)
 			assert.Contains(t, got.Feedback, r.what)
 		})
 	}

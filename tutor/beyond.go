@@ -1,0 +1,188 @@
+package tutor
+
+import (
+	"math"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/entry"
+)
+
+// Some wrong values accuse nobody: a right value written with too few digits,
+// and what correct rounding at the digits asked comes to where the problem
+// multiplies it beyond the band's limit.
+
+// onlyRounded is what was rounded too soon where an entry is either of those;
+// nil where it is not.
+func (w *Work) onlyRounded(q *Quantity, r entry.Reading) *Rounded {
+	if r.Form != entry.Number || len(r.Halves) == 0 {
+		return nil
+	}
+	if o := w.shortened(q, r); o != nil {
+		return o
+	}
+	return w.beyondLimit(q, r)
+}
+
+// shortened is q itself where the entry is its true value rounded to the
+// digits typed, fewer than asked.
+func (w *Work) shortened(q *Quantity, r entry.Reading) *Rounded {
+	u, ok := statics.UnitBySymbol(r.Unit)
+	if own := w.Lesson.UnitOf(q); !ok || u.Dim != q.Dim || math.IsNaN(q.True) {
+		u = own
+	}
+	scale := w.Lesson.UnitOf(q).Factor / u.Factor // the digits are those of the unit written
+	if q.Dim == statics.DimAngle {
+		scale = 1
+	}
+	truth := q.True
+	if q.Turns {
+		truth += 360 * math.Round((r.Value-q.True)/360)
+	}
+	coarsest := r.Halves[len(r.Halves)-1]
+	for _, d := range w.Settings.tooFew(q.Dim, truth*scale) {
+		half := 0.5 * pow10(-d.digits)
+		if q.Dim != statics.DimAngle {
+			half = 0.5 * pow10(leading(truth*scale)+1-d.digits) / scale
+		}
+		rounded := math.Abs(d.value/scale-truth) <= half*(1+1e-9) // not cut
+		if rounded && math.Abs(d.value/scale-r.Value) <= 1e-9*math.Abs(truth) && half <= coarsest*(1+1e-9) {
+			return &Rounded{What: w.Lesson.plain(q.Name), Digits: d.digits, Keep: d.keep, angle: d.angle}
+		}
+	}
+	return nil
+}
+
+// farthest bounds what correct rounding is followed to: beyond it the way can't
+// be worked at these digits at all, and anything is as likely.
+const (
+	farthest      = 12   // times the limit
+	beyondLargest = 0.01 // of the largest force, for a component
+)
+
+// beyondLimit is the value on the way whose rounding may have carried the
+// entry beyond the band's limit, every value being kept to the digits asked.
+func (w *Work) beyondLimit(q *Quantity, r entry.Reading) *Rounded {
+	limit, asked := w.limit(q), w.Settings.asked(q).halfUnit(q.Dim, q.True)
+	off := q.apart(r.Value, q.True)
+	most := limit
+	if q.Signed { // it may be the small difference of large ones
+		most = max(most, beyondLargest*w.largest())
+	}
+	if off > farthest*most {
+		return nil
+	}
+	var best *Rounded
+	least := math.Inf(1)
+	for j := range q.Routes {
+		if m := q.Routes[j].Method; w.Settings.Method != AnyMethod && m != AnyMethod && m != w.Settings.Method {
+			continue
+		}
+		s := sources{w: w, q: q}
+		half := s.reach(j) + asked
+		if half <= limit || off > half || half >= least || s.most.What == "" {
+			continue
+		}
+		most := s.most
+		most.Keep = most.Digits + max(1, int(math.Ceil(math.Log10(half/limit))))
+		best, least = &most, half
+	}
+	return best
+}
+
+// sources adds up what rounding on the way may do, without a limit, and keeps
+// what may do most.
+type sources struct {
+	w     *Work
+	q     *Quantity
+	all   width
+	worst float64
+	most  Rounded
+}
+
+// reach is how far correct rounding may carry the quantity by its route j.
+func (s *sources) reach(j int) float64 {
+	w := s.w
+	i := w.Lesson.index[s.q.Name]
+	f := &w.Lesson.ready().routes[i][j]
+	on := set(0).with(i)
+	if f.crest == nil {
+		s.formula(s.q, s.q.Routes[j].Tree, 1, on)
+		return s.all.half()
+	}
+	s.formula(s.q, f.crest.sine, 1, on)
+	x := expr.Eval(f.crest.sine, w.Lesson.Truth)
+	s.add(w.Lesson.called(s.q, s.q.Routes[j].Tree, f.crest.sine), statics.DimRatio, min(x, nearOne), 1)
+	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
+	off := s.all.half()
+	return max(angle(x+off)-angle(x), angle(x)-angle(x-off))
+}
+
+// add notes a value that is rounded on the way, and how much of its error
+// arrives.
+func (s *sources) add(what string, dim statics.Dimension, v, slope float64) {
+	d := s.w.Settings.Work
+	e := slope * d.halfUnit(dim, v)
+	if math.IsNaN(e) || math.IsInf(e, 0) {
+		return
+	}
+	s.all.add(1, e)
+	if e <= s.worst {
+		return
+	}
+	s.worst, s.most = e, Rounded{What: what, Digits: d.Magnitude}
+	if dim == statics.DimAngle {
+		s.most = Rounded{What: what, Digits: d.Angle, angle: true}
+	}
+}
+
+// formula follows what is worked out in a formula for q, and what it reads.
+func (s *sources) formula(q *Quantity, tree expr.Node, slope float64, on set) {
+	l := s.w.Lesson
+	read := map[int]float64{}
+	for _, p := range expr.Trace(tree, l.Truth) {
+		switch n := p.Node.(type) {
+		case expr.Sym:
+			read[l.index[n.Name]] += p.Slope
+		case expr.Num, expr.Ang, expr.Pi:
+		default:
+			v := belowOne(p.Node, p.Value)
+			if p.Site != 0 && !(inner{dimension(p.Node), v, 0, l.ofGivens(p.Node)}).exact(s.w.Settings.Work) {
+				s.add(l.called(q, tree, p.Node), dimension(p.Node), v, slope*math.Abs(p.Slope))
+			}
+		}
+	}
+	for i := range l.Quantities {
+		if by, ok := read[i]; ok {
+			s.input(i, slope*math.Abs(by), on)
+		}
+	}
+}
+
+// input follows a value that a formula reads: as typed where it was entered,
+// otherwise found in the head.
+func (s *sources) input(i int, slope float64, on set) {
+	in := &s.w.Lesson.Quantities[i]
+	off, entered := s.w.entered(in)
+	switch {
+	case in.Given, on.has(i), math.IsNaN(slope):
+		return
+	case entered:
+		s.all.sum += slope * off
+		s.all.variance += slope * off * slope * off
+		return
+	}
+	s.add(s.w.Lesson.plain(in.Name), in.Dim, in.True, slope)
+	widest, route := -1.0, -1
+	for j, f := range s.w.Lesson.ready().routes[i] {
+		if !f.taken {
+			continue
+		}
+		if one := s.w.sum(f.reads, f.slopes, f.inner, on.with(i), s.w.entered).half(); one > widest {
+			widest, route = one, j
+		}
+	}
+	if route >= 0 {
+		s.formula(in, in.Routes[route].Tree, slope, on.with(i))
+	}
+}
