@@ -84,7 +84,7 @@ func (w *Work) asAsked(q *Quantity, r entry.Reading, moved bool) bool {
 	case r.Unit != degree.Symbol || moved:
 		return false
 	case !q.Turns:
-		return true
+		return math.Abs(r.Value) < 360
 	case as == FromX, as == FromThing:
 		return r.Value > -180-1e-9 && r.Value < 360
 	case as == AsBearing:

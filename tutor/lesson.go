@@ -243,7 +243,7 @@ func (l *Lesson) seal() *Lesson {
 // direction, plain otherwise.
 func (q *Quantity) apart(a, b float64) float64 {
 	d := math.Abs(a - b)
-	if q.Turns {
+	if q.Dim == statics.DimAngle {
 		d = math.Abs(math.Remainder(a-b, 360))
 	}
 	return d
