@@ -12,7 +12,7 @@ import (
 )
 
 // obliqueComponents is a force taken apart along two axes that need not be at
-// right angles, between which it lies.
+// right angles. Where it lies outside their angle, a component is negative.
 //
 // The triangle is that of two-forces with the components as its sides: the one
 // along the first axis (Fu), the one along the second (Fv), and the force F
@@ -33,13 +33,14 @@ var obliqueComponents = Kind{
 	Build:  buildObliqueComponents,
 	Scenes: scenesObliqueComponents,
 	Draw:   drawObliqueComponents,
-	Rule:   "6a9w",
+	Rule:   "zmbt",
 	Bank: []Source{
 		oblique("A tug's pull is carried by two lines of a bridle.", force("P", "560 N", "70 deg"), axis("u", "25 deg"), axis("v", "118 deg")),
 		oblique("The pull of a mooring is split along the quay and along a finger of the jetty.", force("M", "6.4 kN", "52 deg"), axis("a", "0 deg"), axis("b", "75 deg")),
 		oblique("A load on the derrick is carried by its boom and by its topping lift.", force("W", "850 lb", "-65 deg"), axis("u", "-20 deg"), axis("v", "-130 deg")),
 		oblique("The tide's push on a buoy is held along two chains.", force("T", "1.2 kip", "160 deg"), axis("c", "3:4 up left"), axis("d", "195 deg")),
 		oblique("The winch's pull is taken apart along the slipway and along a guide rail.", force("F", "930 N", "215 deg"), axis("s", "20 deg below -x"), axis("r", "262 deg")),
+		oblique("A tow's pull is taken apart along the channel and along a leading line that lies beyond it.", force("T", "720 N", "80 deg"), axis("u", "45 deg"), axis("v", "-20 deg")),
 	},
 }
 
@@ -61,6 +62,9 @@ func drawObliqueComponents(d *Draw) Source {
 	size := itoa(d.Step(150, 950, 10)) + []string{" N", " N", " lb"}[d.Below(3)]
 	at := d.Direction(1)
 	first, second := at-d.Step(15, 75, 1), at+d.Step(15, 75, 1)
+	if d.Below(4) == 0 { // outside the angle of the axes: one component is negative
+		second = first - d.Step(25, 80, 1)
+	}
 	if d.Below(2) == 1 {
 		first, second = second, first
 	}
@@ -86,23 +90,23 @@ func buildObliqueComponents(p *Problem) (*Lesson, error) {
 	t := triangle{unit: given.Field("magnitude").Unit}
 	t.result = newPull(given, "", t.unit)
 	f, u, v := t.result.vec, along1(axes[0]), along1(axes[1])
-	t.alpha, t.beta, t.gamma = statics.Between(f, v).Degrees(), statics.Between(u, f).Degrees(), statics.Between(u, r2.Scale(-1, v)).Degrees()
-	switch {
-	case t.gamma < minOblique || t.gamma > 180-minOblique:
-		return nil, say("parallel")
-	case t.alpha < minOblique || t.beta < minOblique:
-		return nil, say("along")
-	case t.alpha+t.beta > 180-t.gamma+1e-6:
-		return nil, say("outside")
-	}
+	apart := statics.Between(u, v).Degrees()
 	whole := r2.Cross(u, v)
-	t.ccw = whole > 0
 	sizes := [2]float64{r2.Cross(f, v) / whole, r2.Cross(u, f) / whole} // f = sizes·(u, v)
 	for i, side := range []*pull{&t.first, &t.second} {
 		d := axes[i].Field("direction")
 		n := []string{"u", "v"}[i]
-		*side = pull{name: "F" + n, dir: "theta" + n, heading: d.Heading, at: d.Value, size: sizes[i], vec: statics.Polar(sizes[i], d.Heading.Angle()),
+		*side = pull{name: "F" + n, dir: "theta" + n, heading: d.Heading, at: d.Value, size: sizes[i], back: sizes[i] < 0, vec: statics.Polar(sizes[i], d.Heading.Angle()),
 			symbol: expr.Symbol{Letter: t.result.symbol.Letter, Sub: t.result.symbol.Sub + names[i], Spoken: t.result.symbol.Spoken + " " + names[i]}}
+	}
+	first, second := t.first.vec, t.second.vec
+	t.ccw = r2.Cross(first, second) > 0
+	t.alpha, t.beta, t.gamma = statics.Between(f, second).Degrees(), statics.Between(first, f).Degrees(), statics.Between(first, r2.Scale(-1, second)).Degrees()
+	switch {
+	case apart < minOblique || apart > 180-minOblique:
+		return nil, say("parallel")
+	case min(t.alpha, t.beta, 180-t.alpha, 180-t.beta) < minOblique:
+		return nil, say("along")
 	}
 	return t.oblique(names), nil
 }
@@ -126,12 +130,14 @@ func (t *triangle) oblique(names [2]string) *Lesson {
 	for i, p := range []pull{t.first, t.second} {
 		near, far := []expr.Node{beta, alpha}[i], []expr.Node{alpha, beta}[i] // to this axis, and to the other
 		q := p.magnitude()
-		q.Answer, q.Twin = true, []string{"Fv", "Fu"}[i]
+		q.Answer, q.Twin, q.Signed = true, []string{"Fv", "Fu"}[i], t.first.back || t.second.back
 		q.Routes = append(t.sideRoutes(i), t.twoEquations(i))
-		q.Mistakes = []Mistake{
-			{"right-triangle-assumed", expr.Mul(t.result.force(), expr.Cos(near))},
-			{"right-triangle-assumed", expr.Mul(t.result.force(), expr.Sin(far))},
-			{"right-triangle-assumed", expr.Div(t.result.force(), expr.Cos(near))}}
+		for _, tree := range []expr.Node{expr.Mul(t.result.force(), expr.Cos(near)), expr.Mul(t.result.force(), expr.Sin(far)), expr.Div(t.result.force(), expr.Cos(near))} {
+			if p.back {
+				tree = expr.Neg{X: tree}
+			}
+			q.Mistakes = append(q.Mistakes, Mistake{"right-triangle-assumed", tree})
+		}
 		qs = append(qs, q)
 	}
 	l := &Lesson{Unit: t.unit, Ways: []Way{

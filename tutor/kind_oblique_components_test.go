@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"math"
 	"strconv"
 	"testing"
 
@@ -24,11 +25,19 @@ func obliqueLesson(t checker, src Source) *Lesson {
 // The components solve Fu u + Fv v = F, as gonum solves the two equations; and
 // every route agrees with them, however the axes lie and are numbered.
 func TestObliqueComponentsSolveTheSystem(t *testing.T) {
+	negative := 0
+	defer func() { assert.NotZero(t, negative) }()
 	rapid.Check(t, func(t *rapid.T) {
 		at := rapid.Float64Range(-180, 180).Draw(t, "direction")
-		first, second := rapid.Float64Range(3, 100).Draw(t, "to u"), rapid.Float64Range(3, 75).Draw(t, "to v")
+		first, second := rapid.Float64Range(3, 177).Draw(t, "to u"), rapid.Float64Range(3, 177).Draw(t, "to v")
+		if rapid.Bool().Draw(t, "v on the same side") {
+			second = -second
+		}
 		if rapid.Bool().Draw(t, "clockwise") {
 			first, second = -first, -second
+		}
+		if apart := math.Abs(math.Remainder(first+second, 180)); apart < 3 {
+			t.Skip("along one line")
 		}
 		size := rapid.Float64Range(1, 9999).Draw(t, "magnitude")
 		deg := func(v float64) string { return strconv.FormatFloat(v, 'f', 3, 64) + " deg" }
@@ -38,12 +47,15 @@ func TestObliqueComponentsSolveTheSystem(t *testing.T) {
 			sin, cos := (statics.Angle(l.Truth(name)) * statics.Degree).Sincos()
 			return cos, sin
 		}
+		if l.Truth("Fu") < 0 || l.Truth("Fv") < 0 {
+			negative++
+		}
 		ux, uy := dir("thetau")
 		vx, vy := dir("thetav")
 		fx, fy := dir("theta")
 		var got mat.VecDense
 		require.NoError(t, got.SolveVec(mat.NewDense(2, 2, []float64{ux, vx, uy, vy}), mat.NewVecDense(2, []float64{l.Truth("F") * fx, l.Truth("F") * fy})))
-		scale := max(l.Truth("F"), l.Truth("Fu"), l.Truth("Fv"))
+		scale := max(l.Truth("F"), math.Abs(l.Truth("Fu")), math.Abs(l.Truth("Fv")))
 		assert.InDelta(t, got.AtVec(0), l.Truth("Fu"), 1e-9*scale)
 		assert.InDelta(t, got.AtVec(1), l.Truth("Fv"), 1e-9*scale)
 	})
@@ -74,8 +86,7 @@ func TestObliqueComponentsOfPublishedTriangles(t *testing.T) {
 
 func TestObliqueComponentsRefused(t *testing.T) {
 	for name, row := range map[string]struct{ f, u, v, un, why string }{
-		"outside":            {"100 deg", "10 deg", "80 deg", "u", "does not lie between"},
-		"outside, reversed":  {"220 deg", "10 deg", "80 deg", "u", "does not lie between"},
+		"against":            {"190 deg", "10 deg", "80 deg", "u", "lies along one of the axes"},
 		"along":              {"10 deg", "10 deg", "80 deg", "u", "lies along one of the axes"},
 		"parallel axes":      {"30 deg", "10 deg", "10.2 deg", "u", "along one line"},
 		"opposite axes":      {"30 deg", "10 deg", "190 deg", "u", "along one line"},
@@ -98,4 +109,20 @@ func TestProjectionForObliqueComponent(t *testing.T) {
 	require.Equal(t, SlipFound, r.Verdict, r.Feedback)
 	assert.Contains(t, r.Slips[0].IDs, "right-triangle-assumed")
 	assert.Equal(t, Correct, w.Enter("Fu", "416.7 N").Verdict) // 560 sin 48° / sin 87°
+}
+
+// By hand: 720 N at 80° along 45° and −20°. Across the second axis
+// Fu sin 65° = 720 sin 100°, so Fu = 782.4 N; across the first
+// Fv sin(−65°) = 720 sin 35°, so Fv = −455.7 N.
+func TestAComponentAgainstItsAxis(t *testing.T) {
+	l := obliqueLesson(t, obliqueComponents.Bank[5])
+	assert.InDelta(t, 782.363, l.Truth("Fu"), 0.005)
+	assert.InDelta(t, -455.668, l.Truth("Fv"), 0.005)
+	w := NewWork(l, DefaultSettings())
+	r := w.Enter("Fv", "455.7 N")
+	require.Equal(t, SlipFound, r.Verdict, r.Feedback)
+	assert.Contains(t, r.Slips[0].IDs, "sign-lost")
+	assert.Equal(t, Correct, w.Enter("Fv", "-455.7 N").Verdict)
+	assert.Equal(t, Correct, w.Enter("Fu", "782.4 N").Verdict)
+	assert.True(t, w.Done())
 }

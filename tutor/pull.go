@@ -20,6 +20,7 @@ type pull struct {
 	size    float64         // in the lesson's unit
 	at      float64         // the direction as given, degrees
 	vec     r2.Vec
+	back    bool // a component against its axis: in a triangle it is a side of −size, 180° round
 }
 
 // newPull is a force of a statement; n is its number.
@@ -32,8 +33,28 @@ func newPull(it Item, n string, unit statics.Unit) pull {
 }
 
 // force and direction are the symbols of a pull in formulas.
-func (p pull) force() expr.Node     { return expr.S(p.name) }
-func (p pull) direction() expr.Node { return expr.S(p.dir) }
+// A component against its axis is taken as the side of a triangle that it makes.
+func (p pull) force() expr.Node {
+	if p.back {
+		return expr.Neg{X: expr.S(p.name)}
+	}
+	return expr.S(p.name)
+}
+
+func (p pull) direction() expr.Node {
+	if p.back {
+		return expr.Add(expr.S(p.dir), expr.Deg(180))
+	}
+	return expr.S(p.dir)
+}
+
+// points is the direction of a pull as a side of a triangle, in degrees.
+func (p pull) points() float64 {
+	if p.back {
+		return p.at + 180
+	}
+	return p.at
+}
 
 // magnitude and heading are a pull's quantities; a kind says which are given.
 func (p pull) magnitude() Quantity {

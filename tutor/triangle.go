@@ -37,8 +37,14 @@ func (t *triangle) sideRoutes(i int) []Route {
 			expr.Div(expr.Mul(s[j].force(), expr.Sin(own)), expr.Sin(expr.S(angleNames[j])))})
 	}
 	a, b := s[others(i)[0]].force(), s[others(i)[1]].force()
-	return append(routes, Route{"cosine-law", "cosine-law", ByTriangle,
+	routes = append(routes, Route{"cosine-law", "cosine-law", ByTriangle,
 		expr.Sqrt(expr.Sub(expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(own))))})
+	for k := range routes {
+		if s[i].back {
+			routes[k].Tree = expr.Neg{X: routes[k].Tree}
+		}
+	}
+	return routes
 }
 
 func others(i int) [2]int { return [2]int{[3]int{1, 0, 0}[i], [3]int{2, 2, 1}[i]} }
@@ -88,7 +94,7 @@ func (t *triangle) turn(from, to pull, v float64) Route {
 	if !t.ccw {
 		from, to = to, from
 	}
-	return Route{"directions", "angle-from-direction", AnyMethod, difference(to.direction(), from.direction(), to.at-from.at, v)}
+	return Route{"directions", "angle-from-direction", AnyMethod, difference(to.direction(), from.direction(), to.points()-from.points(), v)}
 }
 
 // laid is the direction that lies an angle beyond another in the triangle's
