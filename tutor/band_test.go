@@ -4,6 +4,7 @@ import (
 	"flag"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -287,6 +288,12 @@ func TestNothingOutsideTheBandIsAccepted(t *testing.T) {
 	}
 }
 
+// misplaced tells whether an entry is taken for one with its point misplaced,
+// as a direction beyond a turn may be.
+func misplaced(r Reply) bool {
+	return r.Verdict == SlipFound && slices.Contains(r.Slips[0].IDs, "decimal-place")
+}
+
 // An angle written another way gets the same verdict. Right or wrong never
 // depends on the writing; which mistake is seen may, where the other writing is
 // finer or coarser, as seconds and radians must be, or an angle of the figure
@@ -310,7 +317,7 @@ func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
 				for k, text := range ways {
 					got := w.judge(q, text)
 					compared++
-					if (want == Correct) != (got.Verdict == Correct) || q.Turns && k > 1 && want != got.Verdict {
+					if (want == Correct) != (got.Verdict == Correct) || q.Turns && k > 1 && want != got.Verdict && !misplaced(got) {
 						t.Fatalf("seed %d: %s = %v written %s: %s for %s; %+v", seed, name, v, text, got.Verdict, want, got.Fault)
 					}
 					if want != got.Verdict {

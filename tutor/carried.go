@@ -57,13 +57,20 @@ func (f *routeFacts) goesOn(quantity, route int) []planStep {
 		st.supplement = true
 		steps = append(steps, st)
 	}
+	if f.quadrant != nil {
+		st.asDrawn = true
+		steps = append(steps, st)
+	}
 	return steps
 }
 
 // share is how often a step is taken this way.
 func (st *planStep) share() float64 {
-	if st.supplement {
+	switch {
+	case st.supplement:
 		return shareBlunt
+	case st.asDrawn:
+		return shareDrawn
 	}
 	return 1
 }

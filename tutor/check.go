@@ -87,7 +87,19 @@ func (w *Work) unrounded(r entry.Reading) bool {
 	}) {
 		return false
 	}
-	return !slices.ContainsFunc(r.Literals, func(l entry.Literal) bool { return !w.stated(l.Value) })
+	return !slices.ContainsFunc(r.Literals, func(l entry.Literal) bool { return !w.statedAs(r, l) })
+}
+
+// statedAs tells whether a number of an expression is stated, degrees written as
+// radians or gradians by mistake among them.
+func (w *Work) statedAs(r entry.Reading, l entry.Literal) bool {
+	if w.stated(l.Value) {
+		return true
+	}
+	if _, angle := expr.At(r.Tree, l.Site).(expr.Ang); !angle || l.Right {
+		return false
+	}
+	return w.stated(l.Value*math.Pi/180) || w.stated(l.Value/0.9)
 }
 
 // stated tells whether v is a number of the statement, one miscopied from it,

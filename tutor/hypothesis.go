@@ -28,6 +28,8 @@ type outcome struct {
 	prog  *expr.Program
 	start []float64 // the values it is worked from
 	forms []form    // the formulas behind ids
+
+	copied *place // a given read as another value in this formula, or nil
 }
 
 // form is a formula that a slip leads to.
@@ -67,7 +69,6 @@ func (s *state) tabulate(q int) []guess {
 			out = s.downstream(out, &plans[i], wrong)
 		}
 	}
-	out = s.miswritten(out, q)
 	out = s.misread(out, q)
 	return s.throughout(out, q)
 }
@@ -75,22 +76,6 @@ func (s *state) tabulate(q int) []guess {
 // shareMiswritten is the weight of a slip in writing down a value that is
 // carried from a wrong entry, against one in writing down the right one.
 const shareMiswritten = 0.5
-
-// miswritten appends the slips made in writing down what follows from an
-// earlier wrong entry.
-func (s *state) miswritten(out []guess, q int) []guess {
-	if s.wrong == 0 {
-		return out
-	}
-	t := s.carriedTo(q)
-	for i := range t.cells {
-		wrong := s.written(q, t.cells[i].value, "", shareMiswritten*t.cells[i].weight/t.total)
-		for k := range wrong {
-			out = append(out, guess{value: wrong[k].value, weight: wrong[k].weight, first: &wrong[k]})
-		}
-	}
-	return out
-}
 
 // carriedTo is the table of what follows for q, made when first asked for.
 func (s *state) carriedTo(q int) *table {
@@ -106,17 +91,35 @@ func (s *state) carriedTo(q int) *table {
 // downstream appends what a quantity comes to by plan p for every wrong value
 // of an earlier one, every later step being right.
 func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
+	q := &s.w.Lesson.Quantities[p.steps[len(p.steps)-1].quantity]
 	for i := range wrong {
 		o := &wrong[i]
 		if o.tree == nil { // written down wrong, which a step in the head is not
 			continue
 		}
 		v := p.run(s.fresh(), o.came(), &s.tape)
-		if !math.IsNaN(v) {
-			out = append(out, guess{value: v, weight: o.weight * p.weight, first: o, plan: p})
+		if math.IsNaN(v) || p.blunt() && q.gap(180-v, q.True) <= 1e-6 { // the other angle is all that is wrong
+			continue
+		}
+		g := guess{value: v, weight: o.weight * p.weight, first: o, plan: p}
+		out = append(out, g)
+		if drawn, other := s.asDrawn(p, v); other {
+			g.value, g.weight = drawn, g.weight*shareDrawn
+			out = append(out, g)
 		}
 	}
 	return out
+}
+
+// asDrawn is what the last step of a plan that was just run comes to where the
+// quadrant is that of the sketch; false where that is what came out.
+func (s *state) asDrawn(p *plan, v float64) (drawn float64, other bool) {
+	last := &p.steps[len(p.steps)-1]
+	if last.quadrant == nil {
+		return v, false
+	}
+	drawn = last.prog.Run(s.scratch, &s.tape)
+	return drawn, s.w.Lesson.Quantities[last.quantity].gap(drawn, v) > 1e-6
 }
 
 // misread appends what q is in the problem that a learner works who misreads

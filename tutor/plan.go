@@ -27,6 +27,7 @@ type planStep struct {
 	prog            *expr.Program
 	quadrant        *ofComponents // where an arctangent ends it, and the value may be a wrong one
 	supplement      bool          // the other angle of the same sine
+	asDrawn         bool          // the quadrant is that of the sketch, whatever the signs
 }
 
 // ofComponents is a direction's two components: whoever goes on with wrong ones
@@ -45,6 +46,7 @@ const (
 	shareMixed = 0.2 // of going over from one method to the other
 	shareAside = 0.2 // of finding a value again by a way the wrong one doesn't touch
 	shareBlunt = 0.3 // of taking the other angle of the same sine
+	shareDrawn = 0.3 // of choosing the quadrant by the sketch where the signs say another
 
 	leastPlan = 0.01 // plans thought of less often than this are left out
 	maxPlans  = 16   // for one place, likeliest first
@@ -174,16 +176,28 @@ func (p *planner) read(from draft, reads, on set, touched bool, emit func(draft)
 		rest := reads &^ (1 << i)
 		p.find(from, i, on.with(i), func(done draft) { p.read(done, rest, on, true, emit) })
 		from.skip = from.skip.with(i)
-		from.weight *= shareAside
+		from.weight *= max(shareAside, p.untouched(i))
 	}
 	if touched && from.weight >= leastPlan {
 		emit(from)
 	}
 }
 
+// untouched is how often a quantity is found by a way that the wrong one does
+// not touch.
+func (p *planner) untouched(i int) float64 {
+	sum := 0.0
+	for _, f := range p.l.prep.routes[i] {
+		if f.reads&p.touched == 0 {
+			sum += f.share
+		}
+	}
+	return sum
+}
+
 // work is the value a step comes to.
 func (st *planStep) work(values []float64, tape *expr.Tape) float64 {
-	if st.quadrant != nil {
+	if st.quadrant != nil && !st.asDrawn {
 		x, y := st.quadrant.x.Run(values, tape), st.quadrant.y.Run(values, tape)
 		return math.Atan2(y, x) * 180 / math.Pi
 	}

@@ -17,6 +17,7 @@ type prepared struct {
 	made     []sync.Once    // of variants
 	variants [][]variant    // by quantity, see variantsOf
 	pairs    [][]variant    // by quantity: two slips in one formula; made when first asked
+	doubles  []doubles      // by quantity: two slips together
 	givens   set
 	modes    []mode
 
@@ -86,7 +87,7 @@ func (l *Lesson) ready() *prepared {
 			panic("tutor: a lesson of more than 64 quantities")
 		}
 		n := len(l.Quantities)
-		p := &prepared{made: make([]sync.Once, n), variants: make([][]variant, n), pairs: make([][]variant, n)}
+		p := &prepared{made: make([]sync.Once, n), variants: make([][]variant, n), pairs: make([][]variant, n), doubles: make([]doubles, n)}
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"closingside/statics"
+	"closingside/statics/expr"
 	"closingside/tutor/entry"
 )
 
@@ -95,6 +96,9 @@ type group struct {
 // weigh ranks every hypothesis about a wrong entry, and "nothing explains it".
 // Two slips together are looked at where one does not do.
 func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
+	if len(r.Halves) == 0 {
+		r.Halves = []float64{w.formulaHalf(q, r)}
+	}
 	s, i := w.now(q), w.Lesson.index[q.Name]
 	if s.standing == 0 && !w.equationStands() { // as on an empty sheet
 		var done func()
@@ -108,9 +112,17 @@ func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 		}
 		groups[1].rate = rateCarriedAfter
 	}
-	c := w.share(q, r, groups)
-	if q.Dim != statics.DimAngle && c.unexplained-c.carriedShare-c.roundedShare > 1-sureEnough {
-		c = w.share(q, r, append(groups, group{rateTwo, made(&s.two, func() *table { return s.twoSlips(i) })}))
+	k := ranking{w: w, q: q, r: r, sum: rateUnexplained * w.density(q, r, groups[0].table)}
+	for _, g := range groups {
+		k.look(g)
+	}
+	one, two := s.misstated(i, r, groups[0].table, groups[1].table)
+	k.add(groups[0].rate, one)
+	c := k.shares()
+	if c.unexplained-c.carriedShare-c.roundedShare > 1-sureEnough {
+		k.add(rateTwo*shareWritten, two)
+		k.add(rateTwo*(1-shareWritten), s.together(i, r))
+		c = k.shares()
 	}
 	return c
 }
@@ -134,63 +146,118 @@ func made(t **table, make func() *table) *table {
 	return *t
 }
 
-// share works out the probabilities.
-func (w *Work) share(q *Quantity, r entry.Reading, groups []group) weighed {
-	type met struct {
-		table *table
-		cell  *cell
-		p     float64
+// ranking gathers what may explain an entry.
+type ranking struct {
+	w   *Work
+	q   *Quantity
+	r   entry.Reading
+	sum float64 // of the probabilities, before they are brought to 1
+
+	slips          []met
+	carried, early []met
+}
+
+// met is an explanation met: the cell of a table, or an outcome by itself.
+type met struct {
+	p       float64
+	table   *table
+	cell    *cell
+	outcome outcome
+}
+
+func (m *met) what() outcome {
+	if m.table != nil {
+		return m.table.outcome(m.cell)
 	}
-	var c weighed
-	var slips []met
-	sum := rateUnexplained * w.density(q, r, groups[0].table)
-	best := [2]met{}
-	for _, g := range groups {
-		g.table.near(r.Value, reachOf(q, r), func(cell *cell) {
-			p := g.rate * cell.weight / g.table.total * g.table.likelihood(cell, r)
-			if p <= 0 {
-				return
-			}
-			sum += p
-			m := met{g.table, cell, p}
-			switch first := g.table.guesses[cell.from].first; {
-			case first.from != "":
-				c.carriedShare += p
-				if p > best[0].p {
-					best[0] = m
-				}
-			case first.rounded != nil:
-				c.roundedShare += p
-				if p > best[1].p {
-					best[1] = m
-				}
-			default:
-				slips = append(slips, m)
-			}
-		})
-	}
-	c.carriedShare /= sum
-	c.roundedShare /= sum
-	for i, o := range [2]**outcome{&c.carried, &c.rounded} {
-		if best[i].p > 0 {
-			all := best[i].table.outcome(best[i].cell)
-			*o = &all
+	return m.outcome
+}
+
+// look adds what a group of hypotheses says.
+func (k *ranking) look(g group) {
+	g.table.near(k.r.Value, reachOf(k.q, k.r), func(cell *cell) {
+		first := g.table.guesses[cell.from].first
+		if first.of != 0 || !g.table.written(cell, k.r) { // of what was written down wrongly, see misstated
+			return
 		}
+		m := met{p: g.rate * cell.weight / g.table.total * g.table.likelihood(cell, k.r), table: g.table, cell: cell}
+		if m.p <= 0 {
+			return
+		}
+		k.sum += m.p
+		switch {
+		case first.from != "":
+			k.carried = append(k.carried, m)
+		case first.rounded != nil:
+			k.early = append(k.early, m)
+		default:
+			k.slips = append(k.slips, m)
+		}
+	})
+}
+
+// add adds explanations that are met with a rate.
+func (k *ranking) add(rate float64, hits []hit) {
+	for _, h := range hits {
+		k.sum += rate * h.p
+		k.slips = append(k.slips, met{p: rate * h.p, outcome: h.outcome})
 	}
-	slices.SortStableFunc(slips, func(a, b met) int { return cmp.Compare(b.p, a.p) })
-	kept := 0.0
-	for _, m := range slips {
-		p := m.p / sum
-		if len(c.slips) == maxSuspects || p < leastShown {
+}
+
+// shares works out the probabilities.
+func (k *ranking) shares() weighed {
+	var c weighed
+	c.carried, c.carriedShare = k.likeliest(k.carried)
+	c.rounded, c.roundedShare = k.likeliest(k.early)
+	slices.SortStableFunc(k.slips, func(a, b met) int { return cmp.Compare(b.p, a.p) })
+	for i := range k.slips {
+		m := &k.slips[i]
+		p := m.p / k.sum
+		if i >= maxWeighed || p < leastWeighed {
 			break
 		}
-		o := m.table.outcome(m.cell)
-		c.slips = addSuspect(c.slips, w.suspect(&o, r, p))
-		kept += p
+		o := m.what()
+		c.slips = addSuspect(c.slips, k.w.suspect(&o, k.r, p))
 	}
 	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
+	c.slips = c.slips[:min(len(c.slips), maxSuspects)]
+	kept := 0.0
+	for i, s := range c.slips {
+		if i > 0 && s.Probability < leastShown {
+			c.slips = c.slips[:i]
+			break
+		}
+		kept += s.Probability
+	}
 	c.unexplained = max(0, 1-kept)
 	return c
+}
+
+// likeliest is the likeliest of several explanations and the share of all.
+func (k *ranking) likeliest(all []met) (*outcome, float64) {
+	share, best := 0.0, -1
+	for i := range all {
+		share += all[i].p / k.sum
+		if best < 0 || all[i].p > all[best].p {
+			best = i
+		}
+	}
+	if best < 0 {
+		return nil, 0
+	}
+	o := all[best].what()
+	return &o, share
+}
+
+// written tells whether an expression may come of a cell: a value rounded too
+// soon would stand in it. Any number may.
+func (t *table) written(c *cell, r entry.Reading) bool {
+	if r.Form != entry.Expression || t.guesses[c.from].first.rounded == nil {
+		return true
+	}
+	return slices.ContainsFunc(t.guesses[c.from:c.to], func(g guess) bool {
+		v := math.Abs(g.first.rounded.value)
+		return slices.ContainsFunc(r.Literals, func(l entry.Literal) bool { return math.Abs(math.Abs(l.Value)-v) <= 1e-9*v })
+	})
 }
 
 // suspect is o as an explanation of an entry.
@@ -202,11 +269,16 @@ func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
 	return s
 }
 
-// addSuspect adds a suspect; one with the same ids as another, made at another
-// place or by another route, is the same accusation.
+// addSuspect adds a suspect; one whose ids are among those of another, made at
+// another place or by another route, is the same accusation.
 func addSuspect(all []Suspect, s Suspect) []Suspect {
 	for i := range all {
-		if slices.Equal(all[i].IDs, s.IDs) {
+		more, fewer := all[i].IDs, s.IDs
+		if len(more) < len(fewer) {
+			more, fewer = fewer, more
+		}
+		if among(fewer, more) {
+			all[i].IDs = more
 			all[i].Probability += s.Probability
 			return all
 		}
@@ -214,43 +286,134 @@ func addSuspect(all []Suspect, s Suspect) []Suspect {
 	return append(all, s)
 }
 
-// leastShown is the probability from which a suspect is listed.
-const leastShown = 0.005
+// among tells whether every id of some is one of all.
+func among(some, all []string) bool {
+	return !slices.ContainsFunc(some, func(id string) bool { return !slices.Contains(all, id) })
+}
+
+// leastShown is the probability from which a suspect is listed beside a likelier
+// one; leastWeighed that from which an explanation is looked at.
+const (
+	leastShown   = 0.005
+	leastWeighed = 0.0005
+	maxWeighed   = 40
+)
 
 // likelihood is the probability of the entry's cell (the values that would be
 // typed alike) under an outcome: a mixture over habits of rounding.
 func (t *table) likelihood(c *cell, r entry.Reading) float64 {
-	q := &t.s.w.Lesson.Quantities[t.q]
-	if len(r.Halves) == 0 {
-		return t.inCell(q, c, r.Value, exactly*max(1, math.Abs(q.True)))
-	}
+	return t.s.w.likely(&t.s.w.Lesson.Quantities[t.q], r, func(half float64) float64 { return t.inCell(c, r.Value, half) })
+}
+
+// likely is a likelihood over the readings of an entry's final zeros, and over
+// who writes fewer digits than are asked.
+func (w *Work) likely(q *Quantity, r entry.Reading, in func(half float64) float64) float64 {
 	p, weight, sum := 0.0, 1.0, 0.0
+	fine := w.Settings.Work.halfUnit(q.Dim, r.Value)
 	for _, half := range r.Halves {
-		p += weight * t.inCell(q, c, r.Value, half)
+		one := in(half)
+		if one > 0 && half > fine*(1+1e-9) && r.Form != entry.Expression {
+			one = shareCoarse*one + (1-shareCoarse)*in(fine)
+		}
+		p += weight * one
 		sum += weight
 		weight *= placeholder
 	}
 	return p / sum
 }
 
+// shareCoarse is the share of those who write fewer digits than are asked; in
+// others' work the digits not written are zeros (judgement).
+const shareCoarse = 0.3
+
+// formulaHalf is how closely an expression must match: as the numbers in it are
+// that were rounded on the way.
+func (w *Work) formulaHalf(q *Quantity, r entry.Reading) float64 {
+	half := exactly * max(1, math.Abs(q.True))
+	if r.Tree == nil {
+		return half
+	}
+	var trace []expr.Point
+	for _, l := range r.Literals {
+		if l.Right || w.statedAs(r, l) {
+			continue
+		}
+		if trace == nil {
+			trace = expr.Trace(r.Tree, w.known)
+		}
+		for _, p := range trace {
+			if p.Site == l.Site && !math.IsNaN(p.Slope) {
+				half += math.Abs(p.Slope) * l.Half
+			}
+		}
+	}
+	return half
+}
+
 // placeholder is how much less likely it is that one more final zero of a
 // whole number only holds its place (judgement: learners are told to write the
 // digits asked).
-const placeholder = 0.2
+const placeholder = 0.05
+
+// How values are written and gone on from (judgement).
+const (
+	shareCut  = 0.1 // of the learners who cut digits off instead of rounding
+	shareHeld = 0.5 // of those who go on from what the calculator holds, not from what they wrote
+)
 
 // inCell is the probability that the value of a cell is typed as v ± half.
-func (t *table) inCell(q *Quantity, c *cell, v, half float64) float64 {
-	d := q.gap(v, c.value)
-	inside := within(d <= half*(1+1e-9))
-	if t.exact(c) {
-		return inside
-	}
-	s := t.blur(c)
+func (t *table) inCell(c *cell, v, half float64) float64 {
+	q := &t.s.w.Lesson.Quantities[t.q]
 	h := habitOf(q, v, half)
 	if t.guesses[c.from].first.rounded != nil {
 		h = habitRounder
 	}
-	return h.full*inside + h.four*blurred(d, half, s.four, inside) + h.three*blurred(d, half, s.three, inside)
+	if exact := t.exact(c); exact || q.unrounded(v, half) {
+		return h.chance(q, v, half, c.value, spread{}, exact)
+	}
+	return h.chance(q, v, half, c.value, t.blur(c), false)
+}
+
+// unroundedRel is the half-width, against the value, from which an entry is as
+// it came out: nothing was rounded to be written.
+const unroundedRel = 1e-5
+
+func (q *Quantity) unrounded(v, half float64) bool {
+	if q.circular() {
+		v = 1
+	}
+	return half < unroundedRel*max(1, math.Abs(v))
+}
+
+// chance is the probability that x, with its spread, is typed as v ± half.
+func (h habit) chance(q *Quantity, v, half, x float64, s spread, exact bool) float64 {
+	d := q.gap(v, x)
+	if exact || q.unrounded(v, half) {
+		return within(d <= half*(1+1e-9))
+	}
+	inside := typed(q, v, x, half)
+	full := inside
+	if s.shift != 0 || s.held != 0 {
+		held := x + s.shift
+		full = (1-shareHeld)*full + shareHeld*blurred(q.gap(v, held), half, s.held, typed(q, v, held, half))
+	}
+	return h.full*full + h.four*blurred(d, half, s.four, inside) + h.three*blurred(d, half, s.three, inside)
+}
+
+// typed is how likely x is to be typed as v ± half: rounded, or cut off.
+func typed(q *Quantity, v, x, half float64) float64 {
+	off := x - v
+	if q.circular() {
+		off = math.Remainder(off, 360)
+	}
+	if v < 0 {
+		off = -off
+	}
+	const eps = 1e-9
+	if q.Turns { // which way a direction is cut depends on how it is told
+		return (1-shareCut)*within(math.Abs(off) <= half*(1+eps)) + shareCut/2*within(math.Abs(off) < 2*half*(1-eps))
+	}
+	return (1-shareCut)*within(math.Abs(off) <= half*(1+eps)) + shareCut*within(off >= -eps*half && off < 2*half*(1-eps))
 }
 
 // blurred is the share of a normal distribution about 0 within d ± half.
@@ -266,12 +429,13 @@ func blurred(d, half, sigma, inside float64) float64 {
 
 // cellHalf is the mean half-width of the entry's cell over the readings of its
 // final zeros.
-func cellHalf(q *Quantity, r entry.Reading) float64 {
-	if len(r.Halves) == 0 {
-		return exactly * max(1, math.Abs(q.True))
-	}
+func (w *Work) cellHalf(q *Quantity, r entry.Reading) float64 {
 	mean, weight, sum := 0.0, 1.0, 0.0
+	fine := w.Settings.Work.halfUnit(q.Dim, r.Value)
 	for _, h := range r.Halves {
+		if h > fine && r.Form != entry.Expression {
+			h = shareCoarse*h + (1-shareCoarse)*fine
+		}
 		mean += weight * h
 		sum += weight
 		weight *= placeholder
@@ -286,7 +450,7 @@ func cellHalf(q *Quantity, r entry.Reading) float64 {
 func (w *Work) density(q *Quantity, r entry.Reading, known *table) float64 {
 	reach, mass := reachOf(q, r), 0.0
 	known.near(r.Value, reach, func(c *cell) { mass += c.weight })
-	cell := 2 * cellHalf(q, r)
+	cell := 2 * w.cellHalf(q, r)
 	return min(1, cell*(0.5/w.span(q, r)+0.5*mass/known.total/(2*reach)))
 }
 

@@ -59,8 +59,7 @@ func TestSlipsAreNamedFirst(t *testing.T) {
 				continue
 			}
 			for range 2 {
-				if pairs := s.twoSlips(i).outcomes(); len(pairs) > 0 {
-					o := pick(rng, pairs)
+				if o := pickTwo(rng, l, i); o != nil {
 					two.note(w.judge(q, Digits{4, 2}.written(q.Dim, o.value)), o.ids)
 				}
 				v := l.Truth("F1")*rng.Float64() + l.Truth("F2")*rng.Float64()
@@ -82,7 +81,7 @@ func TestSlipsAreNamedFirst(t *testing.T) {
 	t.Log(spoke)
 	t.Logf("noise: %d met, %.3f silent", noise.met, float64(silent)/float64(noise.met))
 	assert.Greater(t, single.rate(), 0.97)
-	assert.Greater(t, two.rate(), 0.85)
+	assert.Greater(t, two.rate(), 0.62, "of all pairs, rare ones and miscopied givens among them, at four digits")
 	assert.Greater(t, float64(silent)/float64(noise.met), 0.93)
 }
 
@@ -99,4 +98,25 @@ func pick(rng *rand.Rand, all []outcome) *outcome {
 		}
 	}
 	return &all[len(all)-1]
+}
+
+// pickTwo draws two slips together by their weight; nil where one slip writes
+// the same.
+func pickTwo(rng *rand.Rand, l *Lesson, i int) *outcome {
+	d := l.doublesOf(i)
+	x := rng.Float64() * d.total
+	for k := range d.values {
+		two := &d.all[d.values[k].index]
+		if x -= float64(two.weight); x >= 0 {
+			continue
+		}
+		o := two.outcome(&l.Quantities[i], d.values[k].value)
+		single := false
+		NewWork(l, DefaultSettings()).now(&l.Quantities[i]).outcomes(i).near(o.value, l.Quantities[i].alike(), func(*cell) { single = true })
+		if single {
+			return nil
+		}
+		return &o
+	}
+	return nil
 }

@@ -19,6 +19,7 @@ const (
 	weightTogether = 1.0 // of every value read being kept so
 
 	weightNoted  = 1.0 // a quantity, a sine or cosine, the value an inverse key is pressed on
+	weightBare   = 0.1 // of a sine or cosine that becomes 1 or 0: nobody takes that for one
 	weightPassed = 0.5 // a square, product or sum on the way, which most calculators keep
 )
 
@@ -97,7 +98,7 @@ func (s *state) roundedItself(q int) []outcome {
 	var out []outcome
 	for _, d := range s.w.Settings.tooFew(quantity.Dim, quantity.True) {
 		out = append(out, outcome{value: d.value, ids: carriedIDs, at: quantity.Name, weight: d.weight, exact: true, start: s.own,
-			rounded: &Rounded{What: l.plain(quantity.Name), Digits: d.digits, Keep: d.keep, angle: d.angle}})
+			rounded: &Rounded{What: l.plain(quantity.Name), Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
 	}
 	return out
 }
@@ -136,8 +137,12 @@ func (s *state) roundedIn(q int) []outcome {
 				if what == "" {
 					what = l.called(quantity, tree, node)
 				}
-				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: d.weight * f.share * noted(node), tree: tree, prog: f.prog, start: s.sound,
-					rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle}})
+				weight := d.weight * f.share * noted(node)
+				if isForward(node) && (d.value == 0 || math.Abs(d.value) == 1) {
+					weight *= weightBare
+				}
+				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, tree: tree, prog: f.prog, start: s.sound,
+					rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
 			}
 		}
 	}

@@ -22,10 +22,15 @@ var trigSlips = []Slip{
 		return nil
 	}},
 	{ID: "ratio-inverted", Prior: 2, Rule: func(_ *context, n expr.Node) []expr.Node {
-		if l, r, ok := bin(n, expr.OpDiv); ok && !isNumber(r) { // a half is no ratio of quantities
-			return one(expr.Div(r, l))
+		l, r, ok := bin(n, expr.OpDiv)
+		if !ok || isNumber(r) { // a half is no ratio of quantities
+			return nil
 		}
-		return nil
+		out := one(expr.Div(r, l))
+		if a, sine, ok := bin(l, expr.OpMul); ok && isForward(sine) && !contains(r, isForward) { // that of the sides alone
+			out = append(out, expr.Div(expr.Mul(r, sine), a))
+		}
+		return out
 	}},
 	{ID: "other-side", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		over, under, ok := bin(n, expr.OpDiv)

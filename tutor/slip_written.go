@@ -45,36 +45,16 @@ var writtenSlips = []Slip{
 	}},
 }
 
-// swappedDigits is v with each pair of neighbouring different digits
-// exchanged, as written at 3 and at 4 digits and further digits kept.
+// swappedDigits is v as written at 4 digits (an angle to hundredths), with each
+// pair of neighbouring different digits exchanged.
 func swappedDigits(v float64, dim statics.Dimension) []float64 {
-	s := strconv.FormatFloat(math.Abs(v), 'f', 6, 64)
-	var out []float64
-	written := 0
-	for i := 0; i+1 < len(s) && written < 5; i++ {
-		j := i + 1
-		if s[j] == '.' {
-			j++
-		}
-		if s[i] == '.' || j >= len(s) {
-			continue
-		}
-		if s[i] != '0' || written > 0 {
-			written++
-		}
-		if s[i] == s[j] || written == 0 {
-			continue
-		}
-		b := []byte(s)
-		b[i], b[j] = b[j], b[i]
-		x, _ := strconv.ParseFloat(string(b), 64)
-		out = append(out, math.Copysign(x, v))
-	}
-	return out
+	digits := habits[0]
+	v = digits.roundTo(dim, v)
+	return unswapped(v, digits.halfUnit(dim, v))
 }
 
 // miscopies is v, as written, with two neighbouring digits exchanged or one
-// digit repeated.
+// digit repeated, beside itself or over its neighbour.
 func miscopies(v float64) []float64 {
 	s := strconv.FormatFloat(math.Abs(v), 'g', 10, 64)
 	var out []float64
@@ -88,6 +68,10 @@ func miscopies(v float64) []float64 {
 			continue
 		}
 		try(s[:i+1] + s[i:])
+		if i+1 < len(s) && s[i+1] != s[i] && s[i+1] >= '0' && s[i+1] <= '9' {
+			try(s[:i+1] + s[i:i+1] + s[i+2:])
+			try(s[:i] + s[i+1:i+2] + s[i+1:])
+		}
 		if i+1 < len(s) && s[i+1] != s[i] && s[i+1] >= '0' && s[i+1] <= '9' {
 			try(s[:i] + s[i+1:i+2] + s[i:i+1] + s[i+2:])
 		}

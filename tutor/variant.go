@@ -1,8 +1,6 @@
 package tutor
 
 import (
-	"strings"
-
 	"closingside/statics/expr"
 )
 
@@ -18,11 +16,10 @@ type variant struct {
 	prog  *expr.Program
 	ids   []string // id alone
 	forms []form
-	pairs bool // thought of together with another slip
 }
 
 func (l *Lesson) variant(id string, prior float64, tree expr.Node) variant {
-	return variant{id: id, prior: prior, tree: tree, reads: l.reads(tree), whole: sumsAlone(tree, l), prog: l.compile(tree), ids: []string{id}, pairs: !strings.Contains(id, "+") && mayPair(id)}
+	return variant{id: id, prior: prior, tree: tree, reads: l.reads(tree), whole: sumsAlone(tree, l), prog: l.compile(tree), ids: []string{id}}
 }
 
 // on notes which route a variant is of.
@@ -49,6 +46,10 @@ func (l *Lesson) variants(q *Quantity) []variant {
 	return out
 }
 
+// shareAcute is how often the acute angle is left as it is by those who slipped
+// in finding it (judgement).
+const shareAcute = 0.3
+
 // slipped calls add with every tree that one slip makes of q's routes; the same
 // may come again.
 func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float64, tree expr.Node)) {
@@ -67,6 +68,24 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 					add(j, s.ID, s.Prior*share/float64(alternatives), t)
 				})
 			}
+		}
+	}
+	if q.Turns && !q.Given { // a fraction upside down, or no inverse key, and the acute angle left as it is
+		for j, r := range q.Routes {
+			if _, alone := fn(r.Tree, expr.FnAtan); alone {
+				continue
+			}
+			expr.Walk(r.Tree, func(_ int, n expr.Node) {
+				if _, acute := fn(n, expr.FnAtan); !acute {
+					return
+				}
+				for _, id := range []string{"ratio-inverted", "inverse-missing"} {
+					s := *slipByID(id)
+					l.each(s, q, n, func(t expr.Node, alternatives int) {
+						add(j, id, s.Prior*l.share(q, j)*shareAcute/float64(alternatives), t)
+					})
+				}
+			})
 		}
 	}
 	if q.Equation {

@@ -55,5 +55,6 @@ type Rounded struct {
 	Digits int    // kept: significant digits, or decimals of an angle
 	Keep   int    // to keep instead
 
-	angle bool // What is an angle
+	angle bool    // What is an angle
+	value float64 // as rounded
 }

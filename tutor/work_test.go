@@ -66,7 +66,7 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 			}
 			w := NewWork(l, DefaultSettings())
 			for _, o := range w.now(q).slipsIn(i) {
-				entry := strconv.FormatFloat(roundedEntry(q, o.value), 'f', -1, 64)
+				entry := strconv.FormatFloat(roundedEntry(q, o.came()), 'f', -1, 64)
 				r := w.judge(q, entry)
 				if r.Verdict == Correct { // the slip does not leave the band
 					continue
@@ -78,7 +78,7 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 				met[o.ids[0]] = true
 				if r.Verdict != SlipFound && len(r.Slips) == 0 {
 					missed++
-					t.Logf("%s = %s by %v: %s", q.Name, entry, o.ids, r.Verdict)
+					t.Logf("%s = %s (%v, true %v) by %v: %s", q.Name, entry, o.value, q.True, o.ids, r.Verdict)
 				}
 			}
 		}

@@ -19,7 +19,6 @@ type state struct {
 	direct   [][]outcome
 	tables   []*table
 	rounding *table         // early rounding, of the quantity the state is for
-	two      *table         // two slips together
 	follows  map[int]*table // carried, by quantity
 	nowhere  *table         // empty
 
@@ -116,21 +115,34 @@ func wrap(deg float64) float64 {
 
 // fold brings a value into the range in which wrong values of q are compared:
 // a direction into (−180°, 180°], an angle of the figure into [0°, 360°), its
-// sign left out. A wrong angle is the same mistake a turn further on.
+// sign left out unless it is all that is wrong. A wrong angle is the same
+// mistake a turn further on.
 func (q *Quantity) fold(v float64) float64 {
 	switch {
 	case q.Turns:
 		return wrap(v)
 	case q.circular():
-		return math.Mod(math.Abs(v), 360)
+		size := math.Mod(math.Abs(v), 360)
+		if v < 0 && math.Abs(size-q.True) < signCounts {
+			return -size
+		}
+		return size
 	}
 	return v
 }
 
+// signCounts is how near the truth the size of an angle lies, in degrees, where
+// its sign alone is wrong.
+const signCounts = 2.0
+
 // gap is the distance of two values as wrong values of q are compared.
 func (q *Quantity) gap(a, b float64) float64 {
-	if q.circular() {
-		return math.Abs(math.Remainder(q.fold(a)-q.fold(b), 360))
+	if !q.circular() {
+		return math.Abs(a - b)
 	}
-	return math.Abs(a - b)
+	d := math.Abs(math.Remainder(q.fold(a)-q.fold(b), 360))
+	if !q.Turns { // −30° is 330°, and 30° with the sign left out
+		d = min(d, math.Abs(math.Remainder(a-b, 360)))
+	}
+	return d
 }

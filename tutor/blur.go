@@ -1,0 +1,185 @@
+package tutor
+
+import (
+	"math"
+	"slices"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// spread is what is not known of the value that a hypothesis predicts: how far
+// students move it who keep 4 or 3 digits on the way, and what comes out for
+// those who go on from what the calculator holds rather than from what they
+// wrote. Standard deviations; shift is a difference.
+type spread struct {
+	four, three float64
+	shift       float64 // from entries as typed to the right values behind them
+	held        float64 // of the digits that wrong entries don't show
+}
+
+// habits are the digits kept on the way that spread speaks of.
+var habits = [2]Digits{{4, 2}, {3, 1}}
+
+// drift is how a value may be off: variances, and the shift.
+type drift struct{ four, three, held, shift float64 }
+
+func (d *drift) add(slope float64, o drift) {
+	if math.IsNaN(slope) {
+		return
+	}
+	sq := slope * slope
+	d.four += sq * o.four
+	d.three += sq * o.three
+	d.held += sq * o.held
+	d.shift += slope * o.shift
+}
+
+// blur is the spread of a cell, from the slip to the entry: each rounding is
+// uniform within half a unit, so its variance is a third of the square.
+func (t *table) blur(c *cell) spread {
+	if c.spread != nil {
+		return *c.spread
+	}
+	g := &t.guesses[c.from]
+	var d drift
+	if g.first.of != 0 && g.plan == nil {
+		d = t.blurredBefore(g.first)
+	} else if g.first.prog != nil {
+		b := blurring{s: t.s, values: slices.Clone(g.first.start)}
+		if g.plan == nil {
+			d = b.last(g.first.prog)
+		} else {
+			d = b.along(g)
+		}
+	}
+	s := d.spread()
+	c.spread = &s
+	return s
+}
+
+func (d drift) spread() spread {
+	return spread{math.Sqrt(d.four), math.Sqrt(d.three), d.shift, math.Sqrt(d.held)}
+}
+
+// blurredBefore is the drift of a value that was written down wrongly: that of
+// the route most take, times what the slip makes of a small change.
+func (t *table) blurredBefore(o *outcome) drift {
+	routes := t.s.w.Lesson.ready().routes[t.q]
+	if len(routes) == 0 {
+		return drift{}
+	}
+	b := blurring{s: t.s, values: slices.Clone(t.s.own)}
+	slope := o.came() / o.of
+	if size := math.Abs(slope); size > 0.5 && size < 2 { // digits exchanged, not a factor
+		slope = 1
+	}
+	var d drift
+	d.add(slope, b.last(routes[0].prog))
+	return d
+}
+
+// blurring follows drift through the steps of a plan.
+type blurring struct {
+	s      *state
+	values []float64
+	found  set // quantities the plan works out
+	drifts [64]drift
+}
+
+func (b *blurring) along(g *guess) drift {
+	l := b.s.w.Lesson
+	at := g.plan.at
+	if !l.Quantities[at].Given {
+		b.keep(at, g.first.came(), b.last(g.first.prog))
+	}
+	copy(b.values, b.s.own)
+	b.values[at], b.found = g.first.came(), b.found.with(at)
+	var d drift
+	for i := range g.plan.steps {
+		st := &g.plan.steps[i]
+		d = b.last(st.prog)
+		b.values[st.quantity] = st.work(b.values, &b.s.tape)
+		if i < len(g.plan.steps)-1 {
+			b.keep(st.quantity, b.values[st.quantity], d)
+		}
+	}
+	return d
+}
+
+// keep notes that a quantity is kept on the way: those who round, round it.
+func (b *blurring) keep(i int, v float64, d drift) {
+	dim := b.s.w.Lesson.Quantities[i].Dim
+	d.four += variance(1, habits[0], dim, v)
+	d.three += variance(1, habits[1], dim, v)
+	b.drifts[i] = d
+	b.found = b.found.with(i)
+}
+
+// last is the drift of a formula's value.
+func (b *blurring) last(prog *expr.Program) drift {
+	var d drift
+	if prog == nil {
+		return d
+	}
+	l := b.s.w.Lesson
+	prog.Run(b.values, &b.s.tape)
+	prog.Differentiate(&b.s.tape)
+	for p := range prog.Len() - 1 {
+		v, slope := b.s.tape.Values[p], b.s.tape.Slopes[p]
+		i := prog.Symbol(p)
+		switch {
+		case i >= 0 && b.found.has(i):
+			d.add(slope, b.drifts[i])
+			continue
+		case i >= 0 && b.s.standing.has(i):
+			d.add(slope, b.s.typedDrift(i, b.values[i]))
+			continue
+		case i >= 0 && l.Quantities[i].Given:
+			continue
+		}
+		dim := dimension(prog.Node(p))
+		if i >= 0 {
+			dim = l.Quantities[i].Dim
+		} else if isConstant(prog.Node(p)) {
+			continue
+		}
+		d.four += variance(slope, habits[0], dim, v)
+		d.three += variance(slope, habits[1], dim, v)
+	}
+	return d
+}
+
+// typedDrift is what an entry that is read as v hides of the value behind it:
+// of a right one, how far it is from the truth; of a wrong one, the digits not
+// written.
+func (s *state) typedDrift(i int, v float64) drift {
+	q := &s.w.Lesson.Quantities[i]
+	if v != s.own[i] { // not read as typed
+		return drift{}
+	}
+	if !s.wrong.has(i) {
+		return drift{shift: q.True - v}
+	}
+	if a := s.w.Standing(q.Name); a != nil && len(a.Reading.Halves) > 0 {
+		half := a.Reading.Halves[0]
+		return drift{held: half * half / 3}
+	}
+	return drift{}
+}
+
+func isConstant(n expr.Node) bool {
+	switch n.(type) {
+	case expr.Num, expr.Ang, expr.Pi:
+		return true
+	}
+	return false
+}
+
+func variance(slope float64, d Digits, dim statics.Dimension, v float64) float64 {
+	e := slope * d.halfUnit(dim, v)
+	if math.IsNaN(e) {
+		return 0
+	}
+	return e * e / 3
+}

@@ -1,0 +1,179 @@
+package tutor
+
+import (
+	"math"
+	"strconv"
+
+	"closingside/statics"
+	"closingside/tutor/entry"
+)
+
+// A slip in writing a value down is looked for from what was written: what was
+// meant, if that slip was made, is looked up like any other value.
+
+// meant is a value that may have been meant, and the slip in writing it down.
+type meant struct {
+	row     *Slip
+	reading entry.Reading
+	share   float64 // of the row's ways to write it wrongly
+}
+
+// meanings lists what may have been meant by an entry for q. A direction is
+// taken in every way to write it within a turn.
+func (w *Work) meanings(q *Quantity, r entry.Reading) []meant {
+	if r.Form == entry.Expression || r.Form == entry.Affine || q.Equation || r.Value == 0 {
+		return nil
+	}
+	if !q.Turns {
+		return w.meaningsOf(q, r)
+	}
+	near, far := r, r
+	near.Value, far.Value = wrap(r.Value), turn(r.Value)
+	all := w.meaningsOf(q, near)
+	if far.Value != near.Value {
+		all = append(all, w.meaningsOf(q, far)...)
+	}
+	if math.Abs(r.Value) > 360 { // the point may stand one place further on
+		all = append(all, w.meaningsOf(q, r)...)
+	}
+	return all
+}
+
+func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
+	var all []meant
+	add := func(id string, v, factor, share float64) {
+		m := meant{slipByID(id), r, share}
+		m.reading.Value = v
+		m.reading.Halves = w.scaled(q, v, r.Halves, math.Abs(factor))
+		all = append(all, m)
+	}
+	v := r.Value
+	if q.Dim != statics.DimAngle {
+		add("prefix", v*1000, 1000, 0.5)
+		add("prefix", v/1000, 0.001, 0.5)
+	}
+	if q.Dim == statics.DimForce {
+		add("unit-system", v*newtonsPerPound, newtonsPerPound, 0.5)
+		add("unit-system", v/newtonsPerPound, 1/newtonsPerPound, 0.5)
+	}
+	add("decimal-place", v*10, 10, 0.5)
+	add("decimal-place", v/10, 0.1, 0.5)
+	if whole, part := math.Modf(v); q.Dim == statics.DimAngle && part != 0 && math.Abs(part) < 0.6 {
+		add("minutes-as-decimals", whole+part/0.6, 1/0.6, 1)
+	}
+	half := r.Halves[0]
+	if fine := w.Settings.Work.halfUnit(q.Dim, v); half > fine*(1+1e-9) {
+		half /= 10 // a zero exchanged to the end is left away
+	}
+	swaps := unswapped(v, half)
+	for _, x := range swaps {
+		add("digits-swapped", x, 1, 1/float64(len(swaps)))
+	}
+	return all
+}
+
+// scaled is the resolution of an entry when it was meant a factor larger.
+// Final zeros beyond the digits asked came with the point.
+func (w *Work) scaled(q *Quantity, v float64, halves []float64, factor float64) []float64 {
+	fine := w.Settings.Work.halfUnit(q.Dim, v)
+	var all []float64
+	for i, h := range halves {
+		if h *= factor; factor == 1 || h > 0.99*fine || i == len(halves)-1 {
+			all = append(all, h)
+		}
+	}
+	return all
+}
+
+// unswapped lists what v ± half is with two neighbouring digits exchanged back.
+func unswapped(v, half float64) []float64 {
+	places := 0
+	for p := 2 * half; p < 1-1e-9 && places < 8; p *= 10 {
+		places++
+	}
+	s := strconv.FormatFloat(math.Abs(v), 'f', places, 64)
+	var out []float64
+	for i := 0; i+1 < len(s); i++ {
+		j := i + 1
+		if s[j] == '.' {
+			j++
+		}
+		if s[i] == '.' || j >= len(s) || s[i] == s[j] {
+			continue
+		}
+		b := []byte(s)
+		b[i], b[j] = b[j], b[i]
+		if b[0] == '0' && b[1] != '.' {
+			continue
+		}
+		x, _ := strconv.ParseFloat(string(b), 64)
+		out = append(out, math.Copysign(x, v))
+	}
+	return out
+}
+
+// shareWritten is the share of two slips together of which one is made in
+// writing the value down (judgement).
+const shareWritten = 0.25
+
+// misstated finds what an entry may be where a right value, one carried from a
+// wrong entry or one that another slip gives was written down wrongly.
+func (s *state) misstated(q int, r entry.Reading, singles, carried *table) (one, two []hit) {
+	quantity := &s.w.Lesson.Quantities[q]
+	context := &context{lesson: s.w.Lesson, quantity: quantity}
+	rows := 0.0
+	for i := range catalogue {
+		if row := &catalogue[i]; row.Scope == InAnswer && len(row.Written(context, quantity.True)) > 0 {
+			rows += row.Prior
+		}
+	}
+	for _, m := range s.w.meanings(quantity, r) {
+		weight := m.row.Prior * m.share
+		o := outcome{value: r.Value, ids: m.row.alone, at: quantity.Name, of: m.reading.Value}
+		p := s.rightly(q, m.reading)
+		if carried != nil && len(carried.cells) > 0 {
+			carried.near(m.reading.Value, reachOf(quantity, m.reading), func(c *cell) {
+				p += shareMiswritten * c.weight / carried.total * carried.likelihood(c, m.reading)
+			})
+		}
+		if p > 0 {
+			one = append(one, hit{p * weight / singles.total, o})
+		}
+		singles.near(m.reading.Value, reachOf(quantity, m.reading), func(c *cell) {
+			if singles.guesses[c.from].first.of != 0 {
+				return
+			}
+			p := c.weight / singles.total * singles.likelihood(c, m.reading)
+			if p <= 0 {
+				return
+			}
+			before := singles.outcome(c)
+			pair := o
+			pair.at, pair.ids = before.at, crossed(before.ids, m.row.alone)
+			pair.likely = joined(before.lead(), m.row.ID)
+			if len(pair.ids) > 0 {
+				two = append(two, hit{p * weight / rows, pair})
+			}
+		})
+	}
+	return one, two
+}
+
+// rightly is how likely a value is to be written by one who makes no slip.
+func (s *state) rightly(q int, r entry.Reading) float64 {
+	l := s.w.Lesson
+	quantity := &l.Quantities[q]
+	routes := l.ready().routes[q]
+	if len(routes) == 0 {
+		return 0
+	}
+	b := blurring{s: s, values: s.fresh()}
+	copy(b.values, s.sound)
+	d := b.last(routes[0].prog)
+	v := b.s.tape.Values[routes[0].prog.Len()-1]
+	if math.IsNaN(v) || quantity.gap(v, r.Value) > reachOf(quantity, r) {
+		return 0
+	}
+	exact := sumsAlone(quantity.Routes[0].Tree, l)
+	return s.w.likely(quantity, r, func(half float64) float64 { return habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, d.spread(), exact) })
+}
