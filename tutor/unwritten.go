@@ -175,5 +175,7 @@ func (s *state) rightly(q int, r entry.Reading) float64 {
 		return 0
 	}
 	exact := sumsAlone(quantity.Routes[0].Tree, l)
-	return s.w.likely(quantity, r, func(half float64) float64 { return habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, d.spread(), exact) })
+	return s.w.likely(quantity, r, func(half float64) float64 {
+		return habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, d.spread(), exact)
+	})
 }
