@@ -1,0 +1,197 @@
+package tutor
+
+import (
+	"math"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/entry"
+)
+
+// likelihood is the probability of the entry's cell (the values that would be
+// typed alike) under an outcome: a mixture over habits of rounding.
+func (t *table) likelihood(c *cell, r entry.Reading) float64 {
+	return t.s.w.likely(&t.s.w.Lesson.Quantities[t.q], r, func(half float64) float64 { return t.inCell(c, r.Value, half) })
+}
+
+// likely is a likelihood over the readings of an entry's final zeros, and over
+// who writes fewer digits than are asked.
+func (w *Work) likely(q *Quantity, r entry.Reading, in func(half float64) float64) float64 {
+	p, weight, sum := 0.0, 1.0, 0.0
+	fine := w.Settings.Work.halfUnit(q.Dim, r.Value)
+	for _, half := range r.Halves {
+		one := in(half)
+		if one > 0 && half > fine*(1+1e-9) && r.Form != entry.Expression {
+			one = shareCoarse*one + (1-shareCoarse)*in(fine)
+		}
+		p += weight * one
+		sum += weight
+		weight *= placeholder
+	}
+	return p / sum
+}
+
+// shareCoarse is the share of those who write fewer digits than are asked; in
+// others' work the digits not written are zeros (judgement).
+const shareCoarse = 0.3
+
+// formulaHalf is how closely an expression must match: as the numbers in it are
+// that were rounded on the way.
+func (w *Work) formulaHalf(q *Quantity, r entry.Reading) float64 {
+	half := exactly * max(1, math.Abs(q.True))
+	if r.Tree == nil {
+		return half
+	}
+	var trace []expr.Point
+	for _, l := range r.Literals {
+		if l.Right || w.statedAs(r, l) {
+			continue
+		}
+		if trace == nil {
+			trace = expr.Trace(r.Tree, w.known)
+		}
+		for _, p := range trace {
+			if p.Site == l.Site && !math.IsNaN(p.Slope) {
+				half += math.Abs(p.Slope) * l.Half
+			}
+		}
+	}
+	return half
+}
+
+// placeholder is how much less likely it is that one more final zero of a
+// whole number only holds its place (judgement: learners are told to write the
+// digits asked).
+const placeholder = 0.05
+
+// How values are written and gone on from (judgement).
+const (
+	shareCut  = 0.1 // of the learners who cut digits off instead of rounding
+	shareHeld = 0.5 // of those who go on from what the calculator holds, not from what they wrote
+)
+
+// inCell is the probability that the value of a cell is typed as v ± half.
+func (t *table) inCell(c *cell, v, half float64) float64 {
+	q := &t.s.w.Lesson.Quantities[t.q]
+	h := habitOf(q, v, half)
+	if t.guesses[c.from].first.rounded != nil {
+		h = habitRounder
+	}
+	if exact := t.exact(c); exact || q.unrounded(v, half) {
+		return h.chance(q, v, half, c.value, spread{}, exact)
+	}
+	return h.chance(q, v, half, c.value, t.blur(c), false)
+}
+
+// unroundedRel is the half-width, against the value, from which an entry is as
+// it came out: nothing was rounded to be written.
+const unroundedRel = 1e-5
+
+func (q *Quantity) unrounded(v, half float64) bool {
+	if q.circular() {
+		v = 1
+	}
+	return half < unroundedRel*max(1, math.Abs(v))
+}
+
+// chance is the probability that x, with its spread, is typed as v ± half.
+func (h habit) chance(q *Quantity, v, half, x float64, s spread, exact bool) float64 {
+	d := q.gap(v, x)
+	if exact || q.unrounded(v, half) {
+		return within(d <= half*(1+1e-9))
+	}
+	inside := typed(q, v, x, half)
+	full := inside
+	if s.shift != 0 || s.held != 0 {
+		held := x + s.shift
+		full = (1-shareHeld)*full + shareHeld*blurred(q.gap(v, held), half, s.held, typed(q, v, held, half))
+	}
+	return h.full*full + h.four*blurred(d, half, s.four, inside) + h.three*blurred(d, half, s.three, inside)
+}
+
+// typed is how likely x is to be typed as v ± half: rounded, or cut off.
+func typed(q *Quantity, v, x, half float64) float64 {
+	off := x - v
+	if q.circular() {
+		off = math.Remainder(off, 360)
+	}
+	if v < 0 {
+		off = -off
+	}
+	const eps = 1e-9
+	if q.Turns { // which way a direction is cut depends on how it is told
+		return (1-shareCut)*within(math.Abs(off) <= half*(1+eps)) + shareCut/2*within(math.Abs(off) < 2*half*(1-eps))
+	}
+	return (1-shareCut)*within(math.Abs(off) <= half*(1+eps)) + shareCut*within(off >= -eps*half && off < 2*half*(1-eps))
+}
+
+// blurred is the share of a normal distribution about 0 within d ± half.
+func blurred(d, half, sigma, inside float64) float64 {
+	switch {
+	case sigma < half/8:
+		return inside
+	case d-half > 6*sigma:
+		return 0
+	}
+	return normal((d+half)/sigma) - normal((d-half)/sigma)
+}
+
+// cellHalf is the mean half-width of the entry's cell over the readings of its
+// final zeros.
+func (w *Work) cellHalf(q *Quantity, r entry.Reading) float64 {
+	mean, weight, sum := 0.0, 1.0, 0.0
+	fine := w.Settings.Work.halfUnit(q.Dim, r.Value)
+	for _, h := range r.Halves {
+		if h > fine && r.Form != entry.Expression {
+			h = shareCoarse*h + (1-shareCoarse)*fine
+		}
+		mean += weight * h
+		sum += weight
+		weight *= placeholder
+	}
+	return mean / sum
+}
+
+// density is the probability of the entry's cell when nothing explains it.
+// What we don't know is partly spread over the plausible range, thinning out
+// beyond it, and partly lies where the mistakes we do know lie (judgement: half
+// and half): where those stand close, one of them is the less likely to be it.
+func (w *Work) density(q *Quantity, r entry.Reading, known *table) float64 {
+	reach, mass := reachOf(q, r), 0.0
+	known.near(r.Value, reach, func(c *cell) { mass += c.weight })
+	cell := 2 * w.cellHalf(q, r)
+	return min(1, cell*(0.5/w.span(q, r)+0.5*mass/known.total/(2*reach)))
+}
+
+// span is the width of the range over which an unexplained value may lie.
+func (w *Work) span(q *Quantity, r entry.Reading) float64 {
+	span := 360.0
+	if q.Dim == statics.DimAngle && !q.Turns {
+		span = 180
+	}
+	if q.Dim != statics.DimAngle {
+		span = 0
+		for _, g := range w.Lesson.Quantities {
+			if g.Given && g.Dim == q.Dim {
+				span += math.Abs(g.True)
+			}
+		}
+		if q.Signed {
+			span *= 2
+		}
+	}
+	if v := math.Abs(r.Value); v > span && !q.Turns { // the further out, the thinner: uniform in the logarithm
+		span = 10 * v
+	}
+	return span
+}
+
+// normal is the standard normal distribution function.
+func normal(x float64) float64 { return 0.5 * math.Erfc(-x/math.Sqrt2) }
+
+func within(ok bool) float64 {
+	if ok {
+		return 1
+	}
+	return 0
+}
