@@ -145,7 +145,7 @@ func (d *desk) slipsAt(name string) []string {
 		if a.Quantity != name || a.Verdict != tutor.SlipFound {
 			continue
 		}
-		id, _, _ := strings.Cut(a.Slips[0].IDs[0], "+")
+		id, _, _ := strings.Cut(a.Slips[0].Likely, "+")
 		if title := text.Say("slip." + id + ".title"); !slices.Contains(titles, title) {
 			titles = append(titles, title)
 		}

@@ -53,7 +53,7 @@ func wrongExample(t testing.TB, id string, lessons []*Lesson) (best example, sha
 				entry := Digits{4, 2}.written(q.Dim, o.value)
 				r := NewWork(l, DefaultSettings()).Enter(q.Name, entry)
 				if r.Verdict == SlipFound && r.Slips[0].Probability >= sureEnough && slices.Contains(r.Slips[0].IDs, id) {
-					best, shared = example{l, q.Name, entry}, len(r.Slips[0].IDs)
+					best, shared = example{l, q.Name, entry}, len(o.ids)
 				}
 			}
 		}

@@ -30,8 +30,8 @@ func (w *Work) explain(q *Quantity, r *Reply) {
 	w.escalate(q, r)
 }
 
-// double tells whether s is two slips together.
-func (s Suspect) double() bool { return strings.Contains(s.IDs[0], "+") }
+// double tells whether s is most likely two slips together.
+func (s Suspect) double() bool { return strings.Contains(s.Likely, "+") }
 
 // sure tells whether s is likely enough to be named.
 func (s Suspect) sure() bool {

@@ -80,6 +80,6 @@ func TestManyWaysOnDoNotOutweighTheStepItself(t *testing.T) {
 	assert.Equal(t, "R", got.Slips[0].At)
 	assert.Contains(t, []string{"cosine-sign", "included-for-interior"}, got.Slips[0].Likely)
 	for _, s := range got.Slips {
-		assert.True(t, slices.IsSorted(s.IDs))
+		assert.True(t, slices.IsSortedFunc(s.IDs, singlesFirst))
 	}
 }

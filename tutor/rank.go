@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"strings"
 
 	"closingside/statics"
 	"closingside/tutor/entry"
@@ -93,7 +94,6 @@ type group struct {
 }
 
 // weigh ranks every hypothesis about a wrong entry, and "nothing explains it".
-// Two slips together are looked at where one does not do.
 func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 	if len(r.Halves) == 0 {
 		r.Halves = []float64{w.formulaHalf(q, r)}
@@ -117,13 +117,15 @@ func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 	}
 	one, two := s.misstated(i, r, groups[0].table, groups[1].table)
 	k.add(groups[0].rate, one)
-	c := k.shares()
-	if c.unexplained-c.carriedShare-c.roundedShare > 1-sureEnough {
-		k.add(rateTwo*shareWritten, two)
-		k.add(rateTwo*(1-shareWritten), s.together(i, r))
-		c = k.shares()
+	if r.Form == entry.Expression { // its form tells what was done
+		c := k.shares()
+		if c.unexplained-c.carriedShare-c.roundedShare <= 1-sureEnough {
+			return c
+		}
 	}
-	return c
+	k.add(rateTwo*shareWritten, two)
+	k.add(rateTwo*(1-shareWritten), s.together(i, r))
+	return k.shares()
 }
 
 // equationStands tells whether an equation was entered: its unknowns may be
@@ -215,7 +217,7 @@ func (k *ranking) shares() weighed {
 			break
 		}
 		o := m.what()
-		c.slips = addSuspect(c.slips, k.w.suspect(&o, k.r, p))
+		c.slips = k.q.addSuspect(c.slips, k.w.suspect(&o, k.r, p))
 	}
 	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
 	c.slips = c.slips[:min(len(c.slips), maxSuspects)]
@@ -261,28 +263,43 @@ func (t *table) written(c *cell, r entry.Reading) bool {
 
 // suspect is o as an explanation of an entry.
 func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
-	s := Suspect{IDs: o.read(w, r), Probability: p, At: o.at, Likely: o.lead()}
+	s := Suspect{IDs: o.read(w, r), Probability: p, At: o.at, Likely: o.lead(), value: o.value}
 	if !slices.Contains(s.IDs, s.Likely) {
 		s.Likely = s.IDs[0]
 	}
 	return s
 }
 
-// addSuspect adds a suspect; one whose ids are among those of another, made at
-// another place or by another route, is the same accusation.
-func addSuspect(all []Suspect, s Suspect) []Suspect {
+// addSuspect adds a suspect, those of higher probability before it. One of the
+// same value is told as the same; so is one whose ids are among those of
+// another, made at another place or by another route.
+func (q *Quantity) addSuspect(all []Suspect, s Suspect) []Suspect {
 	for i := range all {
-		more, fewer := all[i].IDs, s.IDs
-		if len(more) < len(fewer) {
-			more, fewer = fewer, more
+		o := &all[i]
+		switch {
+		case among(s.IDs, o.IDs):
+		case among(o.IDs, s.IDs):
+			o.IDs = s.IDs
+		case q.gap(o.value, s.value) <= q.alike():
+			o.IDs = bothIDs(o.IDs, s.IDs)
+		default:
+			continue
 		}
-		if among(fewer, more) {
-			all[i].IDs = more
-			all[i].Probability += s.Probability
-			return all
-		}
+		o.Probability += s.Probability
+		return all
 	}
 	return append(all, s)
+}
+
+// bothIDs is the ids of two lists in order: single slips, then two together.
+func bothIDs(a, b []string) []string {
+	ids := slices.Concat(a, b)
+	slices.SortFunc(ids, singlesFirst)
+	return slices.Compact(ids)
+}
+
+func singlesFirst(a, b string) int {
+	return cmp.Or(strings.Count(a, "+")-strings.Count(b, "+"), strings.Compare(a, b))
 }
 
 // among tells whether every id of some is one of all.

@@ -47,6 +47,8 @@ type Suspect struct {
 	Probability float64
 	Likely      string // of IDs the one that most likely made it
 	At          string // the quantity in whose finding the slip sits
+
+	value float64 // what it comes to
 }
 
 // Rounded names the intermediate that was rounded too soon.

@@ -132,12 +132,15 @@ func reasons(l *tutor.Lesson, r tutor.Reply) []string {
 			continue
 		}
 		var titles []string
-		for _, id := range s.IDs {
+		for _, id := range s.IDs[:min(len(s.IDs), mostTitles)] {
 			var parts []string
 			for part := range strings.SplitSeq(id, "+") {
 				parts = append(parts, l.Say("slip."+part+".title"))
 			}
 			titles = append(titles, strings.Join(parts, " + "))
+		}
+		if more := len(s.IDs) - len(titles); more > 0 {
+			titles = append(titles, strconv.Itoa(more)+" more that give the same")
 		}
 		all = append(all, strconv.Itoa(percent)+" % "+strings.Join(titles, "; or "))
 	}

@@ -198,7 +198,7 @@ func (t *tally) bySlip(c *Case) {
 	if c.Reply.Verdict != tutor.SlipFound {
 		return
 	}
-	for _, id := range c.Reply.Slips[0].IDs {
+	for _, id := range c.saidIDs() {
 		for part := range strings.SplitSeq(id, "+") {
 			n := t.slip(part)
 			n.Accused++
@@ -216,6 +216,14 @@ func (t *tally) slip(id string) *Named {
 	return t.slips[id]
 }
 
+// saidIDs are the slips that a verdict names: single ones, where the likeliest
+// is single; two together that come to the same value are known, and not said.
+func (c *Case) saidIDs() []string {
+	s := c.Reply.Slips[0]
+	two := func(id string) bool { return strings.Contains(id, "+") }
+	return slices.DeleteFunc(slices.Clone(s.IDs), func(id string) bool { return two(id) != two(s.Likely) })
+}
+
 // happened and told are the two sides of a confusion.
 func (c *Case) happened() string {
 	switch c.Cause {
@@ -229,7 +237,7 @@ func (c *Case) happened() string {
 
 func (c *Case) told() string {
 	if c.Reply.Verdict == tutor.SlipFound {
-		return strings.Join(c.Reply.Slips[0].IDs, ", ")
+		return strings.Join(c.saidIDs(), ", ")
 	}
 	if c.Reply.Verdict == tutor.Carried && c.Cause == Carried {
 		return "carried from " + c.Reply.From
