@@ -72,7 +72,9 @@ func (w *Work) judgeEither(q *Quantity, entered string) (r Reply, switched bool)
 	case o.Verdict == Correct:
 		r.Verdict, r.Slips, r.Unexplained = SlipFound, []Suspect{{IDs: []string{BranchSlip}, Likely: BranchSlip, Probability: sureMixed, At: q.Name}}, 1-sureMixed
 		r.From, r.Rounded = "", nil
-		r.Feedback = w.askAbout(r.Slips[0]) + " " + w.Lesson.Say("feedback.case", "case", w.Lesson.CaseText())
+		r.Asked = false
+		r.Feedback = w.Lesson.Say("feedback.case", "case", w.Lesson.CaseText()) + " " + w.askAbout(r.Slips[0])
+		w.escalate(q, &r)
 	}
 	return r, false
 }

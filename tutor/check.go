@@ -165,6 +165,7 @@ func (w *Work) judgeAffine(q *Quantity, r *Reply) {
 		}
 	}
 	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say("feedback.affine", "in", w.Lesson.plain(r.Reading.In))
+	w.escalate(q, r)
 }
 
 // notes lists what may be said of a right answer.

@@ -31,10 +31,10 @@ func (w *Work) judgeEquation(q *Quantity, r *Reply) {
 	entered := views[0].entered(&r.Reading)
 	switch {
 	case entered == nil:
-		w.unlike(r, "feedback.equation.form")
+		w.unlike(q, r, "feedback.equation.form")
 		return
 	case entered.size <= exactTerms*w.largest():
-		w.unlike(r, "feedback.equation.nothing")
+		w.unlike(q, r, "feedback.equation.nothing")
 		return
 	}
 	for _, v := range views {
@@ -51,10 +51,11 @@ func (w *Work) accept(q *Quantity, r *Reply, v *view, e *balance) {
 	symbol := w.Lesson.plain(q.Name)
 	switch same := w.repeats(q, v, e); {
 	case same != "":
-		w.unlike(r, "feedback.equation.repeated", "other", w.Lesson.plain(same))
+		w.unlike(q, r, "feedback.equation.repeated", "other", w.Lesson.plain(same))
 	case v.from != "":
 		r.Verdict, r.From = Carried, v.from
 		r.Feedback = w.Lesson.Say("feedback.carried", "symbol", symbol, "from", w.Lesson.plain(v.from))
+		w.escalate(q, r)
 	default:
 		r.Verdict = Correct
 		if coarse(w, &r.Reading) {
@@ -68,8 +69,9 @@ func (w *Work) accept(q *Quantity, r *Reply, v *view, e *balance) {
 }
 
 // unlike is the verdict on an equation that nothing explains.
-func (w *Work) unlike(r *Reply, key string, pairs ...string) {
+func (w *Work) unlike(q *Quantity, r *Reply, key string, pairs ...string) {
 	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say(key, pairs...)
+	w.escalate(q, r)
 }
 
 // repeats is another equation the learner has already, of which e is but a

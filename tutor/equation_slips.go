@@ -32,8 +32,7 @@ func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
 		total += h.weight
 	}
 	if total == 0 {
-		w.unlike(r, "feedback.equation.unexplained", "symbol", w.Lesson.plain(q.Name))
-		w.escalate(q, r)
+		w.unlike(q, r, "feedback.equation.unexplained", "symbol", w.Lesson.plain(q.Name))
 		return
 	}
 	sum := rate + chance

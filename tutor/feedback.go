@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"closingside/statics/expr"
+	"closingside/tutor/text"
 )
 
 // praise is what is said of a right answer, with its notes.
@@ -49,48 +50,47 @@ func (w *Work) sendTo(q *Quantity, from string) string {
 	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "from", w.Lesson.plain(from))
 }
 
-// keepDigits says what was rounded too soon and how far that moved the value.
+// keepDigits says what was rounded too soon and about how far that moved the
+// value: to the nearest of 1, 2, 5, 10 and so on, and not to which side, so that
+// it shows how much but not where the value lies.
 func (w *Work) keepDigits(q *Quantity, r *Rounded, v float64) string {
+	moved := roughly(q.gap(v, q.True))
+	symbol := w.Lesson.plain(q.Name)
 	key := "feedback.rounded"
-	if r.angle {
-		key = "feedback.rounded.angle"
+	if r.What == symbol {
+		key += ".itself"
 	}
-	if r.Digits == 1 {
-		key += ".one"
-	}
-	moved := Digits{Magnitude: 1, Angle: max(0, -leading(q.gap(v, q.True)))}
-	return w.Lesson.Say(key, "what", r.What, "digits", itoa(r.Digits), "keep", itoa(r.Keep),
-		"moved", w.Lesson.Show(q, q.gap(v, q.True), moved), "symbol", w.Lesson.plain(q.Name))
+	return w.Lesson.Say(key, "what", r.What, "kept", r.kept(), "keep", (&Rounded{Digits: r.Keep, angle: r.angle}).kept(),
+		"moved", w.Lesson.Show(q, moved, Digits{Magnitude: 1, Angle: max(0, -leading(moved))}), "symbol", symbol)
 }
 
-// escalate adds help where the same wrong value comes again: first where to
-// look, then the principle of the step, then what the formula needs.
-func (w *Work) escalate(q *Quantity, r *Reply) {
-	again := 0
-	for i := range w.Past {
-		if a := &w.Past[i]; !a.Undone && a.Quantity == q.Name && a.Verdict != Correct &&
-			q.apart(a.Reading.Value, r.Reading.Value) <= 1e-9*max(1, math.Abs(r.Reading.Value)) {
-			again++
-		}
+// kept is how many digits, or decimals of an angle, were kept, in words.
+func (r *Rounded) kept() string {
+	key := "digits.significant"
+	if r.angle {
+		key = "digits.decimals"
 	}
-	if again == 0 {
-		return
+	switch r.Digits {
+	case 0:
+		key += ".none"
+	case 1:
+		key += ".one"
 	}
-	at := q
-	switch {
-	case r.Verdict == Carried:
-		at = w.Lesson.Quantity(r.From)
-	case r.Verdict == SlipFound:
-		at = w.Lesson.Quantity(r.Slips[0].At)
+	return text.Say(key, "n", itoa(r.Digits))
+}
+
+// roughly is x > 0 to the nearest of 1, 2 and 5 times a power of ten.
+func roughly(x float64) float64 {
+	unit := pow10(leading(x))
+	switch m := x / unit; {
+	case m < 1.5:
+		return unit
+	case m < 3.5:
+		return 2 * unit
+	case m < 7.5:
+		return 5 * unit
 	}
-	if at.Given { // a given misread: the step that reads it is the place to look
-		at = q
-	}
-	parts := []string{w.Lesson.Say("feedback.again"), r.Feedback}
-	if w.Settings.Hints != HelpOff {
-		parts = append(parts, w.HintAt(at.Name, min(again, 3)).Sentence)
-	}
-	r.Feedback = strings.Join(parts, " ")
+	return 10 * unit
 }
 
 // bounds is what a sketch would show of a value that nothing explains.
@@ -107,14 +107,18 @@ func (w *Work) bounds(q *Quantity, v float64) string {
 	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "lo", w.Lesson.Reported(q, lo, d), "hi", w.Lesson.Reported(q, hi, d))
 }
 
-// limits are the values between which a sketch shows q to lie.
+// limits are the values between which a sketch shows q to lie, as far as they
+// follow from what is given or found: they must not tell another value.
 func (w *Work) limits(q *Quantity) (lo, hi float64) {
 	if q.Between[0] == nil {
 		return math.NaN(), math.NaN()
 	}
-	lo, hi = expr.Eval(q.Between[0], w.Lesson.Truth), expr.Eval(q.Between[1], w.Lesson.Truth)
-	if q.Turns {
+	lo, hi = expr.Eval(q.Between[0], w.accepted), expr.Eval(q.Between[1], w.accepted)
+	switch {
+	case q.Turns:
 		lo, hi = wrap(lo), wrap(hi)
+	case q.circular() && math.IsNaN(hi): // any angle of a triangle
+		hi = 180
 	}
 	return lo, hi
 }

@@ -49,9 +49,9 @@ var slips = map[string]string{
 	"slip.root-split.title":            "root taken term by term",
 	"slip.root-split.ask":              "Can the root of a sum be taken term by term? Try it with 9 + 16.",
 	"slip.magnitudes-added.title":      "forces added as numbers",
-	"slip.magnitudes-added.ask":        "When may two forces simply be added as numbers? Do these two point the same way?",
+	"slip.magnitudes-added.ask":        "When may two forces be added as plain numbers? Do these two point the same way?",
 	"slip.magnitudes-subtracted.title": "forces subtracted as numbers",
-	"slip.magnitudes-subtracted.ask":   "When may one force simply be taken from another? Do these two point opposite ways?",
+	"slip.magnitudes-subtracted.ask":   "When may one force be taken from another as a plain number? Do these two point opposite ways?",
 	"slip.precedence.title":            "everything before the cosine gathered first",
 	"slip.precedence.ask":              "Which part of the cosine law does the cosine multiply: everything before it, or only the product beside it?",
 
