@@ -35,26 +35,73 @@ func (w *Work) Answer(name string, c Choice) (Reply, bool) {
 	if a == nil || !a.Asked || a.Chosen != Unsaid || c == Unsaid || c > Neither {
 		return Reply{}, false
 	}
-	a.Chosen = c
-	a.Slips = slices.Clone(a.Slips)
-	sum := 0.0
-	for i := range a.Slips {
-		a.Slips[i].Probability *= c.believed(i)
-		sum += a.Slips[i].Probability
-	}
-	a.Unexplained *= c.believed(-1)
-	sum += a.Unexplained
-	for i := range a.Slips {
-		a.Slips[i].Probability /= sum
-	}
-	a.Unexplained /= sum
-	slices.SortStableFunc(a.Slips, func(x, y Suspect) int { return cmp.Compare(y.Probability, x.Probability) })
-	if c != Neither && a.Slips[0].Probability >= halfSure { // the learner agrees: nobody is accused
-		a.Verdict, a.Feedback = SlipFound, w.askAbout(a.Slips[0])
-	} else {
-		a.Verdict, a.Feedback = Unexplained, w.bounds(w.Lesson.Quantity(name), a.Reading.Value)
-	}
+	w.settle(w.Lesson.Quantity(name), &a.Reply, c)
 	return a.Reply, true
+}
+
+// settle is what follows for r from the answer c to its question.
+func (w *Work) settle(q *Quantity, r *Reply, c Choice) {
+	r.Chosen = c
+	r.Slips = slices.Clone(r.Slips)
+	sum := 0.0
+	for i := range r.Slips {
+		r.Slips[i].Probability *= c.believed(i)
+		sum += r.Slips[i].Probability
+	}
+	r.Unexplained *= c.believed(-1)
+	sum += r.Unexplained
+	for i := range r.Slips {
+		r.Slips[i].Probability /= sum
+	}
+	r.Unexplained /= sum
+	slices.SortStableFunc(r.Slips, func(x, y Suspect) int { return cmp.Compare(y.Probability, x.Probability) })
+	if c == Neither {
+		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
+		return
+	}
+	// The learner agrees, so nobody is accused; of close rivals (see rivals) the
+	// one chosen comes first.
+	r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
+}
+
+// rivals tells whether one question settles which of the two likeliest slips
+// it was: they are all but sure together, and close enough that either answer
+// decides.
+func (w *Work) rivals(slips []Suspect) bool {
+	if len(slips) < 2 || slips[0].double() || slips[1].double() {
+		return false
+	}
+	a, b := slips[0], slips[1]
+	return a.Probability+b.Probability >= sureEnough && b.Probability*saidIfSo > a.Probability*saidIfOther && w.separable(a, b)
+}
+
+// settled answers the question of r as the learner did when the same value
+// was entered before; false where it was not, or another pair stood then.
+func (w *Work) settled(q *Quantity, r *Reply) bool {
+	for i := len(w.Past) - 1; i >= 0; i-- {
+		a := &w.Past[i]
+		if a.Undone || a.Quantity != q.Name || a.Chosen == Unsaid || !sameEntry(q, &r.Reading, &a.Reading) {
+			continue
+		}
+		if a.Chosen == Neither {
+			w.settle(q, r, Neither)
+			return true
+		}
+		for k := range r.Slips[:2] {
+			if s := r.Slips[k]; s.Likely == a.Slips[0].Likely && s.At == a.Slips[0].At {
+				w.settle(q, r, First+Choice(k))
+				return true
+			}
+		}
+		return false
+	}
+	return false
+}
+
+// askOrSettle asks which of two rivals it was, unless that was said before.
+func (w *Work) askOrSettle(q *Quantity, r *Reply) {
+	r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.Slips[0], r.Slips[1]), true
+	w.settled(q, r)
 }
 
 // believed is the likelihood of c where slip i of the list was made; −1 stands

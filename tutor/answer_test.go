@@ -55,3 +55,23 @@ func TestTheAnswerToAQuestionIsUsed(t *testing.T) {
 		assert.False(t, ok)
 	})
 }
+
+// Who enters the same value again is not asked again what was said.
+func TestAnAnswerHoldsForTheSameValueAgain(t *testing.T) {
+	for _, c := range []Choice{First, Second, Neither} {
+		w := NewWork(barge(t), DefaultSettings())
+		require.True(t, w.Enter("R", "690 N").Asked)
+		first, ok := w.Answer("R", c)
+		require.True(t, ok)
+		again := w.Enter("R", "690 N")
+		assert.Equal(t, c, again.Chosen)
+		assert.Equal(t, first.Verdict, again.Verdict)
+		assert.Contains(t, again.Feedback, first.Feedback)
+		assert.NotEqual(t, first.Feedback, again.Feedback, "with more help")
+		assert.Nil(t, w.Options(w.Standing("R")))
+	}
+	w := NewWork(barge(t), DefaultSettings())
+	w.Enter("R", "690 N")
+	w.Answer("R", First)
+	require.Equal(t, Correct, w.Enter("R", "682.6 N").Verdict)
+}

@@ -22,8 +22,8 @@ func (w *Work) explain(q *Quantity, r *Reply) {
 		r.Feedback = w.keepDigits(q, c.rounded.rounded, r.Reading.Value)
 	case len(r.Slips) > 0 && r.Slips[0].sure():
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
-	case len(r.Slips) > 1 && !r.Slips[0].double() && !r.Slips[1].double() && r.Slips[0].Probability+r.Slips[1].Probability >= sureEnough && w.separable(r.Slips[0], r.Slips[1]):
-		r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.Slips[0], r.Slips[1]), true
+	case w.rivals(r.Slips):
+		w.askOrSettle(q, r)
 	default:
 		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
 	}

@@ -94,3 +94,12 @@ func TestSharesSumToOne(t *testing.T) {
 		assert.InDelta(t, 1, sum, 1e-9, entry)
 	}
 }
+
+// A slip that may have been made at the very quantity is asked about there,
+// also where it would give the same in a step before.
+func TestAQuestionBeginsAtTheQuantityItself(t *testing.T) {
+	r := NewWork(barge(t), DefaultSettings()).Enter("gamma", "93")
+	require.Equal(t, SlipFound, r.Verdict)
+	assert.Equal(t, "gamma", r.Slips[0].At)
+	assert.Contains(t, r.Feedback, "at the step for γ")
+}

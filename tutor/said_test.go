@@ -180,9 +180,17 @@ func (s *saying) enter(before [][2]string, q *Quantity, entry string) {
 			}
 			s.asked++
 			s.between(w, q)
+			of := r.Slips[min(int(c)-1, 1)]
 			told, ok := w.Answer(q.Name, c)
 			require.True(s.t, ok)
 			s.check(w, told)
+			if c == Neither {
+				assert.Equal(s.t, Unexplained, told.Verdict, "%s of %s", entry, q.Name)
+				continue
+			}
+			assert.Equal(s.t, SlipFound, told.Verdict, "%s of %s: %+v", entry, q.Name, told)
+			assert.Equal(s.t, of.IDs, told.Slips[0].IDs, "%s of %s, answer %d: %+v", entry, q.Name, c, told)
+			assert.Equal(s.t, w.askAbout(of), told.Feedback)
 		}
 	}
 }

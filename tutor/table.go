@@ -92,7 +92,8 @@ func (g *guess) says(h *guess) bool {
 }
 
 // outcome is what the guesses of a cell say together. Its likeliest id, and
-// where that was made, are those of the guess of most weight.
+// where that was made, are those of the guess of most weight; a slip that may
+// have been made in finding the quantity itself is looked for there.
 func (t *table) outcome(c *cell) outcome {
 	var all outcome
 	best := -1.0
@@ -109,6 +110,12 @@ func (t *table) outcome(c *cell) outcome {
 			all.absorb(&o)
 		}
 		all.at, all.from, all.rounded, all.likely = at, from, rounded, likely
+	}
+	here := t.s.w.Lesson.Quantities[t.q].Name
+	for i := range ways {
+		if o := ways[i].first; o.at == here && o.from == "" && o.lead() == all.likely {
+			all.at = here
+		}
 	}
 	all.value, all.weight = c.value, c.weight
 	return all
