@@ -19,13 +19,13 @@ func TestAQuestionBetweenTwoSlipsIsAnswered(t *testing.T) {
 	assert.Equal(t, 3, strings.Count(asked, `name="which"`))
 	told := ask(answer...)
 	assert.NotContains(t, told, `name="which"`, "asked once")
-	assert.Contains(t, told, text.Say("slip.two-missing.ask", "at", "R"))
+	assert.Contains(t, told, text.Say("slip.two-missing.ask", "where", text.Say("feedback.where", "at", "R")))
 	assert.Contains(t, told[strings.Index(told, `id="log"`):], "slips=two-missing", "the log has it first")
 
 	t.Run("replay", func(t *testing.T) {
 		back := string(Handle([]byte(line("do", "start", "hash", barge(), "at", "9") + "\n" + line(enter...) + "\n" + line(answer...))))
 		assert.NotContains(t, back, `name="which"`)
-		assert.Contains(t, back, text.Say("slip.two-missing.ask", "at", "R"))
+		assert.Contains(t, back, text.Say("slip.two-missing.ask", "where", text.Say("feedback.where", "at", "R")))
 	})
 	t.Run("of another entry", func(t *testing.T) {
 		ask("do", "enter", "problem", barge(), "quantity", "R", "entry", "691 N", "at", "5")

@@ -130,5 +130,5 @@ func (w *Work) Options(a *Attempt) []string {
 }
 
 func (w *Work) titleOf(s Suspect) string {
-	return w.Lesson.Say("feedback.option", "what", w.Lesson.Say("slip."+s.first()+".title"), "at", w.Lesson.plain(s.At))
+	return w.Lesson.Say("feedback.option", "what", w.title(s), "where", w.where(s.At))
 }

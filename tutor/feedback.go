@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"closingside/statics/expr"
@@ -20,13 +21,42 @@ func (w *Work) praise(q *Quantity, notes []string) string {
 // askAbout is the question about the step where a slip sits. Where several
 // slips give the same value, the question is that of the likeliest.
 func (w *Work) askAbout(s Suspect) string {
-	return w.Lesson.Say("slip."+s.first()+".ask", "at", w.Lesson.plain(s.At))
+	id, at := w.first(s), w.Lesson.Quantity(s.At)
+	key := "slip." + id + ".ask"
+	switch {
+	case at.Given && text.Has(key+".given"):
+		key += ".given"
+	case at.Given:
+		key = "slip.any.ask.given"
+	case at.Signed && text.Has(key+".part"):
+		key += ".part"
+	}
+	return w.Lesson.Say(key, "at", w.Lesson.plain(s.At), "where", w.where(s.At))
 }
 
-// first is the slip to ask about: the likeliest, or the first of two together.
-func (s Suspect) first() string {
-	first, _, _ := strings.Cut(s.Likely, "+")
-	return first
+// where is the step in which a quantity is found, or read.
+func (w *Work) where(name string) string {
+	key := "feedback.where"
+	if w.Lesson.Quantity(name).Given {
+		key += ".given"
+	}
+	return w.Lesson.Say(key, "at", w.Lesson.plain(name))
+}
+
+// first is the slip to ask about: the likeliest, or of two together the one
+// that can be made where the first of them sits.
+func (w *Work) first(s Suspect) string {
+	a, b, two := strings.Cut(s.Likely, "+")
+	if two && !w.Lesson.mayHold(s.At, a) && w.Lesson.mayHold(s.At, b) {
+		return b
+	}
+	return a
+}
+
+// mayHold tells whether the slip called id can be made in a formula for the
+// quantity called name, or in reading it.
+func (l *Lesson) mayHold(name, id string) bool {
+	return slices.ContainsFunc(l.variantsOf(l.index[name]), func(v variant) bool { return slices.Contains(v.ids, id) })
 }
 
 // separable tells whether one question can tell two suspects apart: they are
@@ -37,9 +67,15 @@ func (w *Work) separable(a, b Suspect) bool {
 
 // askWhich is the question that separates two suspects.
 func (w *Work) askWhich(a, b Suspect) string {
-	title := func(s Suspect) string { return w.Lesson.Say("slip." + s.first() + ".title") }
-	return w.Lesson.Say("feedback.which", "a", title(a), "at", w.Lesson.plain(a.At), "b", title(b), "bt", w.Lesson.plain(b.At))
+	key := "feedback.which"
+	if a.At == b.At {
+		key += ".here"
+	}
+	return w.Lesson.Say(key, "a", w.title(a), "where", w.where(a.At), "b", w.title(b), "elsewhere", w.where(b.At))
 }
+
+// title is what a suspect says was done, in a few words.
+func (w *Work) title(s Suspect) string { return w.Lesson.Say("slip." + w.first(s) + ".title") }
 
 // sendTo sends the learner to the first wrong entry.
 func (w *Work) sendTo(q *Quantity, from string) string {
@@ -103,8 +139,19 @@ func (w *Work) bounds(q *Quantity, v float64) string {
 	if inside(q, v, lo, hi) {
 		key = "feedback.inside"
 	}
+	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi))
+}
+
+// bound is a value that a sketch shows, a whole number without decimals.
+func (w *Work) bound(q *Quantity, v float64) string {
 	d := w.Settings.Answer
-	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "lo", w.Lesson.Reported(q, lo, d), "hi", w.Lesson.Reported(q, hi, d))
+	if math.Abs(v-math.Round(v)) <= 1e-9 {
+		d.Angle = 0
+	}
+	if v == 0 {
+		d.Magnitude = 1
+	}
+	return w.Lesson.Reported(q, v, d)
 }
 
 // limits are the values between which a sketch shows q to lie, as far as they

@@ -78,7 +78,7 @@ func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
 	require.Equal(t, SlipFound, r.Verdict, "%+v", r)
 	require.Less(t, r.Slips[0].Probability, sureEnough)
 	assert.Contains(t, r.Feedback, "the other force's value used")
-	assert.Contains(t, r.Feedback, "factor 2 of the cosine law left out")
+	assert.Contains(t, r.Feedback, "factor 2 left out")
 }
 
 func TestSharesSumToOne(t *testing.T) {

@@ -248,7 +248,7 @@ func (s *saying) leaks(w *Work, r Reply, ok func(bool, string)) {
 	add(r.Entry)
 	if b := q.Between; b[0] != nil && s.ofGivens(b[0]) && s.ofGivens(b[1]) {
 		lo, hi := w.limits(q)
-		add(w.Lesson.Reported(q, lo, w.Settings.Answer) + " " + w.Lesson.Reported(q, hi, w.Settings.Answer))
+		add(w.bound(q, lo) + " " + w.bound(q, hi))
 	}
 	if r.Rounded != nil { // how far it moved, to one digit
 		add(regexp.MustCompile(`by about \S+`).FindString(r.Feedback))

@@ -19,7 +19,7 @@ func TestEveryRowIsComplete(t *testing.T) {
 			assert.False(t, seen[row.ID], "once")
 			seen[row.ID] = true
 			assert.Positive(t, row.Prior)
-			title, ask := text.Say("slip."+row.ID+".title"), text.Say("slip."+row.ID+".ask", "at", "R", "theta", "θ")
+			title, ask := text.Say("slip."+row.ID+".title"), text.Say("slip."+row.ID+".ask", "at", "R", "where", "there")
 			assert.NotEmpty(t, title)
 			assert.True(t, strings.Contains(ask, "?"), "a question: %s", ask)
 			switch row.Scope {

@@ -100,7 +100,7 @@ func TestCatalogueIsWhole(t *testing.T) {
 		assert.Positive(t, s.Prior, s.ID)
 		l := barge(t)
 		assert.NotEmpty(t, l.Say("slip."+s.ID+".title"))
-		assert.NotEmpty(t, l.Say("slip."+s.ID+".ask", "at", "R", "what", "it"))
+		assert.NotEmpty(t, l.Say("slip."+s.ID+".ask", "at", "R", "where", "there"))
 		assert.Equal(t, s.Scope == InKind, s.Rule == nil && s.Written == nil, s.ID)
 	}
 }
