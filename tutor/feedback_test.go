@@ -77,7 +77,7 @@ func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
 	r := NewWork(barge(t), DefaultSettings()).Enter("R", "690 N")
 	require.Equal(t, SlipFound, r.Verdict, "%+v", r)
 	require.Less(t, r.Slips[0].Probability, sureEnough)
-	assert.Contains(t, r.Feedback, "the other force's value used")
+	assert.Contains(t, r.Feedback, "another force's value used")
 	assert.Contains(t, r.Feedback, "factor 2 left out")
 }
 
