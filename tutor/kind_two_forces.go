@@ -142,7 +142,7 @@ func (s *plane) quantities(pulls []pull) []Quantity {
 	gamma.Supplement, gamma.Routes = "phi", s.interior()
 
 	sum := expr.Add(theta1, theta2)
-	phi.Mistakes = []Mistake{{"directions-added", sum}}
+	phi.Mistakes = directionsAdded(s.th[0] + s.th[1])
 	gamma.Mistakes = []Mistake{{"directions-added", expr.Sub(expr.Deg(180), sum)}}
 
 	zero, straight := expr.Deg(0), expr.Deg(180)
@@ -152,6 +152,8 @@ func (s *plane) quantities(pulls []pull) []Quantity {
 		True: r2.Norm(r), Routes: resultantRoutes(), Mistakes: []Mistake{
 			{"magnitudes-added", expr.Add(f1, f2)},
 			{"magnitudes-subtracted", expr.Abs(expr.Sub(f1, f2))},
+			{"other-diagonal", otherDiagonal(f1, theta1, f2, theta2)},
+			{"other-diagonal", otherDiagonal(f2, theta2, f1, theta1)},
 			{"other-diagonal", expr.Sqrt(expr.Sub(expr.Add(expr.Sq(f1), expr.Sq(f2)), expr.Mul(expr.N(2), f1, f2, expr.Cos(symPhi))))}}}
 
 	res.Between = [2]expr.Node{expr.Abs(expr.Sub(f1, f2)), expr.Add(f1, f2)}
@@ -174,7 +176,31 @@ func (s *plane) quantities(pulls []pull) []Quantity {
 
 	all := append([]Quantity{phi, gamma, res, alpha, beta, th}, pulls[0].parts("F2")...)
 	all = append(all, pulls[1].parts("F1")...)
-	return append(all, total(pulls, "x", r.X), total(pulls, "y", r.Y))
+	for _, t := range []Quantity{total(pulls, "x", r.X), total(pulls, "y", r.Y)} {
+		first, second := expr.S("F1"+t.Name[1:]), expr.S("F2"+t.Name[1:])
+		t.Mistakes = append(t.Mistakes, Mistake{"other-diagonal", expr.Sub(first, second)}, Mistake{"other-diagonal", expr.Sub(second, first)})
+		all = append(all, t)
+	}
+	return all
+}
+
+// directionsAdded are the directions of two forces added for the angle between
+// them, and what that leaves of a full turn where it is more than half of one.
+func directionsAdded(sum float64) []Mistake {
+	added := expr.Add(theta1, theta2)
+	all := []Mistake{{"directions-added", added}}
+	if over := turn(sum); over > 180 {
+		all = append(all, Mistake{"directions-added", expr.Sub(expr.Deg(360+math.Round(sum-over)), added)})
+	}
+	return all
+}
+
+// otherDiagonal is the length of F − G from what each has along x and y.
+func otherDiagonal(f, fAt, g, gAt expr.Node) expr.Node {
+	leg := func(of func(expr.Node) expr.Node) expr.Node {
+		return expr.Sq(expr.Sub(expr.Mul(f, of(fAt)), expr.Mul(g, of(gAt))))
+	}
+	return expr.Sqrt(expr.Add(leg(expr.Cos), leg(expr.Sin)))
 }
 
 // The symbols of the lesson's formulas.

@@ -196,6 +196,7 @@ func total(pulls []pull, axis string, v float64) Quantity {
 	if axis == "y" {
 		q.Routes = append([]Route{sum}, y...)
 	}
+	q.Mistakes = []Mistake{{"resultant-reversed", expr.Neg{X: sum.Tree}}}
 	return q
 }
 

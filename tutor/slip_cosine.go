@@ -29,6 +29,15 @@ var cosineSlips = []Slip{
 		return nil
 	}},
 	{ID: "squares-missing", Prior: 0.5, Rule: func(_ *context, n expr.Node) []expr.Node {
+		if l, r, ok := bin(n, expr.OpSub); ok { // of the law solved for an angle, all three
+			a, b, sum := bin(l, expr.OpAdd)
+			a2, okA := isSquare(a)
+			b2, okB := isSquare(b)
+			c, okC := isSquare(r)
+			if sum && okA && okB && okC {
+				return one(expr.Sub(expr.Add(a2, b2), c))
+			}
+		}
 		if l, r, ok := bin(n, expr.OpAdd); ok {
 			a, okA := isSquare(l)
 			b, okB := isSquare(r)

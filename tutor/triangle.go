@@ -82,7 +82,7 @@ func (t *triangle) angle(i int) Quantity {
 // phi declares the angle between F₁ and F₂, tails together.
 func (t *triangle) phi() Quantity {
 	q := Quantity{Name: "phi", Symbol: expr.Symbol{Letter: "φ", Spoken: "phi"}, Dim: statics.DimAngle, True: 180 - t.gamma, Supplement: "gamma",
-		Between: [2]expr.Node{expr.Deg(0), expr.Deg(180)}, Mistakes: []Mistake{{"directions-added", expr.Add(theta1, theta2)}}}
+		Between: [2]expr.Node{expr.Deg(0), expr.Deg(180)}, Mistakes: directionsAdded(t.first.at + t.second.at)}
 	q.Routes = []Route{t.turn(t.first, t.second, q.True),
 		{"adjacent-angles", "adjacent-angles", ByTriangle, expr.Sub(expr.Deg(180), symGamma)}}
 	return q

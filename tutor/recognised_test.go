@@ -1,0 +1,63 @@
+package tutor
+
+import (
+	"math"
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"closingside/statics/expr"
+	"closingside/tutor/entry"
+)
+
+// Wrong values worked by hand with the formulas beside them, and the rows that
+// give them.
+func TestRowsThatAreMadeInSeveralWays(t *testing.T) {
+	rad := math.Pi / 180
+	derrick := pair(t, "7.5 kN", "205 deg", "5.1 kN", "318 deg") // Rx < 0
+	over := pair(t, "520 N", "105 deg", "310 N", "118 deg")      // directions add up to more than 180°
+	bargeR := 682.635
+	rows := []struct {
+		name, quantity, entry string
+		lesson                *Lesson
+		ids                   []string
+	}{
+		{"tails together, by components", "R", "sqrt((340*cos(25)-610*cos(118))^2+(340*sin(25)-610*sin(118))^2)", barge(t), []string{"other-diagonal"}},
+		{"heads together, by components", "R", "sqrt((610*cos(118)-340*cos(25))^2+(610*sin(118)-340*sin(25))^2)", barge(t), []string{"other-diagonal"}},
+		{"tails together, by the cosine law", "R", "sqrt(340^2+610^2-2*340*610*cos(93))", barge(t), []string{"included-for-interior"}},
+		{"the other diagonal's component", "Rx", "594.5 N", barge(t), []string{"other-diagonal", "sign-lost"}},
+		{"the same from the other end", "Rx", "-594.5 N", barge(t), []string{"other-diagonal"}},
+		{"the closing side reversed", "Rx", "-21.77 N", barge(t), []string{"resultant-reversed", "sign-lost"}},
+		{"no square in the cosine law for an angle", "alpha", degreesOf(math.Acos((610 + bargeR - 340) / (2 * 610 * bargeR))), barge(t), []string{"squares-missing"}},
+		{"taken from 90° and turned round", "gamma", "3°", barge(t), []string{"complement-for-supplement"}},
+		{"the tangent as it stands, Rx < 0", "theta", strconv.FormatFloat(math.Tan(-114.55466*rad), 'f', 4, 64), derrick, []string{"inverse-missing"}},
+		{"directions added, brought below 180°", "phi", "137°", over, []string{"clockwise", "directions-added"}},
+		{"directions added", "phi", "223°", over, []string{"clockwise", "directions-added"}},
+	}
+	for _, r := range rows {
+		t.Run(r.name, func(t *testing.T) {
+			got := NewWork(r.lesson, DefaultSettings()).Enter(r.quantity, r.entry)
+			require.NotEmpty(t, got.Slips, "%+v", got)
+			for _, id := range r.ids {
+				assert.Contains(t, got.Slips[0].IDs, id, "%+v", got.Slips)
+			}
+			if got.Reading.Form == entry.Expression {
+				assert.Equal(t, r.ids, got.Slips[0].IDs, "told by its form")
+			}
+		})
+	}
+}
+
+func degreesOf(rad float64) string {
+	return strconv.FormatFloat(rad*180/math.Pi, 'f', 2, 64) + "°"
+}
+
+// The law of cosines for an angle, no magnitude squared, is one slip.
+func TestNoSquareInTheLawForAnAngle(t *testing.T) {
+	l := barge(t)
+	q := l.Quantity("alpha")
+	want := expr.Acos(expr.Div(expr.Sub(expr.Add(f2, symR), f1), expr.Mul(expr.N(2), f2, symR)))
+	assert.Contains(t, l.Slipped(q, q.Route("cosine-law").Tree), Slipped{"squares-missing", want})
+}
