@@ -103,3 +103,12 @@ func TestAQuestionBeginsAtTheQuantityItself(t *testing.T) {
 	assert.Equal(t, "gamma", r.Slips[0].At)
 	assert.Contains(t, r.Feedback, "at the step for γ")
 }
+
+// The bounds of a direction are told as one turns from one to the other: from
+// 143.1° to 200°, not to −160°.
+func TestBoundsOfADirectionFollowTheTurn(t *testing.T) {
+	l := pair(t, "520 N", "143.1 deg", "310 N", "-160 deg")
+	got := NewWork(l, DefaultSettings()).Enter("theta", "-1.5")
+	require.Equal(t, Unexplained, got.Verdict)
+	assert.Contains(t, got.Feedback, "between 143.1° and 200°")
+}

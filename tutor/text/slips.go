@@ -34,7 +34,7 @@ var slips = map[string]string{
 	"slip.minutes-as-decimals.title":       "degrees and minutes written as decimals",
 	"slip.minutes-as-decimals.ask":         "How many minutes make a degree? How would half a degree be written?",
 
-	"slip.cosine-sign.title":           "sign before the cross term of the cosine law",
+	"slip.cosine-sign.title":           "cross term of the cosine law with the other sign",
 	"slip.cosine-sign.ask":             "Look at the sign before the cross term of the cosine law. What is the sign of the cosine for your angle, and so does the term add or take away?",
 	"slip.two-missing.title":           "factor 2 left out",
 	"slip.two-missing.ask":             "Write the rule used {where} out in full. Which factors stand in its product?",
