@@ -139,7 +139,7 @@ func (w *Work) bounds(q *Quantity, v float64) string {
 	if inside(q, v, lo, hi) {
 		key = "feedback.inside"
 	}
-	if q.Turns && !q.reported() { // as one turns from the one to the other
+	if q.Turns && (!q.reported() || w.Settings.Direction.As == FromX) { // as one turns from the one to the other
 		hi = lo + turn(hi-lo)
 	}
 	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi))
