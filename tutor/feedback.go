@@ -19,7 +19,8 @@ func (w *Work) praise(q *Quantity, notes []string) string {
 }
 
 // askAbout is the question about the step where a slip sits. Where several
-// slips give the same value, the question is that of the likeliest.
+// slips give the same value, the question is that of the likeliest; of two
+// together it is about the first.
 func (w *Work) askAbout(s Suspect) string {
 	id, at := w.first(s), w.Lesson.Quantity(s.At)
 	key := "slip." + id + ".ask"
@@ -31,7 +32,11 @@ func (w *Work) askAbout(s Suspect) string {
 	case at.Signed && text.Has(key+".part"):
 		key += ".part"
 	}
-	return w.Lesson.Say(key, "at", w.Lesson.plain(s.At), "where", w.where(s.At))
+	ask := w.Lesson.Say(key, "at", w.Lesson.plain(s.At), "where", w.where(s.At))
+	if s.double() {
+		ask = w.Lesson.Say("feedback.two") + " " + ask
+	}
+	return ask
 }
 
 // where is the step in which a quantity is found, or read.

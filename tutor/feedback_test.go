@@ -5,6 +5,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/statics/expr"
 )
 
 // An expression is read for its form: slips that agree in value are told apart
@@ -111,4 +113,40 @@ func TestBoundsOfADirectionFollowTheTurn(t *testing.T) {
 	got := NewWork(l, DefaultSettings()).Enter("theta", "-1.5")
 	require.Equal(t, Unexplained, got.Verdict)
 	assert.Contains(t, got.Feedback, "between 143.1° and 200°")
+}
+
+// Of two slips together it is said that there are two, and one is asked about,
+// where it can have been made.
+func TestTwoSlipsAreAskedAboutOneByOne(t *testing.T) {
+	met := 0
+	everyKind(t, 0, func(t *testing.T, l *Lesson) {
+		for i := range l.Quantities {
+			q := &l.Quantities[i]
+			if q.Given || q.Equation {
+				continue
+			}
+			for _, r := range q.Routes {
+				for _, one := range l.Slipped(q, r.Tree) {
+					two := l.Slipped(q, one.Tree)
+					if len(two) == 0 {
+						continue
+					}
+					v := expr.Eval(two[len(two)/2].Tree, l.Truth)
+					w := NewWork(l, DefaultSettings())
+					got := Reply{}
+					if v == v && met < 40 {
+						got = w.Enter(q.Name, l.Show(q, v, Digits{Magnitude: 5, Angle: 3}))
+					}
+					if got.Verdict != SlipFound || !got.Slips[0].double() {
+						continue
+					}
+					met++
+					assert.Contains(t, got.Feedback, l.Say("feedback.two"))
+					id, at := w.first(got.Slips[0]), got.Slips[0].At
+					assert.True(t, l.mayHold(at, id) || slipByID(id).Scope == InAnswer, "%s at %s", id, at)
+				}
+			}
+		}
+	})
+	assert.Equal(t, 40, met)
 }

@@ -254,7 +254,7 @@ func (s *saying) leaks(w *Work, r Reply, ok func(bool, string)) {
 		add(regexp.MustCompile(`by about \S+`).FindString(r.Feedback))
 	}
 	if r.Verdict == Unreadable { // an example of how to write
-		add("12.3")
+		add("12.3 " + strings.ReplaceAll(r.Entry, ",", "") + " " + strings.ReplaceAll(r.Entry, ",", "."))
 	}
 	for _, n := range numberInText.FindAllString(r.Feedback, -1) {
 		if known[n] || s.given[n] {
