@@ -83,3 +83,14 @@ func TestManyWaysOnDoNotOutweighTheStepItself(t *testing.T) {
 		assert.True(t, slices.IsSortedFunc(s.IDs, singlesFirst))
 	}
 }
+
+// A small number with few digits is a rounded one, whatever its unit: 324.32 N
+// over 14 kN/m, of which 324.3 N is written, is 0.02317 m.
+func TestASmallNumberIsReadAsRounded(t *testing.T) {
+	w := NewWork(solvedBy(t, atRest("", heldBy("T cable", "direction: 18 deg above -x"), heldBy("S spring", "direction: 39 deg below -x", "stiffness: 14 kN/m"), heldBy("W weight", "force: 350 N"))), DefaultSettings())
+	require.Equal(t, Correct, w.Enter("F1", "324.3 N").Verdict)
+	require.Equal(t, Correct, w.Enter("F2", "396.9 N").Verdict)
+	r := w.Enter("s2", "0.02317 m")
+	require.Equal(t, SlipFound, r.Verdict)
+	assert.Equal(t, []string{"other-force"}, r.Slips[0].IDs)
+}

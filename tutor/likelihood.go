@@ -88,10 +88,13 @@ func (t *table) inCell(c *cell, v, half float64) float64 {
 const unroundedRel = 1e-5
 
 func (q *Quantity) unrounded(v, half float64) bool {
-	if q.circular() {
-		v = 1
+	switch {
+	case q.circular():
+		return half < unroundedRel
+	case q.Dim == statics.DimAngle:
+		v = max(1, math.Abs(v))
 	}
-	return half < unroundedRel*max(1, math.Abs(v))
+	return half < unroundedRel*math.Abs(v)
 }
 
 // chance is the probability that x, with its spread, is typed as v ± half.
