@@ -120,11 +120,28 @@ func (l *Lesson) dim(name string) (statics.Dimension, bool) {
 	return q.Dim, true
 }
 
+// others lists the units in which numbers of other dimensions than force are
+// worked: those of the lesson's quantities, and of mass the one that makes the
+// unit of force with that of acceleration, a slug for lb and ft/s², 1000 kg for
+// kN and m/s².
+func (l *Lesson) others() []statics.Unit {
+	var all []statics.Unit
+	for i := range l.Quantities {
+		switch u := l.Quantities[i].Unit; u.Dim {
+		case statics.DimAcceleration:
+			all = append(all, u, statics.Unit{Dim: statics.DimMass, Factor: l.Unit.Factor / u.Factor})
+		case statics.DimLength, statics.DimStiffness:
+			all = append(all, u)
+		}
+	}
+	return all
+}
+
 // scope is what the reader may know when q is asked: every name, and the
 // values usable now.
 func (w *Work) scope(q *Quantity) entry.Scope {
 	s := entry.Scope{
-		Dim: q.Dim, Unit: w.Lesson.UnitOf(q), Force: w.Lesson.Unit,
+		Dim: q.Dim, Unit: w.Lesson.UnitOf(q), Force: w.Lesson.Unit, Others: w.Lesson.others(),
 		Names: w.names, Known: w.known, Asked: q.Name, Dims: w.Lesson.dim,
 		NumbersOnly: w.Settings.NumbersOnly, UnitRequired: w.Settings.UnitsRequired,
 	}

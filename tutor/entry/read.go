@@ -17,6 +17,7 @@ type Scope struct {
 	// Force is the problem's unit of force: values of names, and numbers with
 	// a unit inside an expression, are in it.
 	Force    statics.Unit
+	Others   []statics.Unit // in which numbers of other dimensions are worked
 	Names    Names
 	Known    expr.Env // values usable now; NaN for the rest
 	Unknowns []string // names that may stand in affine forms and equations

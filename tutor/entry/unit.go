@@ -86,7 +86,7 @@ func (p *parser) factor(unit *token, written bool) float64 {
 // base is what one of u is in the unit that numbers of its dimension are
 // worked in here: degrees for angles, the problem's units for the rest.
 func (sc *Scope) base(u statics.Unit) float64 {
-	for _, to := range []statics.Unit{sc.Force, sc.Unit} {
+	for _, to := range append([]statics.Unit{sc.Force, sc.Unit}, sc.Others...) {
 		if to.Dim == u.Dim && to.Factor > 0 && u.Dim != statics.DimAngle {
 			return u.Factor / to.Factor
 		}

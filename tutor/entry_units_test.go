@@ -1,0 +1,46 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// A product of numbers with their units is the force they make, whatever unit
+// the statement's forces are in: g, masses, stiffnesses and lengths by their
+// definitions (NIST SP 811, appendix B.8).
+func TestAForceAsAProductOfUnits(t *testing.T) {
+	cables := []Source{heldBy("T1 cable", "direction: 40 deg"), heldBy("T2 cable", "direction: 150 deg")}
+	spring := func(stiffness, stretch string) []Source {
+		return []Source{heldBy("T1 cable", "direction: 150 deg"), heldBy("S spring", "direction: 35 deg", "stiffness: "+stiffness, "stretch: "+stretch), heldBy("W weight")}
+	}
+	slugs := append(cables[:2:2], heldBy("W weight", "mass: 10 slug"))
+	kilos := append([]Source{heldBy("P weight", "force: 2 kN")}, append(cables[:2:2], heldBy("W weight", "mass: 1000 kg"))...)
+	rows := []struct {
+		parts           []Source
+		quantity, entry string
+	}{
+		{slugs, "F3", "10 slug * 32.2 ft/s^2"},
+		{slugs, "F3", "10 slug * g"},
+		{slugs, "F3", "10*32.2"},
+		{slugs, "F3", "m g"},
+		{slugs, "sumy", "T1 sin 40 + T2 sin 30 = 10 slug * 32.2 ft/s^2"},
+		{slugs, "sumy", "T1 sin 40 + T2 sin 30 = (10 slug)(32.2)"},
+		{kilos, "F4", "1000 kg * 9.81 m/s^2"},
+		{kilos, "F4", "1000 kg * g"},
+		{kilos, "sumy", "T1 sin 40 + T2 sin 30 = 2 + 1000 kg * 9.81 m/s^2"},
+		{spring("20 lb/in", "6 in"), "F2", "20 lb/in * 6 in"},
+		{spring("20 lb/in", "6 in"), "F2", "240 lb/ft * 0.5 ft"},
+		{spring("20 lb/in", "6 in"), "F2", "k s"},
+		{spring("20 lb/in", "6 in"), "sumx", "T1 cos 30 = 20 lb/in * 6 in * cos 35"},
+		{spring("2 kN/m", "150 mm"), "F2", "2 kN/m * 150 mm"},
+		{spring("2 kN/m", "150 mm"), "F2", "2000 N/m * 0.15 m"},
+	}
+	for _, row := range rows {
+		t.Run(row.entry, func(t *testing.T) {
+			l := solvedBy(t, atRest("", row.parts...))
+			r := NewWork(l, DefaultSettings()).Enter(row.quantity, row.entry)
+			assert.Equal(t, Correct, r.Verdict, r.Feedback)
+		})
+	}
+}
