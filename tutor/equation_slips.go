@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"strings"
 
 	"closingside/statics/expr"
 )
@@ -31,6 +32,10 @@ func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
 	for _, h := range hits {
 		total += h.weight
 	}
+	if total == 0 && views[0].entered(&r.Reading).multiplies() {
+		w.unlike(q, r, "feedback.equation.form")
+		return
+	}
 	if total == 0 {
 		w.unlike(q, r, "feedback.equation.unexplained", "symbol", w.Lesson.plain(q.Name))
 		return
@@ -51,6 +56,20 @@ func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
 		w.unlikeAmong(r, q)
 	}
 	w.escalate(q, r)
+}
+
+// multiplies tells whether b holds a product of two unknowns, neither of them a
+// sine or a cosine.
+func (b *balance) multiplies() bool {
+	return slices.ContainsFunc(b.terms.products(), func(product string) bool {
+		plain := 0
+		for _, f := range factors(product) {
+			if !strings.Contains(f, " ") {
+				plain++
+			}
+		}
+		return plain > 1
+	})
 }
 
 func (w *Work) unlikeAmong(r *Reply, q *Quantity) {

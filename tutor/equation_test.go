@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"closingside/statics/expr"
+	"closingside/tutor/text"
 )
 
 // right is an entry for q that is right: the value to so many digits, or the
@@ -102,6 +103,19 @@ func TestEquationsThatDoNotHold(t *testing.T) {
 			assert.Equal(t, Unreadable, crate(t).Enter("sumx", entry).Verdict)
 		})
 	}
+}
+
+// A product of two unknown forces can't be a sum of forces, and is told so; one
+// that comes of multiplying out may stand.
+func TestAnEquationThatIsNotLinearIsToldSo(t *testing.T) {
+	form := text.Say("feedback.equation.form")
+	for _, entry := range []string{"T1 T2 = 5 N", "T1 T2 = 0", "T1 (T2 + W) = 3", "T1^2 = 4", "sqrt(T1) = 3"} {
+		r := crate(t).Enter("sumx", entry)
+		assert.Equal(t, Unexplained, r.Verdict, entry)
+		assert.Equal(t, form, r.Feedback, entry)
+	}
+	assert.Equal(t, Correct, crate(t).Enter("sumx", "T1/T2 = cos 30/cos 40").Verdict)
+	assert.NotEqual(t, form, crate(t).Enter("sumx", "T1/T2 = 3").Feedback)
 }
 
 func TestASecondEquationHasToSayMore(t *testing.T) {
