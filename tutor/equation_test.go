@@ -219,3 +219,18 @@ func TestRoundedNumbersInAnEquation(t *testing.T) {
 		assert.NotEqual(t, Correct, w.Enter("sumx", wrong).Verdict, wrong)
 	}
 }
+
+// An equation whose numbers agree and whose units do not is not taken: it says
+// which side measures what, and nothing is recorded against the learner.
+func TestAnEquationOfDifferentUnitsIsNotTaken(t *testing.T) {
+	w := NewWork(solvedBy(t, atRest("", heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "force: 600 N"))), DefaultSettings())
+	for _, entry := range []string{"T1 sin 40 + T2 sin 30 = 600 kg", "600 kg = T1 sin 40 + T2 sin 30", "T1 sin 40 + T2 sin 30 = 600 m"} {
+		r := w.Enter("sumy", entry)
+		assert.Equal(t, Unreadable, r.Verdict, entry)
+		assert.Contains(t, r.Feedback, "can't equal", entry)
+	}
+	for _, entry := range []string{"T1 sin 40 + T2 sin 30 = 600 N", "T1 sin 40 + T2 sin 30 = 0.6 kN", "T1 sin 40 + T2 sin 30 = 600"} {
+		assert.Equal(t, Correct, w.Enter("sumy", entry).Verdict, entry)
+	}
+	assert.Equal(t, SlipFound, crate(t).Enter("sumy", "T1 sin 40 + T2 sin 30 = 120 kg").Verdict, "a mass for its weight")
+}

@@ -32,18 +32,23 @@ func (r *Reading) relation(tokens []token, sc *Scope) {
 		last[len(last)-1].fail("equals")
 	}
 	r.Form = Equation
-	names := r.side(all[0], false, sc)
+	names, left := r.side(all[0], false, sc)
 	r.Right = expr.N(0)
 	if len(all) == 2 {
-		names = append(names, r.side(all[1], true, sc)...)
+		more, right := r.side(all[1], true, sc)
+		if left.measures() && right.measures() && left.dim != right.dim {
+			r.Unequal = right.at.error("unequal", "left", dimensionText(left.dim), "right", dimensionText(right.dim))
+		}
+		names = append(names, more...)
 	}
 	if !slices.ContainsFunc(names, func(t token) bool { return slices.Contains(sc.Unknowns, t.name) }) {
 		tokens[0].through(tokens[max(0, len(tokens)-2)].span).fail("equation-asked")
 	}
 }
 
-// side reads one side of an equation and returns the names that stand in it.
-func (r *Reading) side(tokens []token, right bool, sc *Scope) []token {
+// side reads one side of an equation and returns the names that stand in it,
+// and what it measures.
+func (r *Reading) side(tokens []token, right bool, sc *Scope) ([]token, content) {
 	p := parser{tokens: tokens, scope: sc}
 	tree := p.all()
 	if right {
@@ -53,9 +58,9 @@ func (r *Reading) side(tokens []token, right bool, sc *Scope) []token {
 	}
 	r.Literals = append(r.Literals, p.literals(tree, right)...)
 	p.checkNames()
-	p.dimension(tree)
+	measures := p.dimension(tree)
 	if p.doubt != nil {
 		panic(p.doubt)
 	}
-	return p.names
+	return p.names, measures
 }

@@ -66,6 +66,7 @@ type Reading struct {
 	// Tree is the entry as read, worked in Unit (in degrees for an angle).
 	// Right is the other side of an equation.
 	Tree, Right expr.Node
+	Unequal     *Error // what is wrong where the sides of an equation measure different things; nil where nothing is
 	// An affine form is Const + Coef·In, in degrees for an angle.
 	Const, Coef float64
 	In          string

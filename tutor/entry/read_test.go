@@ -85,6 +85,9 @@ func describe(r Reading, err *Error) string {
 		parts = append(parts, number6(r.Const)+" + "+number6(r.Coef)+"·"+r.In)
 	case Equation:
 		parts = append(parts, expr.Plain(r.Tree, nil)+" = "+expr.Plain(r.Right, nil))
+		if u := r.Unequal; u != nil {
+			parts = append(parts, strings.TrimPrefix(u.Key, "entry."), strconv.Itoa(u.Col)+"+"+strconv.Itoa(u.Len))
+		}
 	default:
 		parts = append(parts, number6(r.Value))
 	}

@@ -271,6 +271,7 @@ beta: θ + 0.5 rad → affine 28.6479 + 1·theta deg | theta + 0.5 rad
 R: θ → error 1+1 angle-misplaced
 # an equation asked
 balance: T1 cos 40 - T2 cos 30 = 0 → equation T1·cos 40 − T2·cos 30 = 0
+balance: T1 sin 40 + T2 sin 30 = 600 kg → equation T1·sin 40 + T2·sin 30 = 600 unequal 25+6
 balance: T1 cos 40 - T2 cos 30 → equation T1·cos 40 − T2·cos 30 = 0
 balance: ΣFx = T1 cos 40 - P → equation T1·cos 40 − F1 = 0
 balance: ∑F_x = T1 cos 40° - 340 N = 0 → equation T1·cos 40° − 340 = 0

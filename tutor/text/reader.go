@@ -36,6 +36,7 @@ var reader = map[string]string{
 	"entry.wrong-dimension":  "This is {is}, and {wanted} is asked here: give a value in {unit}.",
 	"entry.angle-misplaced":  "This is an angle, and {wanted} is asked here: give a value in {unit}, or enter the angle in its own box.",
 	"entry.ratio-asked":      "This is {is}, and a plain ratio is asked here: give a number without a unit.",
+	"entry.unequal":          "{left} can't equal {right}: check the units on both sides.",
 	"entry.mixed":            "{right} can't be added to {left} or taken from it: check the units of the two.",
 	"entry.trig-of":          "This is {is}, and {function} is taken of an angle: put the angle there.",
 	"entry.inverse-of":       "This is {is}, and {function} is taken of a ratio: divide by another value of the same kind first.",
