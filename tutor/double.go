@@ -48,7 +48,7 @@ const mostDoubles = 40000
 func (l *Lesson) doublesOf(q int) *doubles {
 	d := &l.ready().doubles[q]
 	d.made.Do(func() {
-		m := &doubler{d: d, l: l, q: q, s: NewWork(l, DefaultSettings()).now(&Quantity{}), uses: map[set]int32{}}
+		m := &doubler{d: d, l: l, q: q, s: NewWork(l, DefaultSettings()).now(&Quantity{}), uses: map[set]int32{}, steps: l.ready().wrong}
 		m.list()
 		m.sort()
 	})
@@ -57,11 +57,25 @@ func (l *Lesson) doublesOf(q int) *doubles {
 
 // doubler lists doubles.
 type doubler struct {
-	d    *doubles
-	l    *Lesson
-	q    int
-	s    *state
-	uses map[set]int32
+	d     *doubles
+	l     *Lesson
+	q     int
+	s     *state
+	uses  map[set]int32
+	steps []wrongStep
+}
+
+// wrongStep is what one slip and two make of a quantity's own finding, made
+// when first asked for: whatever it leads to begins with them.
+type wrongStep struct {
+	made        sync.Once
+	once, twice []outcome
+}
+
+func (m *doubler) wrongIn(in int) *wrongStep {
+	w := &m.steps[in]
+	w.made.Do(func() { w.once, w.twice = m.s.slipsIn(in), m.twiceIn(in) })
+	return w
 }
 
 func (m *doubler) list() {
@@ -80,14 +94,13 @@ func (m *doubler) list() {
 		if in == m.q {
 			continue
 		}
-		wrong := m.s.slipsIn(in)
 		plans := m.l.plans(m.q, in, 0)
-		twice := m.twiceIn(in)
 		for i := range plans {
 			if p := &plans[i]; !p.blunt() && p.weight >= leastShared {
-				m.goOn(p, twice)
-				m.twice(p, wrong)
-				ways = append(ways, way{in, p, wrong})
+				w := m.wrongIn(in)
+				m.goOn(p, w.twice)
+				m.twice(p, w.once)
+				ways = append(ways, way{in, p, w.once})
 			}
 		}
 	}

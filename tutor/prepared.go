@@ -18,6 +18,7 @@ type prepared struct {
 	variants [][]variant    // by quantity, see variantsOf
 	pairs    [][]variant    // by quantity: two slips in one formula; made when first asked
 	doubles  []doubles      // by quantity: two slips together
+	wrong    []wrongStep    // by quantity
 	givens   set
 	modes    []mode
 
@@ -87,7 +88,7 @@ func (l *Lesson) ready() *prepared {
 			panic("tutor: a lesson of more than 64 quantities")
 		}
 		n := len(l.Quantities)
-		p := &prepared{made: make([]sync.Once, n), variants: make([][]variant, n), pairs: make([][]variant, n), doubles: make([]doubles, n)}
+		p := &prepared{made: make([]sync.Once, n), variants: make([][]variant, n), pairs: make([][]variant, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
