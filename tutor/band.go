@@ -57,7 +57,7 @@ func (w *Work) Band(q *Quantity) Band {
 		if m := q.Routes[j].Method; w.Settings.Method != AnyMethod && m != AnyMethod && m != w.Settings.Method {
 			continue
 		}
-		r := w.sway(q, j, w.Lesson.Truth, w.entered)
+		r := w.sway(q, j, w.Lesson.Truth, w.entries(q, w.entered))
 		if math.IsNaN(r) {
 			continue
 		}
@@ -87,10 +87,13 @@ func (w *Work) bandFor(q *Quantity, r entry.Reading) Band {
 // limit is the most that the band of q may be, however rounding adds up. A
 // component may come out near zero as the difference of two large ones, so its
 // limit is never less than what rounding those alone can do.
-func (w *Work) limit(q *Quantity) float64 {
+func (w *Work) limit(q *Quantity) float64 { return w.limitAt(q, q.True) }
+
+// limitAt is the limit of q, its value being v.
+func (w *Work) limitAt(q *Quantity, v float64) float64 {
 	if q.Signed {
 		most := w.largest()
-		return max(limit.of(q), floorWork.rel*most, 3*w.Settings.asked(q).halfUnit(q.Dim, most))
+		return max(limit.rel*math.Abs(v), floorWork.rel*most, 3*w.Settings.asked(q).halfUnit(q.Dim, most))
 	}
 	return limit.of(q)
 }
@@ -126,6 +129,22 @@ func (w *Work) byInverseSine(q *Quantity, j int) bool {
 // where there is no accepted entry.
 type offset func(in *Quantity) (float64, bool)
 
+// entries is what rounding is followed from.
+type entries struct {
+	offset
+	free bool // nothing entered says how the axes lie; see free
+}
+
+func (w *Work) entries(q *Quantity, of offset) entries { return entries{of, w.free(q)} }
+
+// worked is the slopes and the values worked out of a route.
+func (e entries) worked(f *routeFacts) ([]float64, []inner) {
+	if e.free {
+		return f.freeSlopes, f.free
+	}
+	return f.slopes, f.inner
+}
+
 // entered is how far an accepted entry is from the truth.
 func (w *Work) entered(in *Quantity) (float64, bool) {
 	if v, ok := w.typed(in.Name); ok && w.Found(in.Name) {
@@ -142,12 +161,13 @@ func (w *Work) asTyped(in *Quantity) (float64, bool) { return 0, w.Found(in.Name
 // a unit of the digits kept, times its slope, all in the same sense. An
 // inverse sine is followed on its curve, and stops at 90°. NaN where the route
 // runs in a circle.
-func (w *Work) sway(q *Quantity, j int, env expr.Env, known offset) float64 {
+func (w *Work) sway(q *Quantity, j int, env expr.Env, known entries) float64 {
 	i := w.Lesson.index[q.Name]
 	f := &w.Lesson.ready().routes[i][j]
 	on := set(0).with(i)
 	if f.crest == nil {
-		return w.sum(f.reads, f.slopes, w.asEntered(q.Routes[j].Tree, f.inner), on, known).half()
+		slopes, worked := known.worked(f)
+		return w.sum(f.reads, slopes, w.asEntered(q.Routes[j].Tree, worked), on, known).half()
 	}
 	x := expr.Eval(f.crest.sine, env)
 	off := w.sum(f.crest.reads, f.crest.slopes, w.asEntered(f.crest.sine, f.crest.inner), on, known)
@@ -174,7 +194,7 @@ func (a *width) add(slope, half float64) {
 func (a width) half() float64 { return min(a.sum, sigmas*math.Sqrt(a.variance)) }
 
 // sum adds what the inputs and the values worked out may each be off.
-func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known offset) width {
+func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known entries) width {
 	var all width
 	for _, p := range worked {
 		if p.exact(w.Settings.Work) {
@@ -230,14 +250,14 @@ func (p inner) exact(d Digits) bool {
 	if math.Abs(v) == nearOne {
 		v = 1
 	}
-	return p.fixed && d.roundTo(p.dim, v) == v || p.dim != statics.DimAngle && math.Abs(p.value) < 1e-9
+	return p.fixed && math.Abs(d.roundTo(p.dim, v)-v) <= 1e-12*math.Abs(v) || p.dim != statics.DimAngle && math.Abs(p.value) < 1e-9
 }
 
 // inHead is how far an input may rightly be off: as known where it was
 // entered, otherwise by the widest of the ways a worked solution takes.
-func (w *Work) inHead(i int, on set, known offset) width {
+func (w *Work) inHead(i int, on set, known entries) width {
 	in := &w.Lesson.Quantities[i]
-	switch off, ok := known(in); {
+	switch off, ok := known.offset(in); {
 	case in.Given:
 		return width{}
 	case ok:
@@ -251,20 +271,49 @@ func (w *Work) inHead(i int, on set, known offset) width {
 		if !f.taken {
 			continue
 		}
-		if one := w.sum(f.reads, f.slopes, f.inner, on.with(i), known); one.half() > widest.half() {
+		slopes, worked := known.worked(f)
+		if one := w.sum(f.reads, slopes, worked, on.with(i), known); one.half() > widest.half() {
 			widest = one
 		}
 	}
-	if most := w.limit(in); widest.half() > most {
+	v := in.True
+	if known.free {
+		v = w.Lesson.size(i)
+	}
+	if most := w.limitAt(in, v); widest.half() > most {
 		widest = width{most, most * most / (sigmas * sigmas)}
 	}
-	widest.add(1, w.Settings.Work.halfUnit(in.Dim, in.True))
+	widest.add(1, w.Settings.Work.halfUnit(in.Dim, v))
 	return widest
 }
 
-// dimension tells an angle-valued node (an inverse key) from a plain number.
-func dimension(n expr.Node) statics.Dimension {
-	if isInverse(n) {
+// dimension tells a formula that is an angle, kept to digits after the point,
+// from a plain number or a force: an inverse key, and sums and multiples of
+// angles.
+func (l *Lesson) dimension(n expr.Node) statics.Dimension {
+	angle := false
+	switch n := n.(type) {
+	case expr.Ang:
+		angle = true
+	case expr.Sym:
+		q := l.Quantity(n.Name)
+		angle = q != nil && q.Dim == statics.DimAngle
+	case expr.Neg:
+		return l.dimension(n.X)
+	case expr.Fn:
+		angle = isInverse(n)
+	case expr.Bin:
+		left, right := l.dimension(n.L) == statics.DimAngle, l.dimension(n.R) == statics.DimAngle
+		switch n.Op {
+		case expr.OpAdd, expr.OpSub:
+			angle = left || right
+		case expr.OpMul:
+			angle = left != right
+		case expr.OpDiv:
+			angle = left && !right
+		}
+	}
+	if angle {
 		return statics.DimAngle
 	}
 	return statics.DimRatio

@@ -80,7 +80,7 @@ func (k *walker) work(q *Quantity, r *Route, enter bool) float64 {
 		if site == 0 {
 			return v
 		}
-		return k.w.Settings.Work.roundTo(dimension(n), v)
+		return k.w.Settings.Work.roundTo(k.w.Lesson.dimension(n), v)
 	})
 }
 
@@ -214,7 +214,7 @@ func loose(w *Work, rng *rand.Rand, i, j int, on set) float64 {
 		if site == 0 {
 			return v
 		}
-		return v + jitter(rng)*w.Settings.Work.halfUnit(dimension(n), v)
+		return v + jitter(rng)*w.Settings.Work.halfUnit(w.Lesson.dimension(n), v)
 	})
 }
 

@@ -147,8 +147,8 @@ func (s *sources) formula(q *Quantity, tree expr.Node, slope float64, on set) {
 		case expr.Num, expr.Ang, expr.Pi:
 		default:
 			v := belowOne(p.Node, p.Value)
-			if p.Site != 0 && !(inner{dimension(p.Node), v, 0, l.ofGivens(p.Node)}).exact(s.w.Settings.Work) {
-				s.add(l.called(q, tree, p.Node), dimension(p.Node), v, slope*math.Abs(p.Slope))
+			if p.Site != 0 && !(inner{l.dimension(p.Node), v, 0, l.ofGivens(p.Node)}).exact(s.w.Settings.Work) {
+				s.add(l.called(q, tree, p.Node), l.dimension(p.Node), v, slope*math.Abs(p.Slope))
 			}
 		}
 	}
@@ -178,7 +178,8 @@ func (s *sources) input(i int, slope float64, on set) {
 		if !f.taken {
 			continue
 		}
-		if one := s.w.sum(f.reads, f.slopes, f.inner, on.with(i), s.w.entered).half(); one > widest {
+		known := entries{offset: s.w.entered}
+		if one := s.w.sum(f.reads, f.slopes, f.inner, on.with(i), known).half(); one > widest {
 			widest, route = one, j
 		}
 	}

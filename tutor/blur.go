@@ -138,7 +138,7 @@ func (b *blurring) last(prog *expr.Program) drift {
 		case i >= 0 && l.Quantities[i].Given:
 			continue
 		}
-		dim := dimension(prog.Node(p))
+		dim := l.dimension(prog.Node(p))
 		if i >= 0 {
 			dim = l.Quantities[i].Dim
 		} else if isConstant(prog.Node(p)) {

@@ -138,7 +138,7 @@ func (w *Work) follows(q *Quantity, v, half float64) bool {
 		if !entered || !accepted {
 			continue
 		}
-		sway := half + w.sway(q, j, w.own, w.asTyped)
+		sway := half + w.sway(q, j, w.own, w.entries(q, w.asTyped))
 		if !w.byInverseSine(q, j) {
 			sway = min(sway, max(half, w.limit(q)))
 		}

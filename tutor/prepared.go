@@ -56,6 +56,9 @@ type routeFacts struct {
 	prog   *expr.Program
 
 	quadrant *ofComponents // where an arctangent ends it
+
+	freeSlopes []float64 // slopes and inner along the worst axes, see freed
+	free       []inner
 }
 
 // inner is a value worked out inside a formula.
@@ -150,6 +153,7 @@ func (l *Lesson) facts(q *Quantity, j int) routeFacts {
 	r := &q.Routes[j]
 	f := routeFacts{taken: l.taken(q, j), share: l.share(q, j), prog: l.compile(r.Tree), quadrant: l.quadrantOf(q, r.Tree)}
 	f.reads, f.slopes, f.inner = l.slopes(r.Tree)
+	f.freeSlopes, f.free = l.freed(l.index[q.Name], j, &f)
 	if f.crest = crestOf(r.Tree); f.crest != nil {
 		f.crest.reads, f.crest.slopes, f.crest.inner = l.slopes(f.crest.sine)
 	}
@@ -217,7 +221,7 @@ func (l *Lesson) slopes(tree expr.Node) (reads set, slopes []float64, worked []i
 		case expr.Num, expr.Ang, expr.Pi:
 		default:
 			if p.Site != 0 {
-				worked = append(worked, inner{dimension(p.Node), belowOne(p.Node, p.Value), math.Abs(p.Slope), l.ofGivens(p.Node)})
+				worked = append(worked, inner{l.dimension(p.Node), belowOne(p.Node, p.Value), math.Abs(p.Slope), l.ofGivens(p.Node)})
 			}
 		}
 	}

@@ -117,7 +117,7 @@ func (s *state) roundedIn(q int) []outcome {
 		seen := set(0)
 		for p := range values {
 			node, symbol := f.prog.Node(p), f.prog.Symbol(p)
-			dim := dimension(node)
+			dim := l.dimension(node)
 			switch {
 			case isConstant(node) || symbol < 0 && p == len(values)-1:
 				continue

@@ -116,7 +116,7 @@ func TestTheWorkedSolutionIsAccepted(t *testing.T) {
 			for _, step := range way.Steps {
 				q := l.Quantity(step.Quantity)
 				v := expr.EvalEach(q.Route(step.Route).Tree, w.own, func(n expr.Node, _ int, v float64) float64 {
-					return w.Settings.Work.roundTo(dimension(n), v)
+					return w.Settings.Work.roundTo(w.Lesson.dimension(n), v)
 				})
 				entry := w.Settings.asked(q).written(q.Dim, v)
 				require.Equal(t, Correct, w.Enter(q.Name, entry).Verdict, "seed %d: %s = %s, true %v", seed, q.Name, entry, q.True)

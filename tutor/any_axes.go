@@ -1,0 +1,157 @@
+package tutor
+
+import (
+	"math"
+	"strings"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// Who works by components in the head may lay the axes as she likes: along one
+// of the forces, for one. What rounding does to components depends on how the
+// axes lie, and what is accepted must not; so as long as no component is entered,
+// every value worked out by components is granted what the worst axes do.
+
+// free tells whether a value other than a component may have been worked along
+// any axes: no component is entered.
+func (w *Work) free(q *Quantity) bool {
+	if q.Signed {
+		return false
+	}
+	for name := range w.latest {
+		if in := w.Lesson.Quantity(name); in.Signed && w.Found(name) {
+			return false
+		}
+	}
+	return true
+}
+
+// mate is the component of the same force along the other axis, or −1. The
+// names of components end with the axis.
+func (l *Lesson) mate(i int) int {
+	q := &l.Quantities[i]
+	if !q.Signed {
+		return -1
+	}
+	other := strings.TrimSuffix(q.Name, "x") + "y"
+	if strings.HasSuffix(q.Name, "y") {
+		other = strings.TrimSuffix(q.Name, "y") + "x"
+	}
+	if m, ok := l.index[other]; ok && l.Quantities[m].Signed {
+		return m
+	}
+	return -1
+}
+
+// size is the value of quantity i, of a component the whole force: what it
+// comes to along some axis.
+func (l *Lesson) size(i int) float64 {
+	v := l.Quantities[i].True
+	if m := l.mate(i); m >= 0 {
+		return math.Hypot(v, l.Quantities[m].True)
+	}
+	return math.Abs(v)
+}
+
+// freed is the slopes and the values worked out of route j of quantity i along
+// the axes that make the most of a rounding.
+func (l *Lesson) freed(i, j int, f *routeFacts) (slopes []float64, worked []inner) {
+	q, tree := &l.Quantities[i], l.Quantities[i].Routes[j].Tree
+	slopes, k := make([]float64, len(f.slopes)), 0
+	by := map[int]float64{}
+	f.reads.each(func(in int) { by[in] = f.slopes[k]; k++ })
+	k = 0
+	f.reads.each(func(in int) {
+		slopes[k] = by[in]
+		if m := l.mate(in); m >= 0 && f.reads.has(m) { // their slopes turn with the axes as a vector does
+			slopes[k] = math.Hypot(by[in], by[m]) / math.Sqrt2
+		}
+		k++
+	})
+	worked = l.largestInner(i, j, f.inner)
+	whole := false // an angle is brought to the range wanted on the way
+	n := 0
+	for _, p := range expr.Trace(tree, l.Truth) {
+		switch p.Node.(type) {
+		case expr.Sym, expr.Num, expr.Ang, expr.Pi:
+			continue
+		}
+		if p.Site == 0 {
+			continue
+		}
+		worked[n] = l.freedInner(p, worked[n])
+		whole = whole || worked[n].dim == statics.DimAngle
+		n++
+	}
+	if q.Dim == statics.DimAngle && !whole && l.readsAxes(f.reads) {
+		worked = append(worked, inner{dim: statics.DimAngle, value: q.True, slope: 1})
+	}
+	return slopes, worked
+}
+
+// readsAxes tells whether some of reads lie as the axes do: a component, or a
+// direction that is found.
+func (l *Lesson) readsAxes(reads set) bool {
+	found := false
+	reads.each(func(i int) {
+		in := &l.Quantities[i]
+		found = found || !in.Given && (in.Turns || l.mate(i) >= 0)
+	})
+	return found
+}
+
+// freedInner is a value worked out of components where the axes lie at the
+// worst: the square of the whole force; a ratio of components of 1, the angle
+// being 45°, where its digits are worth most of the angle.
+func (l *Lesson) freedInner(p expr.Point, in inner) inner {
+	of := func(n expr.Node) (i, mate int) {
+		if s, ok := n.(expr.Sym); ok {
+			return l.index[s.Name], l.mate(l.index[s.Name])
+		}
+		return -1, -1
+	}
+	if x, y, ok := bin(p.Node, expr.OpPow); ok {
+		if i, m := of(x); m >= 0 && y == expr.N(2) {
+			in.value = l.size(i) * l.size(i)
+		}
+	}
+	if x, y, ok := bin(p.Node, expr.OpDiv); ok {
+		i, m := of(x)
+		if o, _ := of(y); m >= 0 && o == m && in.slope > 0 {
+			v := l.Quantities[i].True / l.Quantities[m].True
+			in.slope, in.value = in.slope*(1+v*v)/2, 1 // d tan⁻¹ v/dv = 1/(1 + v²)
+		}
+	}
+	return in
+}
+
+// largestInner is what route j of component i works out, each value as large
+// as it becomes along some axis: the length of the vector that it makes with
+// what the other component works out.
+func (l *Lesson) largestInner(i, j int, worked []inner) []inner {
+	all := append([]inner{}, worked...)
+	m := l.mate(i)
+	if m < 0 {
+		return all
+	}
+	other := l.Quantities[m].Route(l.Quantities[i].Routes[j].ID)
+	if other == nil {
+		return all
+	}
+	_, _, across := l.slopes(other.Tree)
+	if len(across) != len(all) {
+		return all
+	}
+	for k := range all {
+		if all[k].dim == statics.DimAngle {
+			continue
+		}
+		all[k].value = math.Hypot(all[k].value, across[k].value)
+		if math.Abs(all[k].value-1) < 1e-6 { // sine and cosine: below 1
+			all[k].value, all[k].fixed = nearOne, false
+		}
+		all[k].slope = max(all[k].slope, across[k].slope)
+	}
+	return all
+}
