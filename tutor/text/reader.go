@@ -92,7 +92,7 @@ var reader = map[string]string{
 	"entry.heading-unfinished": "The direction stops too early: write it like 30° below −x, 20° clockwise from +y, N 30° E or 3:4 up left.",
 	"entry.heading-word":       "“{name}” can't be read in a direction: use words such as from, above, below, left of, clockwise, up, down, N, E, S, W.",
 	"entry.heading-unit":       "“{unit}” is no unit of angle: write degrees, or rad behind the number.",
-	"entry.heading-range":      "There is no such direction: beside an axis or a compass point the angle runs from 0° to 90°, towards one of its two neighbours.",
+	"entry.heading-range":      "There is no such direction: beside an axis the angle runs from 0° to 90° towards one of its two neighbours; a bearing starts at N or S and turns to E or W, as N 60 E does.",
 	"entry.heading-side":       "On which side is this angle? Write it like 20° right of the vertical, or 20° clockwise from +y.",
 	"entry.heading-slope":      "A slope is two plain lengths, rise and run: write it like 3:4 up left.",
 	"entry.heading-ways":       "Which way does the slope go? Write it behind, as in 3:4 up left.",
