@@ -19,6 +19,11 @@ func (w *Work) judge(q *Quantity, text string) Reply {
 	}
 	r.Reading, r.typed = reading, reading
 	w.decide(q, &r)
+	if r.Verdict != Correct && reading.Form == entry.Expression {
+		if o := w.withUnits(q, text); o != nil && o.Verdict == Correct {
+			return *o
+		}
+	}
 	if r.Verdict == Correct && reading.Unequal != nil { // its numbers agree, its units don't
 		r.Verdict, r.Notes = Unreadable, nil
 		r.Fault, r.Feedback = reading.Unequal, reading.Unequal.Message()

@@ -28,6 +28,8 @@ func TestAForceAsAProductOfUnits(t *testing.T) {
 		{slugs, "sumy", "T1 sin 40 + T2 sin 30 = (10 slug)(32.2)"},
 		{kilos, "F4", "1000 kg * 9.81 m/s^2"},
 		{kilos, "F4", "1000 kg * g"},
+		{kilos, "F4", "m g"},
+		{kilos, "F4", "m g/1000"},
 		{kilos, "sumy", "T1 sin 40 + T2 sin 30 = 2 + 1000 kg * 9.81 m/s^2"},
 		{spring("20 lb/in", "6 in"), "F2", "20 lb/in * 6 in"},
 		{spring("20 lb/in", "6 in"), "F2", "240 lb/ft * 0.5 ft"},
