@@ -72,14 +72,17 @@ func (w *Work) Band(q *Quantity) Band {
 	return Band{q.True, max(min(half, cap), wide)}
 }
 
-// bandFor is the band for one entry: half a unit of the digits asked, in the
-// unit the learner wrote, always lies inside.
+// bandFor is the band for one entry: where it is written to the digits asked in
+// a unit of the learner's own, half a unit of those lies inside.
 func (w *Work) bandFor(q *Quantity, r entry.Reading) Band {
 	b := w.Band(q)
 	u, ok := statics.UnitBySymbol(r.Unit)
 	if own := w.Lesson.UnitOf(q); ok && u.Dim == q.Dim && u.Factor != own.Factor {
 		ratio := own.Factor / u.Factor
-		b.Half = max(b.Half, w.Settings.asked(q).halfUnit(statics.DimRatio, q.True*ratio)/ratio)
+		asked := w.Settings.asked(q).halfUnit(statics.DimRatio, q.True*ratio) / ratio
+		if len(r.Halves) > 0 && r.Halves[0] >= asked*(1-1e-9) {
+			b.Half = max(b.Half, asked)
+		}
 	}
 	return b
 }

@@ -6,9 +6,11 @@ import (
 	"math/rand/v2"
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 
 	"closingside/statics"
+	"closingside/tutor/entry"
 	"closingside/statics/expr"
 
 	"github.com/stretchr/testify/assert"
@@ -291,7 +293,7 @@ func TestNothingOutsideTheBandIsAccepted(t *testing.T) {
 // misplaced tells whether an entry is taken for one with its point misplaced,
 // as a direction beyond a turn may be.
 func misplaced(r Reply) bool {
-	return r.Verdict == SlipFound && slices.Contains(r.Slips[0].IDs, "decimal-place")
+	return r.Verdict == SlipFound && slices.ContainsFunc(r.Slips[0].IDs, func(id string) bool { return strings.HasSuffix(id, "decimal-place") })
 }
 
 // An angle written another way gets the same verdict. Right or wrong never
@@ -309,6 +311,10 @@ func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
 			q := l.Quantity(name)
 			for _, v := range []float64{q.True, q.True + 0.15, q.True + 7, 180 - q.True, -q.True} {
 				v = math.Round(v*3600) / 3600
+				right := func(v float64) bool { return w.right(q, entry.Reading{Value: v, Form: entry.Number, Halves: []float64{5e-5}}) }
+				if right(v-1e-4) != right(v+1e-4) { // on the very edge: what is cut off decides
+					continue
+				}
 				want := w.judge(q, strconv.FormatFloat(v, 'f', 4, 64)).Verdict
 				ways := []string{strconv.FormatFloat(v*math.Pi/180, 'f', 6, 64) + " rad", minutes(v)}
 				if q.Turns || v >= 0 {
@@ -318,7 +324,7 @@ func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
 					got := w.judge(q, text)
 					compared++
 					if (want == Correct) != (got.Verdict == Correct) || q.Turns && k > 1 && want != got.Verdict && !misplaced(got) {
-						t.Fatalf("seed %d: %s = %v written %s: %s for %s; %+v", seed, name, v, text, got.Verdict, want, got.Fault)
+						t.Fatalf("seed %d: %s = %v written %s: %s for %s; %v", seed, name, v, text, got.Verdict, want, got.Slips)
 					}
 					if want != got.Verdict {
 						differ++

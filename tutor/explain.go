@@ -4,7 +4,19 @@ import "strings"
 
 // explain looks for what is behind a wrong value.
 func (w *Work) explain(q *Quantity, r *Reply) {
-	c := w.weigh(q, r.Reading)
+	w.explainAs(q, r, w.weigh(q, r.Reading))
+	if over := w.overTurn(q, r.Reading); len(over) > 0 && r.Verdict == Unexplained {
+		again := *r
+		if w.explainAs(q, &again, w.weighWith(q, r.Reading, over)); again.Verdict == SlipFound {
+			*r = again
+		}
+	}
+	w.escalate(q, r)
+}
+
+// explainAs gives the verdict that the weighed explanations of a wrong value
+// add up to.
+func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 	r.Slips, r.Unexplained = c.slips, c.unexplained
 	rounded := w.onlyRounded(q, r.Reading)
 	switch {
@@ -27,7 +39,6 @@ func (w *Work) explain(q *Quantity, r *Reply) {
 	default:
 		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
 	}
-	w.escalate(q, r)
 }
 
 // double tells whether s is most likely two slips together.

@@ -95,9 +95,18 @@ type group struct {
 
 // weigh ranks every hypothesis about a wrong entry, and "nothing explains it".
 func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
+	return w.weighWith(q, r, nil)
+}
+
+// weighWith ranks them where more than meanings finds may have been meant.
+func (w *Work) weighWith(q *Quantity, r entry.Reading, more []meant) weighed {
 	if len(r.Halves) == 0 {
 		r.Halves = []float64{w.formulaHalf(q, r)}
 	}
+	if q.Turns { // the same direction, however many turns it is written with
+		r.Value = math.Round(wrap(r.Value)*1e9) / 1e9
+	}
+	all := append(w.meanings(q, r), more...)
 	s, i := w.now(q), w.Lesson.index[q.Name]
 	if s.standing == 0 && !w.equationStands() { // as on an empty sheet
 		var done func()
@@ -115,7 +124,7 @@ func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
 	for _, g := range groups {
 		k.look(g)
 	}
-	one, two := s.misstated(i, r, groups[0].table, groups[1].table)
+	one, two := s.misstated(i, all, r.Value, groups[0].table, groups[1].table)
 	k.add(groups[0].rate, one)
 	if r.Form == entry.Expression { // its form tells what was done
 		c := k.shares()

@@ -33,10 +33,19 @@ func (w *Work) meanings(q *Quantity, r entry.Reading) []meant {
 	if far.Value != near.Value {
 		all = append(all, w.meaningsOf(q, far)...)
 	}
-	if math.Abs(r.Value) > 360 { // the point may stand one place further on
-		all = append(all, w.meaningsOf(q, r)...)
-	}
 	return all
+}
+
+// overTurn is what a direction beyond a full turn may have been meant as: the
+// point may stand one place further on. It is looked at only where the same
+// direction within a turn is not explained.
+func (w *Work) overTurn(q *Quantity, r entry.Reading) []meant {
+	if !q.Turns || math.Abs(r.Value) <= 360 || r.Form == entry.Expression || r.Form == entry.Affine {
+		return nil
+	}
+	r.Value /= 10
+	r.Halves = w.scaled(q, r.Value, r.Halves, 0.1)
+	return []meant{{slipByID("decimal-place"), r, 0.5}}
 }
 
 func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
@@ -58,7 +67,7 @@ func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
 	}
 	add("decimal-place", v*10, 10, 0.5)
 	add("decimal-place", v/10, 0.1, 0.5)
-	if whole, part := math.Modf(v); q.Dim == statics.DimAngle && part != 0 && math.Abs(part) < 0.6 {
+	if whole, part := math.Modf(v); q.Dim == statics.DimAngle && part != 0 && math.Abs(part) < 0.6-1e-9 {
 		add("minutes-as-decimals", whole+part/0.6, 1/0.6, 1)
 	}
 	half := r.Halves[0]
@@ -116,9 +125,9 @@ func unswapped(v, half float64) []float64 {
 // writing the value down (judgement).
 const shareWritten = 0.25
 
-// misstated finds what an entry may be where a right value, one carried from a
+// misstated finds what an entry of value v may be where a right value, one carried from a
 // wrong entry or one that another slip gives was written down wrongly.
-func (s *state) misstated(q int, r entry.Reading, singles, carried *table) (one, two []hit) {
+func (s *state) misstated(q int, all []meant, v float64, singles, carried *table) (one, two []hit) {
 	quantity := &s.w.Lesson.Quantities[q]
 	context := &context{lesson: s.w.Lesson, quantity: quantity}
 	rows := 0.0
@@ -127,9 +136,9 @@ func (s *state) misstated(q int, r entry.Reading, singles, carried *table) (one,
 			rows += row.Prior
 		}
 	}
-	for _, m := range s.w.meanings(quantity, r) {
+	for _, m := range all {
 		weight := m.row.Prior * m.share
-		o := outcome{value: r.Value, ids: m.row.alone, at: quantity.Name, of: m.reading.Value}
+		o := outcome{value: v, ids: m.row.alone, at: quantity.Name, of: m.reading.Value}
 		p := s.rightly(q, m.reading)
 		if carried != nil && len(carried.cells) > 0 {
 			carried.near(m.reading.Value, reachOf(quantity, m.reading), func(c *cell) {
