@@ -78,7 +78,13 @@ func (k *walker) work(q *Quantity, r *Route, enter bool) float64 {
 			values[name] = k.find(in, enter)
 		}
 	}
-	return expr.EvalEach(r.Tree, func(name string) float64 { return values[name] }, func(n expr.Node, site int, v float64) float64 {
+	latest := func(name string) float64 { // a value refused may have been entered anew meanwhile
+		if v, ok := k.w.typed(name); ok {
+			return v
+		}
+		return values[name]
+	}
+	return expr.EvalEach(r.Tree, latest, func(n expr.Node, site int, v float64) float64 {
 		if site == 0 {
 			return v
 		}
@@ -169,7 +175,7 @@ func TestCorrectRoundingIsNeverRefused(t *testing.T) {
 				t.Logf("%d entries, %d beyond the band's limit: %d called a slip, %d unexplained, the others rounding", entries, limited, accused, silent)
 				assert.Less(t, limited, entries/20)
 				assert.LessOrEqual(t, accused, max(1, limited/200), "a slip named where correct rounding did it")
-				assert.LessOrEqual(t, silent, max(1, limited/20))
+				assert.LessOrEqual(t, silent, max(1, limited/50))
 			})
 		}
 	}
