@@ -10,8 +10,8 @@ import (
 	"testing"
 
 	"closingside/statics"
-	"closingside/tutor/entry"
 	"closingside/statics/expr"
+	"closingside/tutor/entry"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -317,7 +317,9 @@ func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
 			q := l.Quantity(name)
 			for _, v := range []float64{q.True, q.True + 0.15, q.True + 7, 180 - q.True, -q.True} {
 				v = math.Round(v*3600) / 3600
-				right := func(v float64) bool { return w.right(q, entry.Reading{Value: v, Form: entry.Number, Halves: []float64{5e-5}}) }
+				right := func(v float64) bool {
+					return w.right(q, entry.Reading{Value: v, Form: entry.Number, Halves: []float64{5e-5}})
+				}
 				if right(v-1e-4) != right(v+1e-4) { // on the very edge: what is cut off decides
 					continue
 				}

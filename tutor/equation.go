@@ -58,7 +58,7 @@ func (w *Work) accept(q *Quantity, r *Reply, v *view, e *balance) {
 		w.escalate(q, r)
 	default:
 		r.Verdict = Correct
-		if coarse(w, &r.Reading) {
+		if coarse(w, &r.Reading) || !v.holds(v.entered(asWritten(&r.Reading))) {
 			r.Notes = []string{"digit-more"}
 		}
 		r.Feedback = w.Lesson.Say("feedback.equation.correct")
@@ -104,7 +104,7 @@ func (w *Work) literals(r *entry.Reading, right bool) func(site int) float64 {
 	return func(site int) float64 {
 		for _, l := range r.Literals {
 			if l.Site == site && l.Right == right && !w.stated(l.Value) {
-				return min(l.Half, literalRel*l.Value)
+				return min(max(l.Half, l.Coarse/slack), literalRel*l.Value)
 			}
 		}
 		return 0
@@ -117,6 +117,17 @@ func coarse(w *Work, r *entry.Reading) bool {
 	return slices.ContainsFunc(r.Literals, func(l entry.Literal) bool {
 		return !w.stated(l.Value) && l.Decimals > 0 && l.Digits <= coarseDigits && l.Value != 0.5
 	})
+}
+
+// asWritten is an equation whose numbers are known to their last digit, final
+// zeros among them.
+func asWritten(r *entry.Reading) *entry.Reading {
+	fine := *r
+	fine.Literals = slices.Clone(r.Literals)
+	for i := range fine.Literals {
+		fine.Literals[i].Coarse = fine.Literals[i].Half
+	}
+	return &fine
 }
 
 // weigh turns coefficients into terms: times the unknowns' true values, or a

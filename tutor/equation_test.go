@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -233,4 +234,15 @@ func TestAnEquationOfDifferentUnitsIsNotTaken(t *testing.T) {
 		assert.Equal(t, Correct, w.Enter("sumy", entry).Verdict, entry)
 	}
 	assert.Equal(t, SlipFound, crate(t).Enter("sumy", "T1 sin 40 + T2 sin 30 = 120 kg").Verdict, "a mass for its weight")
+}
+
+// Final zeros may only hold the place: 1180 is 1177.2 at three digits, and is
+// asked for a digit more; 1170 and 1200 are not.
+func TestAPlacedZeroInAnEquation(t *testing.T) {
+	w := crate(t)
+	for number, want := range map[string]Verdict{"1177": Correct, "1180": Correct, "1177.2": Correct, "1178": SlipFound, "1170": Unexplained, "1200": Unexplained} {
+		r := w.Enter("sumy", "T1 sin 40 + T2 sin 30 = "+number)
+		assert.Equal(t, want, r.Verdict, number)
+		assert.Equal(t, number == "1180", slices.Contains(r.Notes, "digit-more"), number)
+	}
 }

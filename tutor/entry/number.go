@@ -28,6 +28,15 @@ func (n number) halves() []float64 {
 	return all
 }
 
+// coarse is the half-unit where final zeros only hold the place of digits;
+// behind the point they are written because they are known.
+func (n number) coarse() float64 {
+	if n.decimals > 0 {
+		return n.half
+	}
+	return n.half * math.Pow10(n.zeros)
+}
+
 // vulgar holds the fractions that are one character. Phones put them in for
 // 1/2 and the like.
 var vulgar = map[rune]float64{

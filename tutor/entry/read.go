@@ -80,6 +80,7 @@ type Reading struct {
 // Exact ones, such as a raised 2, are left out.
 type Literal struct {
 	Value, Half float64 // of the node, degrees for an angle
+	Coarse      float64 // half a unit of the last digit before its final zeros: of the 8 in 1180
 	Digits      int
 	Decimals    int
 	Site        int  // in Tree, or in Right

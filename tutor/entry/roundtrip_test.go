@@ -112,7 +112,7 @@ func TestLiteralsFindTheirSites(t *testing.T) {
 	}
 	r, err := Read("T1 cos 40 = 25.0 T2", scopeFor("sum"))
 	require.Nil(t, err)
-	assert.Equal(t, []Literal{{Value: 40, Half: 0.5, Digits: 2, Site: 3}, {Value: 25, Half: 0.05, Digits: 3, Decimals: 1, Site: 1, Right: true}}, r.Literals)
+	assert.Equal(t, []Literal{{Value: 40, Half: 0.5, Coarse: 5, Digits: 2, Site: 3}, {Value: 25, Half: 0.05, Coarse: 0.05, Digits: 3, Decimals: 1, Site: 1, Right: true}}, r.Literals)
 }
 
 // TestEveryNodeIsRead: the rows of TestRead together hold every kind of node.

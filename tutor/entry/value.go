@@ -22,7 +22,7 @@ func (p *parser) literals(tree expr.Node, right bool) []Literal {
 		i++
 		if l.num.half > 0 {
 			all = append(all, Literal{
-				Value: expr.Eval(n, nil), Half: l.num.half * l.scale,
+				Value: expr.Eval(n, nil), Half: l.num.half * l.scale, Coarse: l.num.coarse() * l.scale,
 				Digits: l.num.digits, Decimals: l.num.decimals, Site: site, Right: right,
 			})
 		}
