@@ -16,7 +16,8 @@ import (
 //	        | number ( ":" | "/" ) number way way              3:4 up left
 //	        | compass angle compass                            N 30° E
 //	        | angle compass "of" compass                       37° N of E
-//	        | "azimuth" angle | compass | axis | way           azimuth 120°, N, −x, up
+//	        | compass [ compass ]                              N, NW
+//	        | "azimuth" angle | axis | way                     azimuth 120°, −x, up
 //	        | angle quadrant | quadrant angle                  30° in the third quadrant, 30° Q3
 //	axis    = [ "+" | "−" ] ( "x" | "y" ) | "horizontal" | "vertical"
 func ReadHeading(s string) (statics.Heading, *Error) {
@@ -162,6 +163,10 @@ func (p *headingParser) scanWord(from int, typed string) {
 	low := foldWord(typed)
 	word, ok := headingWords[low]
 	at := span{from, p.lexer.pos}
+	if between, ok := halfway[low]; ok {
+		p.items = append(p.items, item{span: at, word: between[0]}, item{span: at, word: between[1]})
+		return
+	}
 	if !ok {
 		at.fail("heading-word", "name", typed)
 	}
@@ -226,6 +231,10 @@ func (p *headingParser) heading() statics.Heading {
 		from := p.axisOf(compass...)
 		turn := p.angle()
 		return p.checked(statics.Toward(statics.Bearing, from, p.axisOf(compass...), turn))
+	case p.is(0, compass...) && (p.is(1, compass...) || p.is(1, "-") && p.is(2, compass...)):
+		from := p.axisOf(compass...)
+		p.accept("-")
+		return p.checked(statics.Toward(statics.Bearing, from, p.axisOf(compass...), 45*statics.Degree))
 	case p.is(0, compass...):
 		axis := p.axisOf(compass...)
 		return p.checked(statics.Toward(statics.Compass, axis, (axis+1)&3, 0))

@@ -20,6 +20,12 @@ var headingWords = map[string]string{
 	"azimuth": "azimuth", "az": "azimuth", "bearing": "azimuth", "heading": "azimuth",
 }
 
+// halfway are the points of the compass halfway between two of the four.
+var halfway = map[string][2]string{
+	"ne": {"north", "east"}, "nw": {"north", "west"}, "se": {"south", "east"}, "sw": {"south", "west"},
+	"northeast": {"north", "east"}, "northwest": {"north", "west"}, "southeast": {"south", "east"}, "southwest": {"south", "west"},
+}
+
 var headingAxes = map[string]statics.Axis{
 	"north": statics.North, "east": statics.East, "south": statics.South, "west": statics.West,
 	"up": statics.PlusY, "down": statics.MinusY, "left": statics.MinusX, "right": statics.PlusX,
@@ -30,6 +36,6 @@ var headingAxes = map[string]statics.Axis{
 func speaksOfDirection(s string) bool {
 	words := strings.FieldsFunc(strings.ToLower(string(foldAll(s))), func(r rune) bool { return !isLetter(r) })
 	return strings.Contains(s, ":") || slices.ContainsFunc(words, func(w string) bool {
-		return len(w) > 1 && headingWords[w] != "" && headingWords[w] != ":"
+		return len(w) > 1 && (headingWords[w] != "" && headingWords[w] != ":" || halfway[w] != [2]string{})
 	})
 }
