@@ -236,6 +236,17 @@ func TestAnEquationOfDifferentUnitsIsNotTaken(t *testing.T) {
 	assert.Equal(t, SlipFound, crate(t).Enter("sumy", "T1 sin 40 + T2 sin 30 = 120 kg").Verdict, "a mass for its weight")
 }
 
+// Where the mass is asked, it may stand in a sum for its weight too.
+func TestAMassAskedForItsWeight(t *testing.T) {
+	w := NewWork(solvedBy(t, atRest("", heldBy("T1 cable", "direction: 40 deg above -x", "force: 500 N"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "find: mass"))), DefaultSettings())
+	assert.Equal(t, Correct, w.Enter("sumy", "500 sin 40 + T2 sin 30 = m g").Verdict)
+	for entry, slip := range map[string]string{"500 sin 40 + T2 sin 30 = m": "mass-for-weight", "500 sin 40 + T2 sin 30 = m/g": "gravity-inverted"} {
+		r := w.Enter("sumy", entry)
+		require.Equal(t, SlipFound, r.Verdict, entry)
+		assert.Equal(t, []string{slip}, r.Slips[0].IDs, entry)
+	}
+}
+
 // Final zeros may only hold the place: 1180 is 1177.2 at three digits, and is
 // asked for a digit more; 1170 and 1200 are not.
 func TestAPlacedZeroInAnEquation(t *testing.T) {

@@ -9,7 +9,7 @@ import (
 // (common practice, except where the rule's comment names a definition).
 var equilibriumSlips = []Slip{
 	{ID: "mass-for-weight", Prior: 3, Rule: func(c *context, n expr.Node) []expr.Node { // W = m·g, by definition
-		if q := c.symbol(n); q != nil && q.Mass != "" && !q.Unknown {
+		if q := c.symbol(n); q != nil && q.Mass != "" && (!q.Unknown || c.quantity.Equation) {
 			return one(expr.S(q.Mass))
 		}
 		if l, r, ok := bin(n, expr.OpMul); ok && c.isGravity(r) {
@@ -27,6 +27,9 @@ var equilibriumSlips = []Slip{
 		return nil
 	}},
 	{ID: "gravity-inverted", Prior: 0.7, Rule: func(c *context, n expr.Node) []expr.Node {
+		if q := c.symbol(n); q != nil && q.Mass != "" && q.Unknown && c.quantity.Equation {
+			return one(expr.Div(expr.S(q.Mass), q.Gravity))
+		}
 		if l, r, ok := bin(n, expr.OpMul); ok && c.isGravity(r) {
 			return one(expr.Div(l, r))
 		}
