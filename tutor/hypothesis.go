@@ -276,7 +276,7 @@ func merge(q *Quantity, all []outcome) []outcome {
 	order := make([]place, len(all))
 	for i := range all {
 		all[i].raw, all[i].value = all[i].value, q.fold(all[i].value)
-		order[i] = place{all[i].value, int32(i)}
+		order[i] = q.place(all[i].value, q.below(all[i].raw), i)
 	}
 	sortPlaces(order)
 	same := q.alike()
@@ -286,7 +286,7 @@ func merge(q *Quantity, all []outcome) []outcome {
 		if q.gap(o.value, q.True) <= same || q.gap(o.value, q.Also) <= same {
 			continue
 		}
-		if n := len(out); n > 0 && o.value-out[n-1].value <= same {
+		if n := len(out); n > 0 && o.value-out[n-1].value <= same && q.below(o.raw) == q.below(out[n-1].raw) {
 			out[n-1].absorb(o)
 			continue
 		}
@@ -299,6 +299,15 @@ func merge(q *Quantity, all []outcome) []outcome {
 type place struct {
 	value float64
 	index int32
+}
+
+// place is where wrong value v of q stands: one that came out below zero after
+// those of its size that did not.
+func (q *Quantity) place(v float64, below bool, index int) place {
+	if below {
+		v += 4 * q.alike()
+	}
+	return place{v, int32(index)}
 }
 
 func sortPlaces(order []place) {

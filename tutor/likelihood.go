@@ -17,8 +17,9 @@ func (t *table) likelihood(c *cell, r entry.Reading) float64 {
 // likely is a likelihood over the readings of an entry's final zeros, and over
 // who writes fewer digits than are asked.
 func (w *Work) likely(q *Quantity, r entry.Reading, in func(half float64) float64) float64 {
-	p, weight, sum := 0.0, 1.0, 0.0
+	p, sum := 0.0, 0.0
 	fine := w.Settings.Work.halfUnit(q.Dim, r.Value)
+	weight := firstReading(r, fine)
 	for _, half := range r.Halves {
 		one := in(half)
 		if one > 0 && half > fine*(1+1e-9) && r.Form != entry.Expression {
@@ -26,9 +27,29 @@ func (w *Work) likely(q *Quantity, r entry.Reading, in func(half float64) float6
 		}
 		p += weight * one
 		sum += weight
-		weight *= placeholder
+		weight *= nextReading(half, fine)
 	}
 	return p / sum
+}
+
+// firstReading is the weight of the finest reading of an entry's final zeros,
+// nextReading what the next is weighed by: the one of the digits asked, half a
+// unit of which is fine, is the likeliest.
+func firstReading(r entry.Reading, fine float64) float64 {
+	weight := 1.0
+	for _, half := range r.Halves[:len(r.Halves)-1] {
+		if 10*half <= fine*(1+1e-9) {
+			weight *= placeholder
+		}
+	}
+	return weight
+}
+
+func nextReading(half, fine float64) float64 {
+	if 10*half <= fine*(1+1e-9) {
+		return 1 / placeholder
+	}
+	return placeholder
 }
 
 // shareCoarse is the share of those who write fewer digits than are asked; in
@@ -59,9 +80,9 @@ func (w *Work) formulaHalf(q *Quantity, r entry.Reading) float64 {
 	return half
 }
 
-// placeholder is how much less likely it is that one more final zero of a
-// whole number only holds its place (judgement: learners are told to write the
-// digits asked).
+// placeholder is how much less likely it is that final zeros of a whole number
+// leave one digit more or less than is asked (judgement: learners are told to
+// write the digits asked).
 const placeholder = 0.05
 
 // How values are written and gone on from (judgement).
@@ -73,6 +94,10 @@ const (
 // inCell is the probability that the value of a cell is typed as v ± half.
 func (t *table) inCell(c *cell, v, half float64) float64 {
 	q := &t.s.w.Lesson.Quantities[t.q]
+	return q.signed(v, c.below) * t.inCellOf(q, c, v, half)
+}
+
+func (t *table) inCellOf(q *Quantity, c *cell, v, half float64) float64 {
 	h := habitOf(q, v, half)
 	if t.guesses[c.from].first.rounded != nil {
 		h = habitRounder
@@ -97,6 +122,29 @@ func (q *Quantity) unrounded(v, half float64) bool {
 	return half < unroundedRel*math.Abs(v)
 }
 
+// How an angle of the figure that came out below zero is written (judgement:
+// with its sign by most; one above zero gets no sign).
+const (
+	shareUnsigned = 0.3
+	shareBelow    = 0.02
+)
+
+// signed is how likely the sign of v is for an angle that came out below zero
+// or not.
+func (q *Quantity) signed(v float64, below bool) float64 {
+	switch {
+	case !q.circular() || q.Turns:
+		return 1
+	case below && v < 0:
+		return 1 - shareUnsigned
+	case below:
+		return shareUnsigned
+	case v < 0:
+		return shareBelow
+	}
+	return 1
+}
+
 // chance is the probability that x, with its spread, is typed as v ± half.
 func (h habit) chance(q *Quantity, v, half, x float64, s spread, exact bool) float64 {
 	d := q.gap(v, x)
@@ -117,6 +165,11 @@ func typed(q *Quantity, v, x, half float64) float64 {
 	off := x - v
 	if q.circular() {
 		off = math.Remainder(off, 360)
+	}
+	if q.circular() && !q.Turns { // as they are compared: the sign may be left out
+		if folded := math.Remainder(q.fold(x)-q.fold(v), 360); math.Abs(folded) < math.Abs(off) {
+			off, v = folded, q.fold(v)
+		}
 	}
 	if v < 0 {
 		off = -off
@@ -142,15 +195,17 @@ func blurred(d, half, sigma, inside float64) float64 {
 // cellHalf is the mean half-width of the entry's cell over the readings of its
 // final zeros.
 func (w *Work) cellHalf(q *Quantity, r entry.Reading) float64 {
-	mean, weight, sum := 0.0, 1.0, 0.0
+	mean, sum := 0.0, 0.0
 	fine := w.Settings.Work.halfUnit(q.Dim, r.Value)
-	for _, h := range r.Halves {
+	weight := firstReading(r, fine)
+	for _, half := range r.Halves {
+		h := half
 		if h > fine && r.Form != entry.Expression {
 			h = shareCoarse*h + (1-shareCoarse)*fine
 		}
 		mean += weight * h
 		sum += weight
-		weight *= placeholder
+		weight *= nextReading(half, fine)
 	}
 	return mean / sum
 }

@@ -127,7 +127,9 @@ func (w *Work) weighWith(q *Quantity, r entry.Reading, more []meant) weighed {
 	one, two := s.misstated(i, all, r.Value, groups[0].table, groups[1].table)
 	k.add(groups[0].rate, one)
 	if r.Form == entry.Expression { // its form tells what was done
-		c := k.shares()
+		alone := k
+		alone.slips = slices.Clone(k.slips)
+		c := alone.shares()
 		if c.unexplained-c.carriedShare-c.roundedShare <= 1-sureEnough {
 			return c
 		}
@@ -213,9 +215,36 @@ func (k *ranking) add(rate float64, hits []hit) {
 	}
 }
 
+// shareOtherForm is how likely a slip that leads to another formula is to be
+// behind one that has the very form of some slip (judgement).
+const shareOtherForm = 0.05
+
+// byForm makes little of the slips that lead to other formulas than the one
+// entered, where that is the very formula some slip leads to.
+func (k *ranking) byForm() {
+	if k.r.Form != entry.Expression {
+		return
+	}
+	formed := make([]bool, len(k.slips))
+	for i := range k.slips {
+		o := k.slips[i].what()
+		formed[i] = o.formed(k.w, k.r)
+	}
+	if !slices.Contains(formed, true) {
+		return
+	}
+	for i := range k.slips {
+		if m := &k.slips[i]; !formed[i] {
+			k.sum -= m.p * (1 - shareOtherForm)
+			m.p *= shareOtherForm
+		}
+	}
+}
+
 // shares works out the probabilities.
 func (k *ranking) shares() weighed {
 	var c weighed
+	k.byForm()
 	c.carried, c.carriedShare = k.likeliest(k.carried)
 	c.rounded, c.roundedShare = k.likeliest(k.early)
 	slices.SortStableFunc(k.slips, func(a, b met) int { return cmp.Compare(b.p, a.p) })
@@ -272,10 +301,8 @@ func (t *table) written(c *cell, r entry.Reading) bool {
 
 // suspect is o as an explanation of an entry.
 func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
-	s := Suspect{IDs: o.read(w, r), Probability: p, At: o.at, Likely: o.lead(), value: o.value}
-	if !slices.Contains(s.IDs, s.Likely) {
-		s.Likely = s.IDs[0]
-	}
+	s := Suspect{Probability: p, At: o.at, value: o.value}
+	s.IDs, s.Likely = o.read(w, r)
 	return s
 }
 

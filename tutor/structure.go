@@ -10,33 +10,42 @@ import (
 	"closingside/tutor/entry"
 )
 
-// read is the ids of o as an entry tells them: where an expression has the
-// very form that some of the slips lead to, those alone. One form may come of
-// different slips in different routes (the sign in one is the angle in the
-// other); the route that a lesson puts first is the one most learners take.
-func (o *outcome) read(w *Work, r entry.Reading) []string {
+// read is the ids of o as an entry tells them, and the likeliest: where an
+// expression has the very form that some of the slips lead to, those alone. One
+// form may come of different slips in different routes (the sign in one is the
+// angle in the other); the route that a lesson puts first is the one most
+// learners take.
+func (o *outcome) read(w *Work, r entry.Reading) (ids []string, likely string) {
 	if r.Form != entry.Expression || len(o.forms) < 2 {
-		return o.ids
+		return o.ids, o.lead()
 	}
 	written := w.shape(r.Tree, o.start)
-	var ids []string
 	route := math.MaxInt
 	for _, f := range o.forms {
-		if f.route > route || w.shape(f.tree, o.start) != written {
+		if w.shape(f.tree, o.start) != written {
 			continue
 		}
-		if f.route < route {
-			ids, route = nil, f.route
+		if f.route < route || f.route == route && f.id == o.lead() {
+			likely, route = f.id, f.route
 		}
 		if !slices.Contains(ids, f.id) {
 			ids = append(ids, f.id)
 		}
 	}
 	if len(ids) == 0 {
-		return o.ids
+		return o.ids, o.lead()
 	}
 	slices.Sort(ids)
-	return ids
+	return ids, likely
+}
+
+// formed tells whether an expression has the very form that o leads to.
+func (o *outcome) formed(w *Work, r entry.Reading) bool {
+	if len(o.forms) == 0 {
+		return false
+	}
+	written := w.shape(r.Tree, o.start)
+	return slices.ContainsFunc(o.forms, func(f form) bool { return w.shape(f.tree, o.start) == written })
 }
 
 // shape is a text that is the same for two formulas of one form: names stand
@@ -52,6 +61,12 @@ func (w *Work) shape(n expr.Node, values []float64) string {
 	case expr.Sym:
 		return number(w.Lesson.env(values)(n.Name))
 	case expr.Neg:
+		switch x := n.X.(type) {
+		case expr.Sym: // of a direction below the axis: without its sign
+			return number(-w.Lesson.env(values)(x.Name))
+		case expr.Neg:
+			return w.shape(x.X, values)
+		}
 		return "-" + w.shape(n.X, values)
 	case expr.Fn:
 		return "f" + strconv.Itoa(int(n.Func)) + "." + strconv.Itoa(int(n.Mode)) + "(" + w.shape(n.X, values) + ")"

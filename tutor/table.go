@@ -14,6 +14,14 @@ type guess struct {
 	plan          *plan    // nil where first is of the quantity itself
 }
 
+// raw is the value as it comes out.
+func (g *guess) raw() float64 {
+	if g.plan == nil && g.first.raw != 0 {
+		return g.first.raw
+	}
+	return g.value
+}
+
 // table is every guess about a quantity as the work stands, in order of value,
 // those equal in value together.
 type table struct {
@@ -27,6 +35,7 @@ type table struct {
 // cell is the guesses of one value.
 type cell struct {
 	value, weight float64
+	below         bool // an angle of the figure that comes out below zero
 	from, to      int32
 	spread        *spread // once worked out
 }
@@ -38,18 +47,20 @@ func (s *state) newTable(q int, all []guess) *table {
 	t := &table{s: s, q: q, guesses: make([]guess, 0, len(all)), cells: make([]cell, 0, len(all))}
 	order := make([]place, 0, len(all))
 	same := quantity.alike()
+	below := make([]bool, len(all))
 	for i := range all {
+		below[i] = quantity.below(all[i].raw())
 		all[i].value = quantity.fold(all[i].value)
 		if quantity.gap(all[i].value, quantity.True) > same {
-			order = append(order, place{all[i].value, int32(i)})
+			order = append(order, quantity.place(all[i].value, below[i], i))
 		}
 	}
 	sortPlaces(order)
 	for _, at := range order {
 		t.guesses = append(t.guesses, all[at.index])
 		n := len(t.cells)
-		if n == 0 || at.value-t.guesses[t.cells[n-1].from].value > same {
-			t.cells = append(t.cells, cell{value: at.value, from: int32(len(t.guesses) - 1)})
+		if n == 0 || at.value-t.cells[n-1].value > same {
+			t.cells = append(t.cells, cell{value: at.value, below: below[at.index], from: int32(len(t.guesses) - 1)})
 			n++
 		}
 		t.cells[n-1].to = int32(len(t.guesses))

@@ -168,22 +168,26 @@ func (s *state) misstated(q int, all []meant, v float64, singles, carried *table
 	return one, two
 }
 
-// rightly is how likely a value is to be written by one who makes no slip.
+// rightly is how likely a value is to be written by one who makes no slip, by
+// any route.
 func (s *state) rightly(q int, r entry.Reading) float64 {
-	l := s.w.Lesson
-	quantity := &l.Quantities[q]
-	routes := l.ready().routes[q]
-	if len(routes) == 0 {
-		return 0
+	p := 0.0
+	for j, f := range s.w.Lesson.ready().routes[q] {
+		p += f.share * s.rightlyBy(q, j, r)
 	}
+	return p
+}
+
+func (s *state) rightlyBy(q, j int, r entry.Reading) float64 {
+	quantity, f := &s.w.Lesson.Quantities[q], &s.w.Lesson.ready().routes[q][j]
 	b := blurring{s: s, values: s.fresh()}
 	copy(b.values, s.sound)
-	d := b.last(routes[0].prog)
-	v := b.s.tape.Values[routes[0].prog.Len()-1]
+	d := b.last(f.prog)
+	v := b.s.tape.Values[f.prog.Len()-1]
 	if math.IsNaN(v) || quantity.gap(v, r.Value) > reachOf(quantity, r) {
 		return 0
 	}
-	exact := sumsAlone(quantity.Routes[0].Tree, l)
+	exact := sumsAlone(quantity.Routes[j].Tree, s.w.Lesson)
 	return s.w.likely(quantity, r, func(half float64) float64 {
 		return habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, d.spread(), exact)
 	})

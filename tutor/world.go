@@ -131,6 +131,9 @@ func (q *Quantity) fold(v float64) float64 {
 	return v
 }
 
+// below tells whether v is an angle of the figure below zero.
+func (q *Quantity) below(v float64) bool { return v < 0 && q.circular() && !q.Turns }
+
 // signCounts is how near the truth the size of an angle lies, in degrees, where
 // its sign alone is wrong.
 const signCounts = 2.0
