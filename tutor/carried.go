@@ -75,8 +75,13 @@ func (st *planStep) share() float64 {
 	return 1
 }
 
+// shareMended is the share of the wrong entries that a learner goes on from
+// having put right on paper alone (judgement).
+const shareMended = 0.2
+
 // combine visits every choice of values for what a formula reads: entries as
-// typed, what follows from them in the head, and otherwise the truth.
+// typed or put right since, what follows from them in the head, and otherwise
+// the truth.
 func (s *state) combine(reads, on set, visit func(values []float64, rests set, steps int, weight float64)) {
 	values := slices.Clone(s.own)
 	var places []int
@@ -90,6 +95,11 @@ func (s *state) combine(reads, on set, visit func(values []float64, rests set, s
 		i := places[k]
 		if s.wrong.has(i) {
 			choose(k+1, rests.with(i), steps, weight)
+			if s.wrong != set(0).with(i) { // put right on paper, and not on the page
+				values[i] = s.truth[i]
+				choose(k+1, rests, steps, weight*shareMended)
+				values[i] = s.own[i]
+			}
 			return
 		}
 		for _, d := range s.derive(i, on) {

@@ -34,9 +34,9 @@ type outcome struct {
 
 // form is a formula that a slip leads to.
 type form struct {
-	id    string
-	tree  expr.Node
-	route int
+	id     string
+	tree   expr.Node
+	weight float64
 }
 
 // outcomes is the table of what single slips predict for q, given what the

@@ -94,7 +94,7 @@ const (
 // inCell is the probability that the value of a cell is typed as v ± half.
 func (t *table) inCell(c *cell, v, half float64) float64 {
 	q := &t.s.w.Lesson.Quantities[t.q]
-	return q.signed(v, c.below) * t.inCellOf(q, c, v, half)
+	return q.signed(v, c.value, c.below) * t.inCellOf(q, c, v, half)
 }
 
 func (t *table) inCellOf(q *Quantity, c *cell, v, half float64) float64 {
@@ -129,11 +129,13 @@ const (
 	shareBelow    = 0.02
 )
 
-// signed is how likely the sign of v is for an angle that came out below zero
-// or not.
-func (q *Quantity) signed(v float64, below bool) float64 {
+// signed is how likely the sign of v is for an angle of size x that came out
+// below zero or not. −30° may also be 330°, written another way.
+func (q *Quantity) signed(v, x float64, below bool) float64 {
 	switch {
 	case !q.circular() || q.Turns:
+		return 1
+	case v < 0 && math.Abs(v+360-x) < math.Abs(-v-x):
 		return 1
 	case below && v < 0:
 		return 1 - shareUnsigned

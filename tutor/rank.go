@@ -228,7 +228,7 @@ func (k *ranking) byForm() {
 	formed := make([]bool, len(k.slips))
 	for i := range k.slips {
 		o := k.slips[i].what()
-		formed[i] = o.formed(k.w, k.r)
+		formed[i] = len(o.told(k.w, k.r)) > 0
 	}
 	if !slices.Contains(formed, true) {
 		return
@@ -255,7 +255,7 @@ func (k *ranking) shares() weighed {
 			break
 		}
 		o := m.what()
-		c.slips = k.q.addSuspect(c.slips, k.w.suspect(&o, k.r, p))
+		c.slips = k.q.addSuspect(c.slips, k.w.suspect(&o, k.r, p), k.r.Halves[0])
 	}
 	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
 	c.slips = c.slips[:min(len(c.slips), maxSuspects)]
@@ -299,24 +299,30 @@ func (t *table) written(c *cell, r entry.Reading) bool {
 	})
 }
 
-// suspect is o as an explanation of an entry.
+// suspect is o as an explanation of an entry: where the form of an expression
+// tells its ids apart, of those that lead to it.
 func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
-	s := Suspect{Probability: p, At: o.at, value: o.value}
-	s.IDs, s.Likely = o.read(w, r)
+	s := Suspect{IDs: o.ids, Probability: p, At: o.at, Likely: o.lead(), value: o.value}
+	if ids := o.told(w, r); len(ids) > 0 {
+		s.Likely = ids[0]
+		slices.Sort(ids)
+		s.IDs = ids
+	}
 	return s
 }
 
 // addSuspect adds a suspect, those of higher probability before it. One of the
 // same value is told as the same; so is one whose ids are among those of
-// another, made at another place or by another route.
-func (q *Quantity) addSuspect(all []Suspect, s Suspect) []Suspect {
+// another, made at another place or by another route, and one that shares an id
+// with another and a value to the digits written, half a unit of which is given.
+func (q *Quantity) addSuspect(all []Suspect, s Suspect, half float64) []Suspect {
 	for i := range all {
 		o := &all[i]
 		switch {
 		case among(s.IDs, o.IDs):
 		case among(o.IDs, s.IDs):
 			o.IDs = s.IDs
-		case q.gap(o.value, s.value) <= q.alike():
+		case q.gap(o.value, s.value) <= q.alike(), q.gap(o.value, s.value) <= half && share(o.IDs, s.IDs):
 			o.IDs = bothIDs(o.IDs, s.IDs)
 		default:
 			continue
@@ -336,6 +342,11 @@ func bothIDs(a, b []string) []string {
 
 func singlesFirst(a, b string) int {
 	return cmp.Or(strings.Count(a, "+")-strings.Count(b, "+"), strings.Compare(a, b))
+}
+
+// share tells whether two lists have an id in common.
+func share(a, b []string) bool {
+	return slices.ContainsFunc(a, func(id string) bool { return slices.Contains(b, id) })
 }
 
 // among tells whether every id of some is one of all.

@@ -26,14 +26,15 @@ func TestRowsThatAreMadeInSeveralWays(t *testing.T) {
 	}{
 		{"tails together, by components", "R", "sqrt((340*cos(25)-610*cos(118))^2+(340*sin(25)-610*sin(118))^2)", barge(t), []string{"other-diagonal"}},
 		{"heads together, by components", "R", "sqrt((610*cos(118)-340*cos(25))^2+(610*sin(118)-340*sin(25))^2)", barge(t), []string{"other-diagonal"}},
-		{"tails together, by the cosine law", "R", "sqrt(340^2+610^2-2*340*610*cos(93))", barge(t), []string{"included-for-interior"}},
+		{"tails together, by the cosine law", "R", "sqrt(340^2+610^2-2*340*610*cos(93))", barge(t), []string{"cosine-sign", "included-for-interior", "other-diagonal"}},
 		{"the other diagonal's component", "Rx", "594.5 N", barge(t), []string{"other-diagonal", "sign-lost"}},
 		{"the same from the other end", "Rx", "-594.5 N", barge(t), []string{"other-diagonal"}},
 		{"the closing side reversed", "Rx", "-21.77 N", barge(t), []string{"resultant-reversed", "sign-lost"}},
 		{"no square in the cosine law for an angle", "alpha", degreesOf(math.Acos((610 + bargeR - 340) / (2 * 610 * bargeR))), barge(t), []string{"squares-missing"}},
 		{"taken from 90° and turned round", "gamma", "3°", barge(t), []string{"complement-for-supplement"}},
 		{"the tangent as it stands, Rx < 0", "theta", strconv.FormatFloat(math.Tan(-114.55466*rad), 'f', 4, 64), derrick, []string{"inverse-missing"}},
-		{"directions added, brought below 180°", "phi", "137°", over, []string{"clockwise", "directions-added"}},
+		{"directions added, brought below 180°", "phi", "137°", over, []string{"directions-added"}},
+		{"both turned round, brought above −180°", "phi", "-137°", over, []string{"clockwise"}},
 		{"directions added", "phi", "223°", over, []string{"clockwise", "directions-added"}},
 	}
 	for _, r := range rows {

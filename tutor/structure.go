@@ -1,7 +1,7 @@
 package tutor
 
 import (
-	"math"
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,42 +10,27 @@ import (
 	"closingside/tutor/entry"
 )
 
-// read is the ids of o as an entry tells them, and the likeliest: where an
-// expression has the very form that some of the slips lead to, those alone. One
-// form may come of different slips in different routes (the sign in one is the
-// angle in the other); the route that a lesson puts first is the one most
-// learners take.
-func (o *outcome) read(w *Work, r entry.Reading) (ids []string, likely string) {
-	if r.Form != entry.Expression || len(o.forms) < 2 {
-		return o.ids, o.lead()
+// told lists the slips that lead to the very form of an expression, the
+// likeliest first; none where no slip does. One form may come of different
+// slips in different routes: the sign in one is the angle in the other.
+func (o *outcome) told(w *Work, r entry.Reading) []string {
+	if r.Form != entry.Expression || len(o.forms) == 0 {
+		return nil
 	}
 	written := w.shape(r.Tree, o.start)
-	route := math.MaxInt
+	weights := map[string]float64{}
+	var ids []string
 	for _, f := range o.forms {
 		if w.shape(f.tree, o.start) != written {
 			continue
 		}
-		if f.route < route || f.route == route && f.id == o.lead() {
-			likely, route = f.id, f.route
-		}
-		if !slices.Contains(ids, f.id) {
+		if weights[f.id] == 0 {
 			ids = append(ids, f.id)
 		}
+		weights[f.id] += f.weight
 	}
-	if len(ids) == 0 {
-		return o.ids, o.lead()
-	}
-	slices.Sort(ids)
-	return ids, likely
-}
-
-// formed tells whether an expression has the very form that o leads to.
-func (o *outcome) formed(w *Work, r entry.Reading) bool {
-	if len(o.forms) == 0 {
-		return false
-	}
-	written := w.shape(r.Tree, o.start)
-	return slices.ContainsFunc(o.forms, func(f form) bool { return w.shape(f.tree, o.start) == written })
+	slices.SortStableFunc(ids, func(a, b string) int { return cmp.Compare(weights[b], weights[a]) })
+	return ids
 }
 
 // shape is a text that is the same for two formulas of one form: names stand

@@ -24,7 +24,7 @@ func (l *Lesson) variant(id string, prior float64, tree expr.Node) variant {
 
 // on notes which route a variant is of.
 func (v variant) on(route int) variant {
-	v.route, v.forms = route, []form{{v.id, v.tree, route}}
+	v.route, v.forms = route, []form{{v.id, v.tree, v.prior}}
 	return v
 }
 

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"cmp"
+	"math"
 	"slices"
 
 	"closingside/statics/expr"
@@ -26,11 +28,16 @@ func (l *Lesson) WrongValues(q *Quantity, s Settings) []WrongValue {
 	t := w.now(q).outcomes(l.index[q.Name])
 	band := w.Band(q)
 	var all []WrongValue
-	for _, o := range t.outcomes() {
-		if !band.Holds(q, o.value) {
-			all = append(all, WrongValue{o.value, l.ShowKept(q, o.value, s), slices.Clone(o.ids), o.at, o.weight / t.total})
+	for i, o := range t.outcomes() {
+		v := o.value
+		if t.cells[i].below {
+			v = -math.Abs(v)
+		}
+		if !band.Holds(q, v) {
+			all = append(all, WrongValue{v, l.ShowKept(q, v, s), slices.Clone(o.ids), o.at, o.weight / t.total})
 		}
 	}
+	slices.SortStableFunc(all, func(a, b WrongValue) int { return cmp.Compare(a.Value, b.Value) })
 	return all
 }
 
