@@ -1,7 +1,6 @@
 package tutor
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
@@ -311,7 +310,15 @@ func (q *Quantity) place(v float64, below bool, index int) place {
 }
 
 func sortPlaces(order []place) {
-	slices.SortFunc(order, func(a, b place) int { return cmp.Or(cmp.Compare(a.value, b.value), cmp.Compare(a.index, b.index)) })
+	slices.SortFunc(order, func(a, b place) int {
+		switch { // no value is NaN
+		case a.value < b.value:
+			return -1
+		case a.value > b.value:
+			return 1
+		}
+		return int(a.index - b.index)
+	})
 }
 
 // absorb adds another way to the same value. Each id counts once.

@@ -14,7 +14,11 @@ func leading(v float64) int {
 	if v == 0 || math.IsNaN(v) || math.IsInf(v, 0) {
 		return 0
 	}
-	s := strconv.FormatFloat(math.Abs(v), 'e', 14, 64)
+	n := math.Floor(math.Log10(math.Abs(v)))
+	if first := math.Abs(v) / pow10(int(n)); first > 1+1e-9 && first < 10-1e-9 {
+		return int(n)
+	}
+	s := strconv.FormatFloat(math.Abs(v), 'e', 14, 64) // as it is written, next to a power of ten
 	for i := range s {
 		if s[i] == 'e' {
 			n, _ := strconv.Atoi(s[i+1:])

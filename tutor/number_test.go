@@ -2,9 +2,12 @@ package tutor
 
 import (
 	"math"
+	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"pgregory.net/rapid"
 )
 
 // Half a unit is rounded away from zero, as on paper, also where binary numbers
@@ -21,4 +24,23 @@ func TestHalfIsRoundedAwayFromZero(t *testing.T) {
 		assert.Equal(t, r.want, roundPlaces(r.v, r.places), "%v to %d", r.v, r.places)
 	}
 	assert.True(t, math.IsNaN(roundPlaces(math.NaN(), 1)))
+}
+
+// The power of the first digit is that of the number as it is written, next to
+// a power of ten too.
+func TestLeadingDigit(t *testing.T) {
+	for n := -9; n <= 12; n++ {
+		p := math.Pow10(n)
+		for v, want := range map[float64]int{p: n, p * (1 - 1e-6): n - 1, p * (1 - 1e-16): n, p * (1 + 1e-6): n, 9.99 * p: n, -3 * p: n} {
+			assert.Equal(t, want, leading(v), "%v", v)
+		}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		v := rapid.Float64Range(1e-300, 1e300).Draw(t, "v")
+		written := strconv.FormatFloat(v, 'e', 14, 64)
+		want, err := strconv.Atoi(written[strings.Index(written, "e")+1:])
+		if err != nil || leading(v) != want {
+			t.Fatalf("%s: %d", written, leading(v))
+		}
+	})
 }

@@ -86,6 +86,7 @@ func BenchmarkSlowedCheck(b *testing.B) {
 globalThis.measure = async () => {
 	console.log = print;
 	const go = new Go();
+	go.env = { GOGC: "400" }; // as the page has it
 	const { instance } = await WebAssembly.instantiateStreaming(fetch("speed.wasm"), go.importObject);
 	void go.run(instance);
 	while (lines.length === 0) await new Promise((done) => setTimeout(done, 50));

@@ -13,6 +13,7 @@ let call = null; // request -> reply, or null when the engine broke down
 // boot starts a fresh engine: a function from request to reply.
 async function boot() {
   const go = new Go();
+  go.env = { GOGC: "400" }; // a few megabytes more; a check is not kept waiting by the collector
   let gone = false;
   go.exit = () => { gone = true; };
   const instance = await WebAssembly.instantiate(await engineModule, go.importObject);
