@@ -22,6 +22,8 @@ func (s *session) handle(f Form, log string) html.Nodes {
 		return s.start(f, log)
 	case "read":
 		return s.read(f)
+	case "ahead":
+		return s.ahead()
 	case "enter", "hint", "solution", "undo", "stand", "withdraw", "sketch", "answer":
 		if d := s.desk(f); d != nil {
 			d.catchUp()

@@ -19,6 +19,7 @@ type session struct {
 	shelf   []string // codes of the sets on the home screen
 	draft   Form     // what was typed for a problem of one's own
 	refused string   // why a link or a problem of one's own was not opened
+	warmed  *desk    // what its checks look in is being made ahead
 	wrong   string   // the field of the draft it is about; "" for the whole
 }
 

@@ -1,7 +1,7 @@
 package tutor
 
 import (
-	"cmp"
+	"iter"
 	"math"
 	"slices"
 	"sync"
@@ -16,7 +16,11 @@ import (
 
 // doubles is every two slips that reach a quantity.
 type doubles struct {
-	made   sync.Once
+	making sync.Mutex
+	made   bool
+	goOn   func() (struct{}, bool) // makes a little more of the list; nil before it is begun, and after
+	stop   func()                  // gives up a list begun
+
 	values []place // in order; the index is of all
 	all    []double
 	uses   []useOf // by double.use
@@ -47,12 +51,42 @@ const mostDoubles = 40000
 // doublesOf lists the doubles of quantity q, made when first asked for.
 func (l *Lesson) doublesOf(q int) *doubles {
 	d := &l.ready().doubles[q]
-	d.made.Do(func() {
-		m := &doubler{d: d, l: l, q: q, s: NewWork(l, DefaultSettings()).now(&Quantity{}), uses: map[set]int32{}, steps: l.ready().wrong}
-		m.list()
-		m.sort()
-	})
+	d.make(l, q, func() bool { return false })
 	return d
+}
+
+// make makes the list for quantity q, or as much of it as there is time for;
+// it tells whether the list is whole.
+func (d *doubles) make(l *Lesson, q int, late func() bool) bool {
+	d.making.Lock()
+	defer d.making.Unlock()
+	if !d.made && d.goOn == nil {
+		d.goOn, d.stop = iter.Pull(func(yield func(struct{}) bool) {
+			m := &doubler{d: d, l: l, q: q, s: NewWork(l, DefaultSettings()).now(&Quantity{}), uses: map[set]int32{}, steps: l.ready().wrong,
+				wait: func() bool { return yield(struct{}{}) }}
+			if m.list() {
+				m.sort()
+			}
+		})
+	}
+	for !d.made && !late() {
+		if _, more := d.goOn(); !more {
+			d.made, d.goOn, d.stop = true, nil, nil
+		}
+	}
+	return d.made
+}
+
+// forget gives up a list begun and not whole.
+func (d *doubles) forget() {
+	d.making.Lock()
+	defer d.making.Unlock()
+	if d.goOn == nil {
+		return
+	}
+	d.stop()
+	d.goOn, d.stop = nil, nil
+	d.values, d.all, d.uses, d.total = nil, nil, nil, 0
 }
 
 // doubler lists doubles.
@@ -63,6 +97,7 @@ type doubler struct {
 	s     *state
 	uses  map[set]int32
 	steps []wrongStep
+	wait  func() bool // between two pieces of work; false where the rest is not wanted
 }
 
 // wrongStep is what one slip and two make of a quantity's own finding, made
@@ -78,7 +113,8 @@ func (m *doubler) wrongIn(in int) *wrongStep {
 	return w
 }
 
-func (m *doubler) list() {
+// list tells whether the list is whole.
+func (m *doubler) list() bool {
 	pairs := m.l.pairsIn(m.q)
 	for i := range pairs {
 		m.add(double{v: &pairs[i]}, pairs[i].prog.Run(m.s.own, &m.s.tape), pairs[i].prior, 0)
@@ -97,6 +133,9 @@ func (m *doubler) list() {
 		plans := m.l.plans(m.q, in, 0)
 		for i := range plans {
 			if p := &plans[i]; !p.blunt() && p.weight >= leastShared {
+				if !m.wait() {
+					return false
+				}
 				w := m.wrongIn(in)
 				m.goOn(p, w.twice)
 				m.twice(p, w.once)
@@ -106,9 +145,12 @@ func (m *doubler) list() {
 	}
 	for i := range ways {
 		for k := i + 1; k < len(ways); k++ {
-			m.meeting(&ways[i], &ways[k])
+			if m.meeting(&ways[i], &ways[k]) && !m.wait() {
+				return false
+			}
 		}
 	}
+	return true
 }
 
 // leastShared is the weight from which a plan is thought of with a second slip.
@@ -245,10 +287,11 @@ func (m *doubler) twice(p *plan, wrong []outcome) {
 	}
 }
 
-// meeting is two slips at two steps whose plans end in the same one.
-func (m *doubler) meeting(a, b *way) {
+// meeting is two slips at two steps whose plans end in the same one; false
+// where they don't.
+func (m *doubler) meeting(a, b *way) bool {
 	if a.in == b.in || !a.plan.meets(b.plan) {
-		return
+		return false
 	}
 	weight := min(a.plan.weight, b.plan.weight)
 	steps := (a.plan.found | b.plan.found) &^ m.l.prep.givens
@@ -267,6 +310,7 @@ func (m *doubler) meeting(a, b *way) {
 			}
 		}
 	}
+	return true
 }
 
 // meets tells whether two plans come together: neither finds what the other
@@ -307,13 +351,21 @@ func (p *plan) middle(values []float64, tape *expr.Tape) {
 	}
 }
 
+// sort brings the list in order, the rarest left out where it is too long.
 func (m *doubler) sort() {
 	d := m.d
 	if len(d.values) > mostDoubles {
-		slices.SortFunc(d.values, func(a, b place) int { return cmp.Compare(d.all[b.index].weight, d.all[a.index].weight) })
-		d.values = d.values[:mostDoubles]
+		weights := make([]float32, len(d.all))
+		for i := range d.all {
+			weights[i] = d.all[i].weight
+		}
+		slices.Sort(weights)
+		least := weights[len(weights)-mostDoubles]
+		d.values = slices.DeleteFunc(d.values, func(p place) bool { return d.all[p.index].weight < least })
 	}
-	sortPlaces(d.values)
+	if m.wait() {
+		sortPlaces(d.values)
+	}
 }
 
 // pairable tells whether v is one slip.

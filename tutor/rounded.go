@@ -55,6 +55,11 @@ func (s *state) near(q int, r entry.Reading) *table {
 	if quantity.gap(r.Value, quantity.True) > far {
 		return made(&s.nowhere, func() *table { return s.newTable(q, nil) })
 	}
+	return s.soon(q)
+}
+
+// soon is the table of early rounding, made when first asked for.
+func (s *state) soon(q int) *table {
 	return made(&s.rounding, func() *table { return s.early(q) })
 }
 

@@ -126,12 +126,13 @@ func slowed(b *testing.B, h *host) (s trial.Speed, theirs float64) {
 	require.NoError(b, err)
 	var line string
 	require.NoError(b, json.Unmarshal(raw, &line))
-	var median, p99, first, worst, clean int64
-	_, err = fmt.Sscan(line, &s.Checks, &median, &p99, &first, &worst, &clean, &theirs)
+	var median, p99, first, worst, clean, ready, readyWorst int64
+	_, err = fmt.Sscan(line, &s.Checks, &median, &p99, &first, &worst, &clean, &ready, &readyWorst, &theirs)
 	require.NoError(b, err, "the page printed %q", line)
 	us := time.Microsecond
 	s.Median, s.P99, s.Clean = time.Duration(median)*us, time.Duration(p99)*us, time.Duration(clean)*us
 	s.First, s.Worst = time.Duration(first)*us, time.Duration(worst)*us
+	s.Ready, s.ReadyWorst = time.Duration(ready)*us, time.Duration(readyWorst)*us
 	return s, theirs
 }
 
@@ -145,6 +146,8 @@ func report(b *testing.B, s trial.Speed, theirs float64) {
 	b.ReportMetric(ms(s.Worst), "first-p99-ms")
 	b.ReportMetric(theirs/1000, "mathjs-ms")
 	b.ReportMetric(ms(s.Clean), "clean-median-ms")
+	b.ReportMetric(ms(s.Ready), "ready-median-ms")
+	b.ReportMetric(ms(s.ReadyWorst), "ready-p99-ms")
 	b.ReportMetric(1000*ms(s.Median)/theirs, "mathjs-ratio")
 	b.ReportMetric(1000*ms(s.Clean)/theirs, "clean-mathjs-ratio")
 	b.ReportMetric(0, "ns/op")

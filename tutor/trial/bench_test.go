@@ -23,6 +23,8 @@ func BenchmarkCheck(b *testing.B) {
 	b.ReportMetric(ms(s.First), "first-median-ms")
 	b.ReportMetric(ms(s.Worst), "first-p99-ms")
 	b.ReportMetric(ms(s.Clean), "clean-median-ms")
+	b.ReportMetric(ms(s.Ready), "ready-median-ms")
+	b.ReportMetric(ms(s.ReadyWorst), "ready-p99-ms")
 	b.ReportMetric(s.Allocs, "allocs/check")
 	b.ReportMetric(0, "ns/op")
 }

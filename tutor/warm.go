@@ -1,0 +1,59 @@
+package tutor
+
+// What a check looks in takes longer to make than to look in. A page makes it
+// ahead, a little at a time, while the learner reads and works.
+
+// Warm makes some of what checks of this work will look in, the next value's
+// first, and stops where it is late or all is made; it tells which.
+func (w *Work) Warm(late func() bool) (made bool) {
+	if next := w.Lesson.Quantity(w.Next()); next != nil && !w.warm(next, late) {
+		return false
+	}
+	for i := range w.Lesson.Quantities {
+		q := &w.Lesson.Quantities[i]
+		if !q.Given && !q.Equation && !w.Found(q.Name) && !w.warm(q, late) {
+			return false
+		}
+	}
+	return true
+}
+
+// warm makes what a check of q looks in, one piece after the other.
+func (w *Work) warm(q *Quantity, late func() bool) (made bool) {
+	if q.Equation {
+		return true
+	}
+	i := w.Lesson.index[q.Name]
+	if !w.Lesson.ready().doubles[i].make(w.Lesson, i, late) {
+		return false
+	}
+	s, done := w.now(q), func() {}
+	if s.standing == 0 {
+		s, done = w.Lesson.blank(q, w.Settings)
+	}
+	defer done()
+	for _, piece := range []struct {
+		made bool
+		make func()
+	}{
+		{s.tables[i] != nil, func() { s.outcomes(i) }},
+		{s.follows[i] != nil, func() { s.carriedTo(i) }},
+		{s.rounding != nil, func() { s.soon(i) }},
+	} {
+		switch {
+		case piece.made:
+		case late():
+			return false
+		default:
+			piece.make()
+		}
+	}
+	return true
+}
+
+// Cool gives up what Warm has begun and not made whole.
+func (w *Work) Cool() {
+	for i := range w.Lesson.ready().doubles {
+		w.Lesson.prep.doubles[i].forget()
+	}
+}
