@@ -163,6 +163,7 @@ func buildEquilibrium(p *Problem) (*Lesson, error) {
 // two sums, the angles of the force triangle, and what is asked.
 func (s *rest) declare() {
 	l := s.lesson
+	l.Senses = s.senses()
 	for _, h := range s.parts {
 		l.Quantities = append(l.Quantities, s.stated(h)...)
 	}
@@ -235,4 +236,37 @@ func scenesEquilibrium(w *Work) []figure.Scene {
 		scenes = append(scenes, s.closed(w, polygon))
 	}
 	return scenes
+}
+
+// senses says which way each sort of part acts that has a direction.
+func (s *rest) senses() string {
+	has := map[string]bool{}
+	for _, h := range s.parts {
+		if h.is != "weight" {
+			has[h.is] = true
+		}
+	}
+	has["cable"] = has["cable"] || has["pulley"]
+	var list []string
+	say := func(key string) { list = append(list, text.Say("particle-equilibrium.senses."+key)) }
+	switch {
+	case has["cable"] && has["spring"]:
+		say("cable.spring")
+	case has["cable"]:
+		say("cable")
+	case has["spring"]:
+		say("spring")
+	}
+	switch {
+	case has["strut"] && has["spring"]:
+		say("push.both")
+	case has["strut"]:
+		say("push.strut")
+	case has["spring"]:
+		say("push.spring")
+	}
+	if has["force"] {
+		say("force")
+	}
+	return text.Say("particle-equilibrium.senses", "list", text.List(list))
 }

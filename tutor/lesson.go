@@ -84,6 +84,7 @@ type Lesson struct {
 	Kind       *Kind
 	Problem    *Problem
 	Unit       statics.Unit // of every force in the lesson
+	Senses     string       // how the directions given are to be taken, where the kind's sentence leaves a place for it
 	Asks       string       // which of the kind's sentences says what is asked; "" is "asked"
 	Quantities []Quantity   // givens first, then in the order a solution meets them
 	Ways       []Way        // the worked solution, one Way for each method
@@ -178,7 +179,7 @@ func (l *Lesson) asked() string {
 	if l.Asks != "" {
 		key = l.Asks
 	}
-	return l.Say(l.Kind.Name+"."+key, "answers", l.answers())
+	return l.Say(l.Kind.Name+"."+key, "answers", l.answers(), "senses", l.Senses)
 }
 
 // Sentence returns the kind's own sentence for a quantity: what names it in
