@@ -62,3 +62,25 @@ func TestNoSquareInTheLawForAnAngle(t *testing.T) {
 	want := expr.Acos(expr.Div(expr.Sub(expr.Add(f2, symR), f1), expr.Mul(expr.N(2), f2, symR)))
 	assert.Contains(t, l.Slipped(q, q.Route("cosine-law").Tree), Slipped{"squares-missing", want})
 }
+
+// Values seen in trying, which were unexplained or taken for something else.
+func TestSlipsSeenInTrying(t *testing.T) {
+	slug := solvedBy(t, atRest("", heldBy("A cable", "direction: 40 deg above -x"), heldBy("B cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: 10 slug")))
+	kilo := solvedBy(t, atRest("", heldBy("A cable", "direction: 40 deg above -x", "force: 5 kN"), heldBy("B cable", "direction: 30 deg above +x"), heldBy("C cable", "direction: 80 deg above +x"), heldBy("W weight", "mass: 1000 kg")))
+	slope := solvedBy(t, oneForce("", "P", "500 N", "3:4 up left"))
+	for _, r := range []struct {
+		lesson          *Lesson
+		quantity, entry string
+		id              string
+	}{
+		{slug, "F3", "10*9.81", "gravity-unit"},
+		{slug, "F3", "98.1 lb", "gravity-unit"},
+		{kilo, "F4", "1000*9.81", "prefix"},
+		{kilo, "F4", "9810", "prefix"},
+		{slope, "Fy", "500 N", "magnitudes-for-components"},
+	} {
+		got := NewWork(r.lesson, DefaultSettings()).Enter(r.quantity, r.entry)
+		require.Equal(t, SlipFound, got.Verdict, "%s: %s", r.entry, got.Feedback)
+		assert.Contains(t, got.Slips[0].IDs, r.id, r.entry)
+	}
+}

@@ -55,6 +55,9 @@ var directionSlips = []Slip{
 		if l, r, ok := bin(n, expr.OpMul); ok && c.quantity.Dim != statics.DimAngle && c.isMagnitude(l) && isForward(r) {
 			return one(l)
 		}
+		if force, ok := c.bySlope(n); ok {
+			return one(force)
+		}
 		return nil
 	}},
 	{ID: "slope-inverted", Scope: InKind, Prior: 2},
@@ -78,6 +81,16 @@ var directionSlips = []Slip{
 		}
 		return nil
 	}},
+}
+
+// bySlope matches the part of a force by a leg of its slope triangle: F·3/5.
+func (c *context) bySlope(n expr.Node) (force expr.Node, ok bool) {
+	part, hypotenuse, ok := bin(n, expr.OpDiv)
+	if !ok {
+		return nil, false
+	}
+	force, leg, ok := bin(part, expr.OpMul)
+	return force, ok && c.isMagnitude(force) && isNumber(leg) && isNumber(hypotenuse)
 }
 
 // isSum tells whether n is a force, or a sum of forces.

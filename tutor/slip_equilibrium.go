@@ -38,6 +38,15 @@ var equilibriumSlips = []Slip{
 		}
 		return nil
 	}},
+	{ID: "gravity-unit", Prior: 0.5, Rule: func(c *context, n expr.Node) []expr.Node { // 9.81 m/s² is 32.2 ft/s²
+		if !c.isGravity(n) {
+			return nil
+		}
+		if c.symbol(n).True > 20 {
+			return one(expr.N(9.81))
+		}
+		return one(expr.N(32.2))
+	}},
 	{ID: "tension-doubled", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node { // a frictionless pulley changes no tension
 		if c.isReeved(n) {
 			return one(expr.Mul(expr.N(2), n))

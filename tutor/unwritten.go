@@ -21,8 +21,11 @@ type meant struct {
 // meanings lists what may have been meant by an entry for q. A direction is
 // taken in every way to write it within a turn.
 func (w *Work) meanings(q *Quantity, r entry.Reading) []meant {
-	if r.Form == entry.Expression || r.Form == entry.Affine || q.Equation || r.Value == 0 {
+	switch {
+	case r.Form == entry.Affine, q.Equation, r.Value == 0:
 		return nil
+	case r.Form == entry.Expression: // the numbers of a formula in other units than asked
+		return w.prefixed(q, r)
 	}
 	if !q.Turns {
 		return w.meaningsOf(q, r)
@@ -32,6 +35,22 @@ func (w *Work) meanings(q *Quantity, r entry.Reading) []meant {
 	all := w.meaningsOf(q, near)
 	if far.Value != near.Value {
 		all = append(all, w.meaningsOf(q, far)...)
+	}
+	return all
+}
+
+// prefixed is what a formula of numbers may come to in a unit a thousand times
+// larger or smaller: kilograms times m/s² are newtons, kilonewtons being asked.
+func (w *Work) prefixed(q *Quantity, r entry.Reading) []meant {
+	if q.Dim == statics.DimAngle || r.UnitWritten {
+		return nil
+	}
+	var all []meant
+	for _, factor := range []float64{1000, 0.001} {
+		m := meant{slipByID("prefix"), r, 0.5}
+		m.reading.Value *= factor
+		m.reading.Halves = []float64{w.formulaHalf(q, m.reading)}
+		all = append(all, m)
 	}
 	return all
 }

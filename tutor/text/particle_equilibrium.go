@@ -123,10 +123,13 @@ func init() {
 		"feedback.equation.repeated":    "This is true, but it says the same as your equation for {other}. Which direction has not been summed yet?",
 		"feedback.equation.unexplained": "The forces on the particle do not balance this way yet. Go round the free-body diagram: which part of each force belongs in {symbol}, and with which sign?",
 
-		"slip.mass-for-weight.title":  "mass used where the weight belongs, or the reverse",
-		"slip.mass-for-weight.ask":    "Is what you used {where} a mass or a force? What turns the one into the other?",
-		"slip.gravity-twice.title":    "g applied to what is a weight already",
-		"slip.gravity-twice.ask":      "Look at the unit of the load {where}: is it a mass that still needs g, or a force already?",
+		"slip.mass-for-weight.title": "mass used where the weight belongs, or the reverse",
+		"slip.mass-for-weight.ask":   "Is what you used {where} a mass or a force? What turns the one into the other?",
+		"slip.gravity-twice.title":   "g applied to what is a weight already",
+		"slip.gravity-twice.ask":     "Look at the unit of the load {where}: is it a mass that still needs g, or a force already?",
+		"slip.gravity-unit.title":    "g of the other system of units",
+		"slip.gravity-unit.ask":      "Which unit of mass and which unit of force do you work in {where}, and what is g in those?",
+
 		"slip.gravity-inverted.title": "divided by g instead of multiplied, or the reverse",
 		"slip.gravity-inverted.ask":   "Which is the larger number for the same thing, its mass or its weight? So do you multiply by g {where}, or divide?",
 		"slip.tension-doubled.title":  "the tension of a cable doubled at a pulley",

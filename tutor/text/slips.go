@@ -111,7 +111,7 @@ var slips = map[string]string{
 	"slip.resultant-reversed.ask":   "The resultant runs from the first tail to the last head. Which way does your closing side point?",
 
 	"slip.prefix.title":          "unit prefix confused",
-	"slip.prefix.ask":            "Compare the unit you wrote with the unit you worked in. How many of one make the other?",
+	"slip.prefix.ask":            "Compare the unit of your value with the unit you worked in. How many of one make the other?",
 	"slip.unit-system.title":     "pounds and newtons confused",
 	"slip.unit-system.ask":       "In which system of units are the forces given, and in which is your value?",
 	"slip.decimal-place.title":   "decimal point moved",

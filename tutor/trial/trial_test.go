@@ -49,13 +49,13 @@ func TestSameSeedSameFigures(t *testing.T) {
 }
 
 // twoFirst is the floor of two slips together on a magnitude.
-const twoFirst = 0.80
+const twoFirst = 0.84
 
 // The rates of the diagnosis at a fixed seed may not fall below these floors.
 // They lie a little under what was measured; the golden file of the command
 // holds the rates themselves.
 func TestFloors(t *testing.T) {
-	r := run(t, DefaultHabits(), Options{Seed: 11, Learners: 30})
+	r := run(t, DefaultHabits(), Options{Seed: 11, Learners: 120})
 	rate := func(name string, of func(Row) int) float64 {
 		row := r.Row(name)
 		require.GreaterOrEqual(t, row.Met, 5, name)
@@ -67,13 +67,13 @@ func TestFloors(t *testing.T) {
 		of    func(Row) int
 		floor float64
 	}{
-		{"one", first, 0.96},
-		{"one", said, 0.935},
-		{"one full", first, 0.98},
-		{"one four", first, 0.965},
+		{"one", first, 0.97},
+		{"one", said, 0.94},
+		{"one full", first, 0.985},
+		{"one four", first, 0.98},
 		{"two magnitudes", first, twoFirst},
 		{"early", said, 0.90},
-		{"carried", said, 0.935},
+		{"carried", said, 0.97},
 	} {
 		got := rate(f.name, f.of)
 		t.Logf("%-16s %.3f (floor %.3f)", f.name, got, f.floor)
