@@ -90,7 +90,7 @@ func (d *desk) statement() html.Node {
 	for _, given := range d.lesson.Given() {
 		parts = append(parts, html.El("p", html.Text(given)))
 	}
-	parts = append(parts, html.El("p", html.Text(d.lesson.Task())))
+	parts = append(parts, html.El("p", d.prose(d.lesson.Task())))
 	return html.El("div", parts...)
 }
 
@@ -109,7 +109,7 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 	symbol := expr.Plain(expr.S(q.Name), d.lesson.Symbol)
 	state := d.state(q)
 	head := html.El("summary", html.El("math", html.FromMarkup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
-		html.El("span", html.Text(d.lesson.Sentence(q, "what"))),
+		html.El("span", d.prose(d.lesson.Sentence(q, "what"))),
 		html.If(state == "found", html.El("span", html.Class(valueClass(q)), html.Text(d.foundText(q)))),
 		html.If(d.again(q), html.El("span", html.Class("again"), html.Text(text.Say("page.again.mark")))))
 	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head}
@@ -151,7 +151,7 @@ func (d *desk) unfolded(name string) bool {
 func (d *desk) form(q *tutor.Quantity, symbol, typed string) html.Node {
 	id := "entry-" + q.Name
 	return html.El("form", html.Data("live", ""), html.Hidden("do", "enter"), html.Hidden("problem", d.code), html.Hidden("quantity", q.Name),
-		html.El("label", html.A("for", id), html.Text(symbol+" "+d.work.Asked(q))),
+		html.El("label", html.A("for", id), d.prose(symbol+" "+d.work.Asked(q))),
 		html.El("div", html.Class("entry"),
 			html.El("input", html.ID(id), html.A("name", "entry"), html.A("value", typed), html.A("autocomplete", "off"), html.A("autocapitalize", "off"),
 				html.A("spellcheck", "false"), html.A("enterkeyhint", "done"), html.A("aria-describedby", "reading-"+q.Name)),
@@ -232,7 +232,7 @@ func (d *desk) history(q *tutor.Quantity) []html.Part {
 	}
 	if u := d.work.Unread(q.Name); u != nil {
 		items = append([]html.Part{html.El("li", html.Data("verdict", u.Verdict.String()),
-			html.El("b", html.Text(u.Entry)), html.Text(" "+text.Say("verdict.unreadable")+". "+u.Feedback))}, items...)
+			html.El("b", html.Text(u.Entry)), d.prose(" "+text.Say("verdict.unreadable")+". "+u.Feedback))}, items...)
 	}
 	return items
 }
@@ -297,7 +297,7 @@ func (d *desk) hint(q *tutor.Quantity, level int) html.Node {
 	h := d.work.HintAt(q.Name, level)
 	parts := []html.Part{html.Class("hint"),
 		html.El("p", html.El("span", html.Class("label"), html.Text(text.Say("page.hint.of", "n", itoa(level), "all", itoa(tutor.HintLevels))))),
-		html.El("p", html.Text(h.Sentence))}
+		html.El("p", d.prose(h.Sentence))}
 	if level == tutor.HintLevels { // it is in use instead of its button, which is gone
 		parts = append(parts, html.ID("hint-"+q.Name), html.A("tabindex", "-1"))
 	}
@@ -330,7 +330,7 @@ func (d *desk) solution() html.Node {
 		}
 		steps := []html.Part{}
 		for _, s := range way.Steps {
-			steps = append(steps, html.El("li", html.El("p", html.Text(s.Why)),
+			steps = append(steps, html.El("li", html.El("p", d.prose(s.Why)),
 				Chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
 		parts = append(parts, html.El("h3", html.Text(way.Heading(text.Say(key)))), html.El("ol", steps...))

@@ -20,7 +20,7 @@ func (d *desk) next() html.Node {
 	q := d.lesson.Quantity(name)
 	return html.El("div", html.ID("next"), html.Class("next"),
 		html.El("p", html.El("span", html.Class("label"), html.Text(text.Say("page.next.label")+" "), html.El("b", d.lettered(name))),
-			html.Text(" "+d.lesson.Sentence(q, "what"))),
+			d.prose(" "+d.lesson.Sentence(q, "what"))),
 		d.undo(),
 		d.find(name))
 }

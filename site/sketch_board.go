@@ -67,7 +67,7 @@ func (d *desk) sketchSaid(s *tutor.Sketch) html.Node {
 		return html.Node{}
 	}
 	return html.El("p", html.ID("sketch-said"), html.Data("verdict", said.Verdict.String()),
-		html.El("b", html.Text(text.Say("verdict."+said.Verdict.String())+". ")), html.Text(said.Feedback))
+		html.El("b", html.Text(text.Say("verdict."+said.Verdict.String())+". ")), d.prose(said.Feedback))
 }
 
 func (d *desk) tried(s *tutor.Sketch) (all []tutor.EstimateReply) {
@@ -217,7 +217,7 @@ func (d *desk) estimates(s *tutor.Sketch) html.Node {
 			input = append(input, html.A("value", tried.Entry), html.A("aria-describedby", id+"-said"))
 		}
 		parts = append(parts, html.El("label", html.A("for", id), html.Text(label+" ("+d.lesson.UnitOf(q).Symbol+")")), html.El("input", input...),
-			html.If(ok && tried.Feedback != "", html.El("p", html.ID(id+"-said"), html.Data("verdict", tried.Verdict.String()), html.Text(tried.Feedback))))
+			html.If(ok && tried.Feedback != "", html.El("p", html.ID(id+"-said"), html.Data("verdict", tried.Verdict.String()), d.prose(tried.Feedback))))
 	}
 	return html.El("form", append(parts, button(text.Say("sketch.estimate.check"), "primary", html.ID("sketch-estimate")))...)
 }

@@ -1,0 +1,64 @@
+package site
+
+import (
+	"sort"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"closingside/site/html"
+	"closingside/statics/expr"
+)
+
+// prose is a sentence of the tutor's with its symbols set as in a formula: plain
+// text has no subscript letters, so that a mass mW and an angle θT read badly.
+// Symbols that are letters or words by themselves stay as they are.
+func (d *desk) prose(s string) html.Node {
+	symbols := map[string]expr.Symbol{}
+	var names []string
+	for i := range d.lesson.Quantities {
+		symbol := d.lesson.Symbol(d.lesson.Quantities[i].Name)
+		if plain := symbol.String(); lowered(symbol) && strings.Contains(s, plain) {
+			names = append(names, plain)
+			symbols[plain] = symbol
+		}
+	}
+	sort.Slice(names, func(i, j int) bool { return len(names[i]) > len(names[j]) })
+	var parts []html.Node
+	from := 0
+	for at := 0; at < len(s); {
+		name := ""
+		if before, _ := utf8.DecodeLastRuneInString(s[:at]); !partOfWord(before) {
+			name = symbolAt(s[at:], names)
+		}
+		if name == "" {
+			_, size := utf8.DecodeRuneInString(s[at:])
+			at += size
+			continue
+		}
+		parts = append(parts, html.Text(s[from:at]), html.El("i", html.Text(symbols[name].Letter)), html.El("sub", html.Text(symbols[name].Sub)))
+		at += len(name)
+		from = at
+	}
+	return html.Group(append(parts, html.Text(s[from:]))...)
+}
+
+// lowered tells whether a symbol has letters below the line that can't be taken
+// for a word of a sentence.
+func lowered(s expr.Symbol) bool {
+	return strings.ContainsFunc(s.Sub, func(r rune) bool { return r == 'x' || r == 'y' || unicode.IsUpper(r) })
+}
+
+// symbolAt is the name that s begins with, as a word of its own.
+func symbolAt(s string, names []string) string {
+	for _, n := range names {
+		if after, _ := utf8.DecodeRuneInString(s[min(len(n), len(s)):]); strings.HasPrefix(s, n) && !partOfWord(after) {
+			return n
+		}
+	}
+	return ""
+}
+
+func partOfWord(r rune) bool {
+	return r != utf8.RuneError && (unicode.IsLetter(r) || unicode.IsDigit(r) || r >= '₀' && r <= '₉')
+}

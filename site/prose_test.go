@@ -1,0 +1,27 @@
+package site
+
+import (
+	"testing"
+
+	"closingside/tutor"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// Symbols with letters below the line are set so in sentences, as words of
+// their own alone.
+func TestSymbolsInSentences(t *testing.T) {
+	l, err := tutor.OpenCode(tutor.KindByName("particle-equilibrium").BankProblems()[5].Code())
+	require.NoError(t, err)
+	d := &desk{lesson: l}
+	for sentence, want := range map[string]string{
+		"Find T, W and mW.":               "Find T, W and <i>m</i><sub>W</sub>.",
+		"mW":                              "<i>m</i><sub>W</sub>",
+		"12 mWh, θT₁ and θTx stand as is": "12 mWh, θT₁ and θTx stand as is",
+		"At θT: is it θT, or ΣFx?":        "At <i>θ</i><sub>T</sub>: is it <i>θ</i><sub>T</sub>, or <i>ΣF</i><sub>x</sub>?",
+		"A < B":                           "A &lt; B",
+	} {
+		assert.Equal(t, want, string(d.prose(sentence).Render(nil)))
+	}
+}
