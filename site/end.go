@@ -68,8 +68,8 @@ func (d *desk) beside() html.Node {
 			yours = d.foundText(q)
 		}
 		parts = append(parts, html.El("tbody",
-			html.El("tr", html.El("th", html.A("scope", "row"), html.Text(d.symbol(q.Name))),
-				html.El("td", html.Text(yours)), html.El("td", html.Text(s.Value))),
+			html.El("tr", html.El("th", html.A("scope", "row"), d.lettered(q.Name)),
+				html.El("td", d.prose(yours)), html.El("td", html.Text(s.Value))),
 			html.El("tr", html.El("td", html.A("colspan", "3"), d.howFound(s)))))
 	}
 	return html.El("table", parts...)
