@@ -12,16 +12,13 @@ import (
 // and what correct rounding at the digits asked comes to where the problem
 // multiplies it beyond the band's limit.
 
-// onlyRounded is what was rounded too soon where an entry is either of those;
-// nil where it is not.
-func (w *Work) onlyRounded(q *Quantity, r entry.Reading) *Rounded {
+// onlyRounded is what was rounded too soon where an entry is the one or the
+// other; nil where it is not.
+func (w *Work) onlyRounded(q *Quantity, r entry.Reading) (short, beyond *Rounded) {
 	if r.Form != entry.Number || len(r.Halves) == 0 {
-		return nil
+		return nil, nil
 	}
-	if o := w.shortened(q, r); o != nil {
-		return o
-	}
-	return w.beyondLimit(q, r)
+	return w.shortened(q, r), w.beyondLimit(q, r)
 }
 
 // shortened is q itself where the entry is its true value rounded to the

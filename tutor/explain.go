@@ -23,21 +23,25 @@ func (w *Work) explain(q *Quantity, r *Reply) {
 // add up to.
 func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 	r.Slips, r.Unexplained = c.slips, c.unexplained
-	rounded := w.onlyRounded(q, r.Reading)
+	rounded := func(o *Rounded, unexplained float64) {
+		r.Verdict, r.Rounded = EarlyRounding, o
+		r.Slips, r.Unexplained = nil, unexplained
+		r.Feedback = w.keepDigits(q, o, r.Reading.Value)
+	}
+	short, beyond := w.onlyRounded(q, r.Reading)
+	slip := len(r.Slips) > 0 && r.Slips[0].sure()
 	switch {
+	case short != nil && (short.Digits > 1 || !slip): // 500 for 490.5 has another g behind it
+		rounded(short, min(c.unexplained, 0.5))
 	case c.carried != nil && c.carriedShare >= halfSure:
 		r.Verdict, r.From = Carried, c.carried.from
 		r.Slips, r.Unexplained = nil, 1-c.carriedShare
 		r.Feedback = w.sendTo(q, r.From)
-	case rounded != nil:
-		r.Verdict, r.Rounded = EarlyRounding, rounded
-		r.Slips, r.Unexplained = nil, min(c.unexplained, 0.5)
-		r.Feedback = w.keepDigits(q, rounded, r.Reading.Value)
+	case beyond != nil:
+		rounded(beyond, min(c.unexplained, 0.5))
 	case c.rounded != nil && c.roundedShare >= sureOfRounding:
-		r.Verdict, r.Rounded = EarlyRounding, c.rounded.rounded
-		r.Slips, r.Unexplained = nil, 1-c.roundedShare
-		r.Feedback = w.keepDigits(q, c.rounded.rounded, r.Reading.Value)
-	case len(r.Slips) > 0 && r.Slips[0].sure():
+		rounded(c.rounded.rounded, 1-c.roundedShare)
+	case slip:
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
 	case w.rivals(r.Slips):
 		w.askOrSettle(q, r)

@@ -150,8 +150,11 @@ func (q *Quantity) signed(v, x float64, below bool) float64 {
 // chance is the probability that x, with its spread, is typed as v ± half.
 func (h habit) chance(q *Quantity, v, half, x float64, s spread, exact bool) float64 {
 	d := q.gap(v, x)
-	if exact || q.unrounded(v, half) {
+	switch {
+	case exact:
 		return within(d <= half*(1+1e-9))
+	case q.unrounded(v, half):
+		return typed(q, v, x, half)
 	}
 	inside := typed(q, v, x, half)
 	full := inside
