@@ -40,10 +40,13 @@ func (w *Work) HintAt(name string, level int) Hint {
 		h.Sentence = w.Lesson.Say("principle." + r.Principle)
 	default:
 		h.Formula = &Formula{Quantity: q, Route: r, Numbers: w.numbers(q, r)}
-		h.Sentence = w.missing(r)
+		h.Sentence = w.missing(q, r)
 		if level == HintLevels {
 			h.Formula.Value = w.Lesson.ends(q, q.True, w.Settings.asked(q))
 			h.Sentence = w.Lesson.Say("hint.value")
+			if q.Equation {
+				h.Sentence = w.Lesson.Say("hint.equation.whole")
+			}
 		}
 	}
 	return h
@@ -128,10 +131,13 @@ func (w *Work) unfound(r *Route) int {
 }
 
 // missing says what the formula still needs, or that all of it is at hand.
-func (w *Work) missing(r *Route) string {
+func (w *Work) missing(q *Quantity, r *Route) string {
+	if q.Equation { // written to find what is unknown in it
+		return w.Lesson.Say("hint.equation")
+	}
 	for _, name := range expr.Symbols(r.Tree) {
-		if q := w.Lesson.Quantity(name); !q.Given && !w.Found(name) {
-			return w.Lesson.Say("hint.needs", "what", w.Lesson.Sentence(q, "what"), "symbol", w.Lesson.plain(name))
+		if in := w.Lesson.Quantity(name); !in.Given && !w.Found(name) {
+			return w.Lesson.Say("hint.needs", "what", w.Lesson.Sentence(in, "what"), "symbol", w.Lesson.plain(name))
 		}
 	}
 	return w.Lesson.Say("hint.ready")

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"math"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/figure"
@@ -16,7 +18,9 @@ func drawn(label figure.Label, name string, h statics.Heading, vec r2.Vec) figur
 	case h.Form == statics.Slope && h.Rise > 0 && h.Run > 0:
 		f.Rise, f.Run = figure.Plain(plainNumber(h.Rise)), figure.Plain(plainNumber(h.Run))
 	case h.Form == statics.FromAxis && h.Axis == statics.PlusX, h.Form == statics.Slope:
-		f.Turn = h.Angle().Normalized()
+		if f.Turn = h.Angle(); h.Form == statics.Slope || math.Abs(f.Turn.Degrees()) >= 360 {
+			f.Turn = f.Turn.Normalized()
+		}
 		f.Angle = figure.Plain(f.Turn.Abs().String())
 	default:
 		f.Ref, f.Turn = h.Axis.Angle(), h.Turn

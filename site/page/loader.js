@@ -63,8 +63,8 @@ async function replay() {
 
 // ---- replies ----
 
-function apply(reply, { fresh = false } = {}) {
-  const typed = fresh ? fieldValues() : {};
+function apply(reply, { fresh = false, sent = null } = {}) {
+  const typed = fresh ? fieldValues() : sent ? typedSince(sent) : {};
   const active = document.activeElement, from = active?.selectionStart, to = active?.selectionEnd;
   const incoming = document.createElement("template");
   incoming.innerHTML = reply;
@@ -89,7 +89,7 @@ function apply(reply, { fresh = false } = {}) {
   const target = byId(focus || lost || "");
   if (target && (focus || lost)) {
     use(target);
-    if (!focus && from != null && target.setSelectionRange) target.setSelectionRange(from, to);
+    if ((!focus || active?.id === target.id && typed[target.id] !== undefined) && from != null && target.setSelectionRange) target.setSelectionRange(from, to);
   }
   reach();
   if (!fresh) document.querySelectorAll("svg[data-build]").forEach(build);
@@ -159,6 +159,12 @@ function fieldValues() {
   return typed;
 }
 
+// typedSince is what has been typed since a form was sent, when its fields held what sent says: the check
+// may take a moment, and the fingers go on.
+function typedSince(sent) {
+  return Object.fromEntries(Object.entries(fieldValues()).filter(([id, value]) => value !== sent[id]));
+}
+
 function say(text) {
   const region = byId("say");
   region.textContent = "";
@@ -186,7 +192,7 @@ async function bringBack() {
 }
 
 // send logs a request, then gives it to the engine.
-async function send(line) {
+async function send(line, sent = null) {
   const record = await log.append(line);
   await take(async () => {
     if (log.seen.has(record.id)) return; // came back with the log
@@ -200,7 +206,7 @@ async function send(line) {
       show("notice-set-aside");
       return;
     }
-    for (const outcome of apply(reply)) log.seen.add((await log.append(outcome)).id);
+    for (const outcome of apply(reply, { sent })) log.seen.add((await log.append(outcome)).id);
     others?.postMessage("appended");
     if (log.stale) await bringBack();
   });
@@ -233,7 +239,7 @@ let soon; // the live reading waits until the fingers rest
 document.addEventListener("submit", (event) => {
   event.preventDefault();
   clearTimeout(soon);
-  send(stamp(serialise(event.target, event.submitter)));
+  send(stamp(serialise(event.target, event.submitter)), fieldValues());
 });
 
 document.addEventListener("input", ({ target }) => {

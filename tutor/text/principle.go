@@ -14,7 +14,7 @@ var principles = map[string]string{
 	"principle.triangle-sum":             "The three angles of a triangle add up to 180°.",
 	"principle.angle-from-direction":     "An angle of the triangle is the difference of the directions of the two sides that meet there.",
 	"principle.laid-off":                 "Lay the triangle's angle off from the direction of the force beside it, on the side where the resultant lies.",
-	"principle.arctangent":               "The tangent of a direction is the y component over the x component. The inverse tangent knows only right half-turns: look at the signs of both components for the quadrant.",
+	"principle.arctangent":               "The tangent of a direction is the y component over the x component. The inverse tangent answers only to the right of the y axis: look at the signs of both components for the quadrant.",
 	"principle.resolve":                  "A force times the cosine of its direction from +x is its x component; times the sine, its y component. The signs come out by themselves.",
 	"principle.from-axis":                "The part of a force along the axis its angle is measured from takes the cosine of that angle, the part across it the sine. The sketch gives the signs.",
 	"principle.slope":                    "In a slope triangle the force runs along the long side: its x part is to the force as the run is to that side, its y part as the rise. The sketch gives the signs.",

@@ -14,7 +14,7 @@ var sketch = map[string]string{
 	"figure.board.both":    "{a} and {b}",
 
 	"sketch.title":          "Sketch first",
-	"sketch.step.arrange":   "Lay the forces head to tail: move one arrow so that it begins where another ends. Either order is right.",
+	"sketch.step.arrange":   "Lay the forces head to tail: move one arrow so that it begins where another ends. Any order is right.",
 	"sketch.step.close":     "Now draw the side that closes the figure, from where it begins to where it ends.",
 	"sketch.step.estimate":  "Estimate from your sketch, in round numbers. The arrows and the closing side are drawn to one scale.",
 	"sketch.tool":           "On the sketch",

@@ -47,8 +47,11 @@ var tutoring = map[string]string{
 	"code.broken":  "This link is not whole: it may have been cut short or mistyped. Copy it again, or choose a problem below.",
 	"code.version": "This link was made by another version of this page. Load the page again with a network, or choose a problem below.",
 
-	"hint.needs": "This still needs {symbol}, {what}. Find it first.",
-	"hint.ready": "Everything in it is known. What does it come to?",
+	"hint.needs":          "This still needs {symbol}, {what}. Find it first.",
+	"hint.ready":          "Everything in it is known. What does it come to?",
+	"hint.equation":       "Forces not known yet stay as letters. Does each force of your diagram stand in it, with its sign?",
+	"hint.equation.whole": "This is the whole sum. To which force of your diagram does each term belong?",
+
 	"hint.value": "This is the value. Can you get to it from the formula?",
 
 	"method.triangle":      "By the force triangle",
