@@ -31,7 +31,7 @@ func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 	short, beyond := w.onlyRounded(q, r.Reading)
 	slip := len(r.Slips) > 0 && r.Slips[0].sure()
 	switch {
-	case short != nil && (short.Digits > 1 || !slip): // 500 for 490.5 has another g behind it
+	case short != nil && (short.Digits > 2 || !slip): // 500 for 490.5 may have another g behind it
 		rounded(short, min(c.unexplained, 0.5))
 	case c.carried != nil && c.carriedShare >= halfSure:
 		r.Verdict, r.From = Carried, c.carried.from
@@ -43,6 +43,7 @@ func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 		rounded(c.rounded.rounded, 1-c.roundedShare)
 	case slip:
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
+	case w.askForNumber(q, r):
 	case w.rivals(r.Slips):
 		w.askOrSettle(q, r)
 	default:

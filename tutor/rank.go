@@ -120,7 +120,8 @@ func (w *Work) weighWith(q *Quantity, r entry.Reading, more []meant) weighed {
 		}
 		groups[1].rate = rateCarriedAfter
 	}
-	k := ranking{w: w, q: q, r: r, sum: rateUnexplained * w.density(q, r, groups[0].table)}
+	k := ranking{w: w, q: q, r: r, noise: rateUnexplained * w.density(q, r, groups[0].table)}
+	k.sum = k.noise
 	for _, g := range groups {
 		k.look(g)
 	}
@@ -164,6 +165,8 @@ type ranking struct {
 	q   *Quantity
 	r   entry.Reading
 	sum float64 // of the probabilities, before they are brought to 1
+
+	noise float64 // of these, that nothing explains the entry
 
 	slips          []met
 	carried, early []met
@@ -220,7 +223,7 @@ func (k *ranking) add(rate float64, hits []hit) {
 const shareOtherForm = 0.05
 
 // byForm makes little of the slips that lead to other formulas than the one
-// entered, where that is the very formula some slip leads to.
+// entered, and of chance, where that is the very formula some slip leads to.
 func (k *ranking) byForm() {
 	if k.r.Form != entry.Expression {
 		return
@@ -233,6 +236,7 @@ func (k *ranking) byForm() {
 	if !slices.Contains(formed, true) {
 		return
 	}
+	k.sum -= k.noise * (1 - shareOtherForm)
 	for i := range k.slips {
 		if m := &k.slips[i]; !formed[i] {
 			k.sum -= m.p * (1 - shareOtherForm)

@@ -67,14 +67,17 @@ func TestNoSquareInTheLawForAnAngle(t *testing.T) {
 func TestSlipsSeenInTrying(t *testing.T) {
 	slug := solvedBy(t, atRest("", heldBy("A cable", "direction: 40 deg above -x"), heldBy("B cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: 10 slug")))
 	kilo := solvedBy(t, atRest("", heldBy("A cable", "direction: 40 deg above -x", "force: 5 kN"), heldBy("B cable", "direction: 30 deg above +x"), heldBy("C cable", "direction: 80 deg above +x"), heldBy("W weight", "mass: 1000 kg")))
+	crate := bankLesson(t, &particleEquilibrium, 0)
 	slope := solvedBy(t, oneForce("", "P", "500 N", "3:4 up left"))
 	for _, r := range []struct {
 		lesson          *Lesson
 		quantity, entry string
 		id              string
 	}{
-		{slug, "F3", "10*9.81", "gravity-unit"},
-		{slug, "F3", "98.1 lb", "gravity-unit"},
+		{slug, "F3", "10*9.81", "gravity-other"},
+		{slug, "F3", "98.1 lb", "gravity-other"},
+		{crate, "F3", "1176", "gravity-other"},
+		{crate, "F3", "120*10", "gravity-other"},
 		{kilo, "F4", "1000*9.81", "prefix"},
 		{kilo, "F4", "9810", "prefix"},
 		{slope, "Fy", "500 N", "magnitudes-for-components"},
@@ -82,5 +85,24 @@ func TestSlipsSeenInTrying(t *testing.T) {
 		got := NewWork(r.lesson, DefaultSettings()).Enter(r.quantity, r.entry)
 		require.Equal(t, SlipFound, got.Verdict, "%s: %s", r.entry, got.Feedback)
 		assert.Contains(t, got.Slips[0].IDs, r.id, r.entry)
+	}
+}
+
+// A formula right but for one number is met by asking for that number.
+func TestAFormulaWithOneNumberOff(t *testing.T) {
+	for _, r := range []struct{ quantity, entry, id, says string }{
+		{"R", "sqrt(340^2+610^2-2*340*610*cos(88))", "", "88"},
+		{"gamma", "180-94", "", "94"},
+		{"F1x", "340 cos 26", "given-miscopied", "θP"},
+		{"F1x", "345.5 cos 25", "given-miscopied", "the P you"},
+	} {
+		got := NewWork(barge(t), DefaultSettings()).Enter(r.quantity, r.entry)
+		assert.Contains(t, got.Feedback, r.says, r.entry)
+		if r.id == "" {
+			assert.Equal(t, Unexplained, got.Verdict, r.entry)
+			continue
+		}
+		require.Equal(t, SlipFound, got.Verdict, r.entry)
+		assert.Equal(t, []string{r.id}, got.Slips[0].IDs, r.entry)
 	}
 }

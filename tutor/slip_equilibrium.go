@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"math"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 )
@@ -38,14 +40,17 @@ var equilibriumSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "gravity-unit", Prior: 0.5, Rule: func(c *context, n expr.Node) []expr.Node { // 9.81 m/s² is 32.2 ft/s²
+	{ID: "gravity-other", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node { // as rounded, and in m/s² or ft/s²
 		if !c.isGravity(n) {
 			return nil
 		}
-		if c.symbol(n).True > 20 {
-			return one(expr.N(9.81))
+		var others []expr.Node
+		for _, g := range []float64{9.81, 10, 9.8, 32.2, 32} {
+			if math.Abs(g-c.symbol(n).True) > 1e-9 {
+				others = append(others, expr.N(g))
+			}
 		}
-		return one(expr.N(32.2))
+		return others
 	}},
 	{ID: "tension-doubled", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node { // a frictionless pulley changes no tension
 		if c.isReeved(n) {
@@ -59,7 +64,7 @@ var equilibriumSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "sense-reversed", Prior: 1.5, Rule: func(c *context, n expr.Node) []expr.Node {
+	{ID: "sense-reversed", Prior: 3, Rule: func(c *context, n expr.Node) []expr.Node {
 		if c.quantity.Equation && c.isMagnitude(n) {
 			return one(expr.Neg{X: n})
 		}

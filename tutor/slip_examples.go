@@ -67,7 +67,7 @@ var slipExamples = map[string]Example{
 	"resultant-reversed":        {Kind: "two-forces", Problem: 0, Quantity: "theta", Wrong: "−91.83 deg", Right: "88.17 deg"},
 	"mass-for-weight":           {Kind: "particle-equilibrium", Problem: 0, Quantity: "F3", Wrong: "120.0 N", Right: "1177 N"},
 	"gravity-twice":             {Kind: "particle-equilibrium", Problem: 0, Quantity: "F1", Wrong: "10640 N", Right: "1085 N"},
-	"gravity-unit":              {Kind: "particle-equilibrium", Problem: 0, Quantity: "F3", Wrong: "3864 N", Right: "1177 N"},
+	"gravity-other":             {Kind: "particle-equilibrium", Problem: 0, Quantity: "F3", Wrong: "3864 N", Right: "1177 N"},
 	"gravity-inverted":          {Kind: "particle-equilibrium", Problem: 0, Quantity: "F3", Wrong: "12.23 N", Right: "1177 N"},
 	"tension-doubled":           {Kind: "particle-equilibrium", Problem: 5, Quantity: "F2", Wrong: "882.9 N", Right: "441.5 N"},
 	"tension-halved":            {Kind: "particle-equilibrium", Problem: 5, Quantity: "F2", Wrong: "220.7 N", Right: "441.5 N"},

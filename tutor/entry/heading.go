@@ -268,7 +268,6 @@ func (p *headingParser) heading() statics.Heading {
 		if p.is(0, "thing") {
 			return p.fromThing(turn, sense, turned)
 		}
-		vertical := p.is(0, "y") && foldWord(string(p.runes[p.items[p.pos].from:p.items[p.pos].to])) == "vertical"
 		axis = p.axis()
 		switch {
 		case turned:
@@ -277,7 +276,7 @@ func (p *headingParser) heading() statics.Heading {
 		default:
 			sense, turned = p.sense()
 		}
-		if vertical && !turned { // either side is as likely
+		if !turned && turn != 0 && axis != statics.PlusX { // either side is as likely
 			p.items[0].through(p.items[p.pos-1].span).fail("heading-side")
 		}
 	}

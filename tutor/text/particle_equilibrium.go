@@ -127,8 +127,8 @@ func init() {
 		"slip.mass-for-weight.ask":   "Is what you used {where} a mass or a force? What turns the one into the other?",
 		"slip.gravity-twice.title":   "g applied to what is a weight already",
 		"slip.gravity-twice.ask":     "Look at the unit of the load {where}: is it a mass that still needs g, or a force already?",
-		"slip.gravity-unit.title":    "g of the other system of units",
-		"slip.gravity-unit.ask":      "Which unit of mass and which unit of force do you work in {where}, and what is g in those?",
+		"slip.gravity-other.title":   "another value of g than the one given",
+		"slip.gravity-other.ask":     "Which value of g is given, and for which units of mass and force? Is it the one you used {where}?",
 
 		"slip.gravity-inverted.title": "divided by g instead of multiplied, or the reverse",
 		"slip.gravity-inverted.ask":   "Which is the larger number for the same thing, its mass or its weight? So do you multiply by g {where}, or divide?",

@@ -121,6 +121,8 @@ var slips = map[string]string{
 	"slip.given-miscopied.title": "a given miscopied",
 	"slip.given-miscopied.ask":   "Compare each number you used {where} with the statement, digit by digit. Are they all as given?",
 
+	"slip.bisector-assumed.ask.given": "When does a resultant lie exactly half-way between two forces? What would the magnitudes have to be?",
+
 	"slip.any.ask.given":             "Look up {at} in the statement. Is that what you used?",
 	"slip.given-miscopied.ask.given": "Compare the {at} you used with the statement, digit by digit. Are they the same?",
 	"slip.other-force.ask.given":     "Look up {at} in the statement. Did you use that, or what belongs to another force?",

@@ -1,0 +1,57 @@
+package tutor
+
+import (
+	"math"
+	"slices"
+
+	"closingside/statics/expr"
+	"closingside/tutor/entry"
+)
+
+// sureOfNumber is the probability that a formula right but for one number that
+// should be given has that number miscopied (judgement).
+const sureOfNumber = 0.9
+
+// numberOff is the number of an expression that keeps it from being one of the
+// formulas for q, as written, and the quantity that should stand there; nil
+// where there is none, or where more than one number is off.
+func (w *Work) numberOff(q *Quantity, r entry.Reading) (written float64, of *Quantity) {
+	if r.Form != entry.Expression {
+		return 0, nil
+	}
+	own := w.now(q).own
+	var right []string
+	for i := range q.Routes {
+		right = append(right, w.shape(q.Routes[i].Tree, own))
+	}
+	for _, l := range r.Literals {
+		for i := range w.Lesson.Quantities {
+			c := &w.Lesson.Quantities[i]
+			if c == q || c.Equation || math.Abs(own[i]-l.Value) <= l.Coarse {
+				continue
+			}
+			if slices.Contains(right, w.shape(expr.Replace(r.Tree, l.Site, expr.S(c.Name)), own)) {
+				return l.Value, c
+			}
+		}
+	}
+	return 0, nil
+}
+
+// askForNumber is what is said of a formula with one number off; false where
+// that is not what is wrong.
+func (w *Work) askForNumber(q *Quantity, r *Reply) bool {
+	written, of := w.numberOff(q, r.Reading)
+	switch {
+	case of == nil:
+		return false
+	case of.Given:
+		s := Suspect{IDs: miscopied, Likely: miscopied[0], Probability: sureOfNumber, At: of.Name}
+		r.Verdict, r.Slips, r.Unexplained = SlipFound, []Suspect{s}, 1-sureOfNumber
+		r.Feedback = w.askAbout(s)
+	default:
+		r.Verdict = Unexplained
+		r.Feedback = w.Lesson.Say("feedback.number", "number", expr.FormatNumber(written, 10))
+	}
+	return true
+}
