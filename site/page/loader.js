@@ -333,10 +333,11 @@ function halfTyped() {
 // ---- works without a network ----
 
 let waiting = null; // the next version, loaded and waiting
+const kept = (how) => { show("offline-waiting", false); show(how); };
 async function keep() {
   const worker = navigator.serviceWorker;
   if (document.body.dataset.engine !== "ready") return; // nothing worth keeping
-  if (document.body.dataset.whole !== undefined) return show("offline-ready"); // everything is in this file
+  if (document.body.dataset.whole !== undefined) return kept("offline-ready"); // everything is in this file
   if (!worker || !location.protocol.startsWith("http")) return;
   const guided = Boolean(worker.controller);
   worker.addEventListener("controllerchange", () => { if (guided) location.reload(); });
@@ -348,7 +349,7 @@ async function keep() {
   });
   await worker.ready;
   document.body.dataset.offline = "ready";
-  show("offline-ready");
+  kept("offline-ready");
 }
 
 // ---- start ----
@@ -364,4 +365,4 @@ take(async () => {
     if (input && input.value === input.defaultValue) input.value = value;
   }
 }).then(() => new Promise(globalThis.requestIdleCallback ? (done) => requestIdleCallback(done, { timeout: 2000 }) : (done) => setTimeout(done, 500)))
-  .then(keep).catch((problem) => { console.warn(problem); show("offline-failed"); });
+  .then(keep).catch((problem) => { console.warn(problem); kept("offline-failed"); });
