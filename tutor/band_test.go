@@ -342,7 +342,7 @@ func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
 		}
 	}
 	t.Logf("%d compared, %d differ", compared, differ)
-	assert.LessOrEqual(t, differ, compared/40)
+	assert.LessOrEqual(t, differ, compared/150)
 }
 
 // minutes writes an angle of whole seconds in degrees, minutes and seconds.

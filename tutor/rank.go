@@ -103,9 +103,7 @@ func (w *Work) weighWith(q *Quantity, r entry.Reading, more []meant) weighed {
 	if len(r.Halves) == 0 {
 		r.Halves = []float64{w.formulaHalf(q, r)}
 	}
-	if q.Turns { // the same direction, however many turns it is written with
-		r.Value = math.Round(wrap(r.Value)*1e9) / 1e9
-	}
+	r = q.anyWriting(r)
 	all := append(w.meanings(q, r), more...)
 	s, i := w.now(q), w.Lesson.index[q.Name]
 	if s.standing == 0 && !w.equationStands() { // as on an empty sheet
@@ -138,6 +136,32 @@ func (w *Work) weighWith(q *Quantity, r entry.Reading, more []meant) weighed {
 	k.add(rateTwo*shareWritten, two)
 	k.add(rateTwo*(1-shareWritten), s.together(i, r))
 	return k.shares()
+}
+
+// finestAngle is how closely an angle is compared with what slips give, in
+// degrees: closer than that it depends on the unit it is written in.
+const finestAngle = 5e-4
+
+// anyWriting is an entry for q as it would be in any writing of the same angle:
+// a direction however many turns it is written with, an angle of the figure
+// that is a turn too large; in degrees, radians, or minutes and seconds.
+func (q *Quantity) anyWriting(r entry.Reading) entry.Reading {
+	switch {
+	case !q.circular():
+		return r
+	case q.Turns:
+		r.Value = math.Round(wrap(r.Value)*1e9) / 1e9
+	case r.Value >= 360 && r.Value < 540:
+		r.Value -= 360
+	}
+	if r.Form != entry.Expression {
+		r.Value = math.Round(r.Value/finestAngle*5) * finestAngle / 5
+		r.Halves = slices.Clone(r.Halves)
+		for i := range r.Halves {
+			r.Halves[i] = max(r.Halves[i], finestAngle)
+		}
+	}
+	return r
 }
 
 // equationStands tells whether an equation was entered: its unknowns may be

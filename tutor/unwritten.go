@@ -28,7 +28,12 @@ func (w *Work) meanings(q *Quantity, r entry.Reading) []meant {
 		return w.prefixed(q, r)
 	}
 	if !q.Turns {
-		return w.meaningsOf(q, r)
+		all := w.meaningsOf(q, r)
+		if q.circular() && r.Value <= -180 && r.Value > -360 {
+			r.Value += 360
+			all = append(all, w.meaningsOf(q, r)...)
+		}
+		return all
 	}
 	near, far := r, r
 	near.Value, far.Value = wrap(r.Value), turn(r.Value)
@@ -55,11 +60,11 @@ func (w *Work) prefixed(q *Quantity, r entry.Reading) []meant {
 	return all
 }
 
-// overTurn is what a direction beyond a full turn may have been meant as: the
+// overTurn is what an angle beyond a full turn may have been meant as: the
 // point may stand one place further on. It is looked at only where the same
-// direction within a turn is not explained.
+// angle within a turn is not explained.
 func (w *Work) overTurn(q *Quantity, r entry.Reading) []meant {
-	if !q.Turns || math.Abs(r.Value) <= 360 || r.Form == entry.Expression || r.Form == entry.Affine {
+	if !q.circular() || math.Abs(r.Value) <= 360 || !q.Turns && (r.Value < 0 || r.Value >= 540) || r.Form == entry.Expression || r.Form == entry.Affine {
 		return nil
 	}
 	r.Value /= 10
