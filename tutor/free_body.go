@@ -84,7 +84,7 @@ func (s *rest) drawForces(w *Work, h *holder) []figure.Force {
 			Ref: l.heading.Axis.Angle(), Turn: l.turn(), Angle: l.angleLabel()}
 		f.Rise, f.Run = l.legs()
 		if h.wandered && !w.Found("theta"+h.n) {
-			f.Hidden, f.Angle = true, figure.Label{}
+			f.Hidden, f.Open, f.Angle = true, true, figure.Label{}
 			f.Vec = s.somewhere(h)
 		}
 		all = append(all, f)

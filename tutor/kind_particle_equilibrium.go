@@ -209,6 +209,9 @@ func situationEquilibrium(l *Lesson) (figure.Scene, bool) {
 	things := 0
 	for _, h := range partsOf(l).parts {
 		drawn := h.drawParts(l)
+		if len(drawn) == 0 && h.is != "force" { // without it what is left would not hang so
+			return figure.Scene{}, false
+		}
 		parts = append(parts, drawn...)
 		if h.is != "force" {
 			things += len(drawn)

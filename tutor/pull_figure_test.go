@@ -35,3 +35,24 @@ func TestTheHintForASumAsksForNothingUnknown(t *testing.T) {
 	w.Hint("sumx")
 	assert.NotContains(t, w.Hint("sumx").Sentence, "Find it first")
 }
+
+// A force whose direction is asked is drawn as one that points nobody knows
+// where until it is found, and what hangs by it is not drawn without it.
+func TestAnOpenDirectionIsDrawnOpen(t *testing.T) {
+	l := bankLesson(t, &particleEquilibrium, 8)
+	w := NewWork(l, DefaultSettings())
+	open := func() bool {
+		for _, a := range l.Kind.Scenes(w)[0].Arrows {
+			if a.Class == figure.ClassOpen {
+				return true
+			}
+		}
+		return false
+	}
+	assert.True(t, open())
+	_, ok := l.Kind.Situation(l)
+	assert.False(t, ok)
+	q := l.Quantity("theta2")
+	require.Equal(t, Correct, w.Enter(q.Name, l.right(q, w.Settings.asked(q))).Verdict)
+	assert.False(t, open())
+}

@@ -89,11 +89,12 @@ const (
 	ClassDot                       // small filled circle
 	ClassLeader                    // thin line from a label to its part
 	ClassLearner                   // what the learner drew
+	ClassOpen                      // a force that points nobody knows where
 	classes
 )
 
 var classNames = [classes]string{"force", "resultant", "component", "construction", "axis", "arc",
-	"dimension", "area", "body", "cable", "hatch", "dot", "leader", "learner"}
+	"dimension", "area", "body", "cable", "hatch", "dot", "leader", "learner", "open"}
 
 // String is the class's name: one lower-case word, fit for a style sheet.
 func (c Class) String() string {
@@ -116,7 +117,7 @@ func Classes() []Class {
 // draw them wider.
 func (c Class) Weight() float64 {
 	switch c {
-	case ClassForce, ClassComponent, ClassLearner:
+	case ClassForce, ClassComponent, ClassLearner, ClassOpen:
 		return 2.2
 	case ClassCable, ClassBody, ClassResultant:
 		return 1.6

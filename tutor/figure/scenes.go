@@ -22,6 +22,7 @@ type Force struct {
 
 	Rise, Run Label // the numbers of a slope triangle, where that gives the direction
 	Push      bool  // drawn with its head at the point, as a thrust is
+	Open      bool  // it points nobody knows where: drawn somewhere, and so that one sees it
 	Hidden    bool  // its direction is not known yet, and not put into words
 }
 
@@ -63,7 +64,11 @@ func shortAxes() Axes {
 }
 
 func (f Force) arrow(tail r2.Vec, step int) Arrow {
-	return Arrow{From: tail, To: r2.Add(tail, f.Vec), Class: ClassForce, Label: f.Label, Step: step, Name: f.Name}
+	class := ClassForce
+	if f.Open {
+		class = ClassOpen
+	}
+	return Arrow{From: tail, To: r2.Add(tail, f.Vec), Class: class, Label: f.Label, Step: step, Name: f.Name}
 }
 
 // angle adds the arc or the slope triangle a force's direction is given by.
