@@ -63,12 +63,15 @@ func symbolOf(name string) expr.Symbol {
 }
 
 // spellings lists every way a learner may write q's name: the canonical one,
-// and the symbol with its index plain or behind an underscore.
+// the symbol with its index plain or behind an underscore, and as it is spoken.
 func (q *Quantity) spellings() []string {
 	s := q.Symbol
 	names := []string{q.Name, s.Letter + s.Sub}
 	if s.Sub != "" {
 		names = append(names, s.Letter+"_"+s.Sub)
+	}
+	if spoken := strings.ReplaceAll(s.Spoken, " ", ""); spoken != "" { // thetaC
+		names = append(names, spoken)
 	}
 	return names
 }

@@ -106,3 +106,11 @@ func TestAFormulaWithOneNumberOff(t *testing.T) {
 		assert.Equal(t, []string{r.id}, got.Slips[0].IDs, r.entry)
 	}
 }
+
+// A Greek symbol may be spelled out with its index.
+func TestASpelledSymbolIsRead(t *testing.T) {
+	l := bankLesson(t, &particleEquilibrium, 3) // the chain C holds the buoy
+	for _, entry := range []string{"C cos theta3 + 2.5 cos 20 + 1.8 cos 75 = 0", "C cos thetaC + 2.5 cos 20 + 1.8 cos 75 = 0", "C cos θC + 2.5 cos 20 + 1.8 cos 75 = 0"} {
+		assert.Equal(t, Correct, NewWork(l, DefaultSettings()).Enter("sumx", entry).Verdict, entry)
+	}
+}
