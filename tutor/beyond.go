@@ -15,10 +15,55 @@ import (
 // onlyRounded is what was rounded too soon where an entry is the one or the
 // other; nil where it is not.
 func (w *Work) onlyRounded(q *Quantity, r entry.Reading) (short, beyond *Rounded) {
+	if r.Form == entry.Expression {
+		return nil, w.roundedNumber(q, r)
+	}
 	if r.Form != entry.Number || len(r.Halves) == 0 {
 		return nil, nil
 	}
 	return w.shortened(q, r), w.beyondLimit(q, r)
+}
+
+// roundedNumber is the number of an expression, with the digits it was typed
+// to, that rounding moved the value by most, where rounding its numbers is all
+// that keeps it from the true one; nil where it is not.
+func (w *Work) roundedNumber(q *Quantity, r entry.Reading) *Rounded {
+	if q.Equation || q.apart(r.Value, q.True) > w.formulaHalf(q, r) {
+		return nil
+	}
+	slopes := map[int]float64{}
+	for _, p := range expr.Trace(r.Tree, w.known) {
+		slopes[p.Site] = math.Abs(p.Slope)
+	}
+	var most *Rounded
+	worst := 0.0
+	for _, l := range r.Literals {
+		of := w.roundedTo(q, l)
+		if by := slopes[l.Site] * l.Half; of == nil || by <= worst || w.stated(l.Value) {
+			continue
+		}
+		worst = slopes[l.Site] * l.Half
+		most = &Rounded{What: w.Lesson.plain(of.Name), Digits: l.Digits, Keep: w.Settings.Work.Magnitude}
+		if of.Dim == statics.DimAngle {
+			most.Digits, most.Keep, most.angle = l.Decimals, w.Settings.Work.Angle, true
+		}
+		if most.Digits >= most.Keep {
+			most.Keep = most.Digits + 1
+		}
+	}
+	return most
+}
+
+// roundedTo is the quantity found on the way that a number is the rounded value
+// of; nil where there is none.
+func (w *Work) roundedTo(q *Quantity, l entry.Literal) *Quantity {
+	for i := range w.Lesson.Quantities {
+		c := &w.Lesson.Quantities[i]
+		if c != q && !c.Given && !c.Equation && math.Abs(math.Abs(c.True)-l.Value) <= l.Half*(1+1e-9) {
+			return c
+		}
+	}
+	return nil
 }
 
 // shortened is q itself where the entry is its true value rounded to the

@@ -114,3 +114,16 @@ func TestASpelledSymbolIsRead(t *testing.T) {
 		assert.Equal(t, Correct, NewWork(l, DefaultSettings()).Enter("sumx", entry).Verdict, entry)
 	}
 }
+
+// A formula that fits but for the rounding of its numbers accuses nobody.
+func TestAFormulaOfRoundedNumbers(t *testing.T) {
+	l := solvedBy(t, branch("", leaf("kind", "concurrent-forces"), branch("forces", force("A", "400 N", "20 deg"), force("B", "300 N", "110 deg"), force("D", "250 N", "215 deg"))))
+	for entry, want := range map[string]Verdict{"376-103-205": EarlyRounding, "375.9-102.6-204.8": Correct, "376-103-230": Unexplained} {
+		r := NewWork(l, DefaultSettings()).Enter("Rx", entry)
+		assert.Equal(t, want, r.Verdict, "%s: %s", entry, r.Feedback)
+		if want == EarlyRounding {
+			assert.Equal(t, 3, r.Rounded.Digits)
+			assert.Equal(t, 4, r.Rounded.Keep)
+		}
+	}
+}
