@@ -164,7 +164,7 @@ func (w *Work) singles() []wrongEquation {
 		}
 		for _, name := range expr.Symbols(q.Routes[0].Tree) {
 			in := l.Quantity(name)
-			if in.Given || l.behindUnknown(in, 0) || w.Standing(name) != nil {
+			if in.Given || l.behindUnknown(in) || w.Standing(name) != nil {
 				continue
 			}
 			for _, v := range l.variantsOf(l.index[name]) {

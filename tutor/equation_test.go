@@ -119,6 +119,34 @@ func TestAnEquationThatIsNotLinearIsToldSo(t *testing.T) {
 	assert.NotEqual(t, form, crate(t).Enter("sumx", "T1/T2 = 3").Feedback)
 }
 
+// What was found on paper may stand in a sum without having been entered, the
+// direction of a force and its size alike; a slip beside it is still seen.
+func TestAnEquationMayHoldWhatWasFoundOnPaper(t *testing.T) {
+	l := solvedBy(t, atRest("", heldBy("P force", "direction: 172 deg", "force: 360 N"), heldBy("Q force", "direction: 21 deg", "force: 570 N"), heldBy("C cable")))
+	for _, entry := range []string{
+		"C cos(-124.62) + 570 cos 21 + 360 cos 172 = 0",
+		"570 cos 21 + 360 cos 172 = C cos 55.38",
+		"570 cos 21 + 360 cos 172 = C sin 34.62",
+		"309.1 cos θC + 570 cos 21 + 360 cos 172 = 0",
+		"C sin(55.38) = 570 sin 21 + 360 sin 172",
+	} {
+		r := NewWork(l, DefaultSettings()).Enter("sumx", entry)
+		assert.Equal(t, Correct, r.Verdict, "%s: %s", entry, r.Feedback)
+	}
+	for entry, slip := range map[string]string{
+		"C cos(-124.62) + 570 sin 21 + 360 cos 172 = 0": "sine-cosine-swapped",
+		"C cos(-124.62) + 570 cos 21 - 360 cos 172 = 0": "sign-lost",
+		"309.1 sin θC + 570 cos 21 + 360 cos 172 = 0":   "sine-cosine-swapped",
+	} {
+		r := NewWork(l, DefaultSettings()).Enter("sumx", entry)
+		require.Equal(t, SlipFound, r.Verdict, entry)
+		assert.Contains(t, r.Slips[0].IDs, slip, entry)
+	}
+	for _, entry := range []string{"C cos(-127) + 570 cos 21 + 360 cos 172 = 0"} {
+		assert.Equal(t, Unexplained, NewWork(l, DefaultSettings()).Enter("sumx", entry).Verdict, entry)
+	}
+}
+
 func TestASecondEquationHasToSayMore(t *testing.T) {
 	w := crate(t)
 	require.Equal(t, Correct, w.Enter("sumx", "T1 cos 40 = T2 cos 30").Verdict)

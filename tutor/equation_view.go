@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
 )
@@ -15,6 +16,7 @@ import (
 type view struct {
 	w     *Work
 	found set    // unknowns taken as entered
+	paper set    // unknowns taken at their true values: found on paper, not entered
 	own   bool   // the learner's own values for what is known
 	from  string // the first wrong entry it rests on; "" where all is right
 	basis []*balance
@@ -24,14 +26,20 @@ type view struct {
 const maxFound = 3
 
 // views lists the ways to see the equations: the plain one first, those that
-// rest on a wrong entry last.
+// rest on a wrong entry last. An unknown force may stand in a sum at its value
+// without having been entered, as that sum is a combination of the two; an
+// unknown angle and the force it turns may not, as their product is not linear
+// in them; so where an angle is unknown each is also tried as found on paper.
 func (w *Work) views() []*view {
-	var found []int
+	var found, paper []int
 	var wrong []string
+	turning := slices.ContainsFunc(w.Lesson.Quantities, func(q Quantity) bool { return q.Unknown && q.Dim == statics.DimAngle })
 	for i := range w.Lesson.Quantities {
 		q := &w.Lesson.Quantities[i]
 		v, ok := w.typed(q.Name)
 		switch {
+		case q.Unknown && !ok && turning && !math.IsNaN(q.True):
+			paper = append(paper, i)
 		case !ok || math.IsNaN(v) || q.Equation:
 		case q.Unknown:
 			found = append(found, i)
@@ -56,6 +64,13 @@ func (w *Work) views() []*view {
 		all = append(all, v)
 		if len(wrong) > 0 {
 			all = append(all, &view{w: w, found: v.found, own: true, from: w.earliest(append(rests, wrong...))})
+		}
+	}
+	for _, v := range all[:len(all):len(all)] {
+		for _, i := range paper {
+			on := *v
+			on.paper = on.paper.with(i)
+			all = append(all, &on)
 		}
 	}
 	slices.SortStableFunc(all, func(a, b *view) int { return min(len(a.from), 1) - min(len(b.from), 1) })
@@ -92,19 +107,21 @@ func (v *view) lesson() []*balance {
 }
 
 // entered is an entry under the view; nil where it can't be written as terms,
-// or names an unknown that the view takes as found.
+// or names an unknown that the view takes as found, or something that follows
+// from one found on paper.
 func (v *view) entered(r *entry.Reading) *balance {
-	named := false
+	l := v.w.Lesson
 	for _, side := range []expr.Node{r.Tree, r.Right} {
 		for _, name := range expr.Symbols(side) {
-			named = named || v.found.has(v.w.Lesson.index[name])
+			if q := l.Quantity(name); v.found.has(l.index[name]) || l.behind(q, v.onPaper, 0) {
+				return nil
+			}
 		}
-	}
-	if named {
-		return nil
 	}
 	return v.balance(r.Tree, r.Right, v.w.literals(r, false), v.w.literals(r, true))
 }
+
+func (v *view) onPaper(q *Quantity) bool { return v.paper.has(v.w.Lesson.index[q.Name]) }
 
 func (v *view) balance(left, right expr.Node, inLeft, inRight func(int) float64) *balance {
 	t, ok := (&sorter{v.value, v.tree, inLeft}).zeroOf(left, right, inRight)
@@ -145,12 +162,15 @@ func (v *view) value(name string) (coef, bool) {
 	case q.Given:
 		return coef{value: q.True}, true
 	case q.Unknown:
-		if !v.found.has(l.index[name]) {
+		x := q.True
+		switch i := l.index[name]; {
+		case v.found.has(i):
+			x, _ = v.w.typed(name)
+		case !v.paper.has(i):
 			return coef{}, false
 		}
-		x, _ := v.w.typed(name)
 		return coef{x, max(v.w.Band(q).Half, v.w.Settings.asked(q).halfUnit(q.Dim, x))}, true
-	case l.behindUnknown(q, 0):
+	case l.behindUnknown(q):
 		return coef{}, false
 	case v.own:
 		if x, ok := v.w.typed(name); ok && !math.IsNaN(x) {
@@ -178,13 +198,18 @@ func (q *Quantity) means() expr.Node {
 
 // behindUnknown tells whether q follows from an unknown, as the stretch of a
 // spring does from the force in it.
-func (l *Lesson) behindUnknown(q *Quantity, depth int) bool {
-	if q.Unknown || q.Given || depth > 8 {
-		return q.Unknown
+func (l *Lesson) behindUnknown(q *Quantity) bool {
+	return l.behind(q, func(q *Quantity) bool { return q.Unknown }, 0)
+}
+
+// behind tells whether q is one of these, or follows from one.
+func (l *Lesson) behind(q *Quantity, these func(*Quantity) bool, depth int) bool {
+	if these(q) || q.Unknown || q.Given || depth > 8 {
+		return these(q)
 	}
 	return contains(q.means(), func(n expr.Node) bool {
 		s, ok := n.(expr.Sym)
-		return ok && l.behindUnknown(l.Quantity(s.Name), depth+1)
+		return ok && l.behind(l.Quantity(s.Name), these, depth+1)
 	})
 }
 

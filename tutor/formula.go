@@ -26,7 +26,7 @@ type digitsOf func(q *Quantity) Digits
 func (l *Lesson) numbers(q *Quantity, r *Route, env expr.Env, d digitsOf) expr.Node {
 	if q.Equation { // what it is to find stays a symbol
 		return l.written(r.Tree, func(name string) float64 {
-			if l.behindUnknown(l.Quantity(name), 0) {
+			if l.behindUnknown(l.Quantity(name)) {
 				return math.NaN()
 			}
 			return env(name)
