@@ -58,7 +58,7 @@ const (
 	FromAxis HeadingForm = iota // "25° from +x", "20° clockwise from +y"
 	Beside                      // "30° below −x", "15° left of +y"
 	Slope                       // "3:4 up left": rise and run of a slope triangle
-	Bearing                     // "N 30° E"
+	Bearing                     // "N 30° E"; some also write "W 40° N"
 	Compass                     // "37° N of E"
 	Azimuth                     // "azimuth 120°": clockwise from north
 )
@@ -85,13 +85,9 @@ func From(axis Axis, turn Angle, sense Sense) (_ Heading, ok bool) {
 // side of a neighbouring one, in one of the forms [Beside] ("30° below −x" is
 // from MinusX toward MinusY), [Bearing] ("N 30° E" is from North toward East) or
 // [Compass] ("37° N of E" is from East toward North). ok is false where the two
-// half-axes are not neighbours, the turn is not in 0° to 90°, or a bearing does
-// not start at north or south.
+// half-axes are not neighbours, or the turn is not in 0° to 90°.
 func Toward(form HeadingForm, from, toward Axis, turn Angle) (_ Heading, ok bool) {
 	sense, ok := senseToward(from, toward)
-	if form == Bearing && from != North && from != South {
-		ok = false
-	}
 	if form != Beside && form != Bearing && form != Compass {
 		ok = false
 	}

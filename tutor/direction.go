@@ -96,16 +96,17 @@ func (w *Work) asAsked(q *Quantity, r entry.Reading, moved bool) bool {
 // toldAsAsked is asAsked of a direction told in words.
 func (w *Work) toldAsAsked(as ReportAs, r entry.Reading) bool {
 	h := r.Heading
+	vertical := h.Axis == statics.PlusY || h.Axis == statics.MinusY
+	bearing := h.Form == statics.Bearing && vertical
 	switch as {
 	case FromX:
 		return r.From == "" && h.Form == statics.FromAxis && h.Axis == statics.PlusX
 	case FromThing:
 		return r.From == w.Settings.Direction.Thing
 	case FromVertical:
-		vertical := h.Axis == statics.PlusY || h.Axis == statics.MinusY
-		return h.Form == statics.Bearing || vertical && (h.Form == statics.Beside || h.Form == statics.FromAxis && h.Turn.Degrees() <= 90)
+		return bearing || vertical && (h.Form == statics.Beside || h.Form == statics.FromAxis && h.Turn.Degrees() <= 90)
 	case AsBearing:
-		return h.Form == statics.Bearing || h.Form == statics.Azimuth || h.Form == statics.Compass && h.Turn == 0
+		return bearing || h.Form == statics.Azimuth || h.Form == statics.Compass && h.Turn == 0
 	}
 	return h.Form == statics.Beside || h.Form == statics.Bearing || h.Form == statics.Compass
 }

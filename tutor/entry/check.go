@@ -29,10 +29,29 @@ var unitVectors = []string{"i", "j", "î", "ĵ", "ihat", "jhat"}
 // waysAlone tell which way a force points.
 var waysAlone = []string{"left", "right", "up", "down", "upward", "upwards", "downward", "downwards", "to", "leftward", "leftwards", "rightward", "rightwards"}
 
+// pulls tell whether a part pulls or pushes.
+var pulls = []string{"t", "c", "tension", "compression", "tensile", "compressive", "pull", "push", "pulls", "pushes", "pulling", "pushing"}
+
+// pulling fails for a word behind a force that tells whether it pulls.
+func (sc *Scope) pulling(t, before token) {
+	word := t.name
+	if t.kind == tUnit {
+		word = t.typed
+	}
+	if sc.Dim == statics.DimForce && before.endsValue() && (t.kind == tUnit || t.kind == tUnknown) && slices.Contains(pulls, foldWord(word)) {
+		t.fail("pull")
+	}
+}
+
+// endsValue reports whether a value may end with t.
+func (t token) endsValue() bool {
+	return t.kind == tNumber || t.kind == tClose || t.kind == tUnit
+}
+
 // unknown fails for a word that is no name here, with the nearest one that is.
 // Right behind a number it was probably meant for a unit.
-func (sc *Scope) unknown(t, before token) {
-	value := before.kind == tNumber || before.kind == tClose || before.kind == tUnit
+func (sc *Scope) unknown(t, before, next token) {
+	value := before.endsValue()
 	if value && slices.Contains(unitVectors, t.name) {
 		t.fail("vector", "letter", t.name)
 	}
@@ -61,6 +80,9 @@ func (sc *Scope) unknown(t, before token) {
 	}
 	if near != "" {
 		t.fail("unknown-name-near", "name", t.name, "near", near)
+	}
+	if next.kind == tOpen && letters > 1 {
+		t.fail("unknown-function", "name", t.name)
 	}
 	t.fail("unknown-name", "name", t.name)
 }

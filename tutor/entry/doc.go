@@ -20,7 +20,9 @@
 //   - -2^2 is −(2²) = −4, and 2^3^2 is 2^(3²).
 //   - An implied product binds more tightly than a fraction: 1/2x is 1/(2·x),
 //     a/2(3)(4) is a/(2·3·4). A product written with · does not: 1/2·x is
-//     (1/2)·x.
+//     (1/2)·x. In a force or a sum of forces, where only a multiple of a force
+//     fits, 4/5 T is (4/5)·T, and in a sum 4/5T is too.
+//   - R² = … is read as the square root of what follows.
 //   - A function without brackets takes what stands right behind it, with names
 //     that follow: cos 2·30 is (cos 2)·30, cos 2θ is cos(2·θ), sin 87/2 is
 //     (sin 87)/2, cos 25° P is (cos 25°)·P, cos 30² is cos(30²). With brackets

@@ -14,7 +14,7 @@ import (
 //	        | angle "from" axis side                           20° from +y to the left
 //	        | angle side axis                                  30° below −x, 15° left of +y
 //	        | number ( ":" | "/" ) number way way              3:4 up left
-//	        | compass angle compass                            N 30° E
+//	        | compass angle compass                            N 30° E, W 40° N
 //	        | angle compass "of" compass                       37° N of E
 //	        | compass [ compass ]                              N, NW
 //	        | "azimuth" angle | axis | way                     azimuth 120°, −x, up

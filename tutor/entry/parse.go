@@ -92,6 +92,11 @@ func (p *parser) product() expr.Node {
 		case p.accept('*'):
 			n = gather(n, p.chain()) // a·(b c) becomes a·b·c, as formulas are written
 		case p.accept('/'):
+			if p.fractionOfForce() {
+				n = expr.Div(n, p.power())
+				n = gather(n, p.chain())
+				continue
+			}
 			from := p.pos
 			n = expr.Div(n, gather(nil, p.chain()))
 			p.doubtFraction(from)
@@ -99,6 +104,22 @@ func (p *parser) product() expr.Node {
 			return n
 		}
 	}
+}
+
+// fractionOfForce tells a fraction of two numbers before the name of a force,
+// where a force or a sum of forces is asked: 4/5 T can only be (4/5)·T there.
+// The denominator is at hand.
+func (p *parser) fractionOfForce() bool {
+	sc := p.scope
+	if !sc.Equation && sc.Dim != statics.DimForce || p.pos < 2 || p.tokens[p.pos-2].kind != tNumber || p.peek().kind != tNumber {
+		return false
+	}
+	next := p.tokens[p.pos+1]
+	if next.kind != tName || sc.Dims == nil || !sc.Equation && next.from == p.peek().to { // 1/2x, as documented
+		return false
+	}
+	dim, ok := sc.Dims(next.name)
+	return ok && dim == statics.DimForce
 }
 
 // doubtFraction doubts a fraction of two numbers with more behind it, whose
@@ -300,9 +321,13 @@ func (p *parser) misplaced(t token) {
 	if p.pos > 0 {
 		before = p.tokens[p.pos-1]
 	}
+	if before.kind == tOpen && p.pos > 1 { // 650 N (C)
+		p.scope.pulling(t, p.tokens[p.pos-2])
+	}
+	p.scope.pulling(t, before)
 	switch {
 	case t.kind == tUnknown:
-		p.scope.unknown(t, before)
+		p.scope.unknown(t, before, p.tokens[p.pos+1])
 	case t.kind == tValueEnd:
 		t.fail("two-values")
 	case t.kind == tEnd && p.pos == 0:

@@ -170,6 +170,8 @@ func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
 		return all[0], nil, false
 	case isAsked(all[0]):
 		return all[n-1], nil, false
+	case squared(all[0]) && all[0][0].name == sc.Asked:
+		return root(all[n-1], sc), nil, false
 	case n == 2 && len(all[1]) > 1 && isAsked(all[1]):
 		return all[0], nil, false
 	case len(all[0]) == 2 && all[0][0].kind == tName && !slices.Contains(sc.Unknowns, all[0][0].name):
@@ -181,6 +183,31 @@ func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
 		last[len(last)-1].fail("equals")
 	}
 	return all[0], all[1], true
+}
+
+// squared reports whether a side is the square of a name.
+func squared(side []token) bool {
+	n := len(side)
+	return n > 2 && side[0].kind == tName && (n == 3 && side[1].kind == tSuper && side[1].exp.value == 2 ||
+		n == 4 && side[1].is('^') && side[2].kind == tNumber && side[2].num.value == 2)
+}
+
+// root is the square root of a side; a unit behind it, that of the square or
+// not, is left out.
+func root(side []token, sc *Scope) []token {
+	n := len(side) - 1
+	end := side[n]
+	if n > 1 && side[n-1].kind == tSuper && side[n-2].kind == tUnit {
+		n -= 2
+	}
+	unit, rest := trailingUnit(append(slices.Clone(side[:n]), end), sc)
+	if unit != nil && unit.unit != sc.Unit {
+		unit.fail("unit-place", "unit", unit.typed)
+	}
+	side, n = rest, len(rest)-1
+	at := side[0].span
+	root := []token{{kind: tFunc, span: at, fn: functions["sqrt"]}, {kind: tOpen, span: at}}
+	return append(append(root, side[:n]...), token{kind: tClose, span: end.span}, end)
 }
 
 // worked reports whether the sides are a line of working that comes to the

@@ -106,7 +106,21 @@ R: 6.5 x -0.8 → expression -5.2 | 6.5·(−0.8)
 R: (3²+4²)^1/2 → error 9+2 power-half
 R: 4^1/2 → error 3+2 power-half
 R: (3²+4²)^(1/2) → expression 5 | (3² + 4²)^(1/2)
-R: 4/5 P → error 1+5 fraction
+R: 4/5 P → expression 272 | (4/5)·F1
+R: 4/5P → expression 0.00235294 | 4/(5·F1)
+R: 4/5 P cos 60 → expression 136 | (4/5)·F1·cos 60
+balance: 4/5 T1 - 3/5T2 = 0 → equation (4/5)·T1 − (3/5)·T2 = 0
+beta: 4/5 P → error 1+5 fraction
+R: R² = 3² + 4² → expression 5 | √(3² + 4²)
+R: R^2 = 466000 N² → expression 682.642 | √466000
+R: |R| = 5 → number 5 ± 0.5
+R: R² = 25 = 5 → expression 2.23607 | √5
+R: R² = 465991 kg → error 13+2 unit-place
+R: R² = → error 1+1 own
+R: hypot(342, 580) → error 1+5 unknown-function
+R: 650.4 N (C) → error 10+1 pull
+R: 650.4 N (T) → error 10+1 pull
+R: 650.4 N compression → error 9+11 pull
 R: 340/682.6 sin 87 → error 1+16 fraction
 R: 340/682.6sin87 → error 1+14 fraction
 R: (4/5)P → expression 272 | (4/5)·F1
@@ -124,7 +138,7 @@ R: \left( 340 + 610 \right) → expression 950 | 340 + 610
 beta: \sin^{-1}\left(0.5\right) → expression 30 | sin⁻¹(0.5)
 beta: 118^\circ - \theta → affine 118 + -1·theta deg | 118° − theta
 R: P + F_{2} → expression 950 | F1 + F2
-R: frac(3) → error 1+4 unknown-name
+R: frac(3) → error 1+4 unknown-function
 # directions
 beta: 20° above the +ve x-axis → direction 20 ± 0.5 5 deg | 20° above +x
 beta: 20° below the -ve x axis → direction 200 ± 0.5 5 deg | 20° below −x
