@@ -28,6 +28,8 @@ type outcome struct {
 	start []float64 // the values it is worked from
 	forms []form    // the formulas behind ids
 
+	unentered float64 // the value from true values in the place of those entered; 0 where there is none
+
 	copied *place // a given read as another value in this formula, or nil
 }
 
@@ -101,6 +103,9 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 			continue
 		}
 		g := guess{value: v, weight: o.weight * p.weight, first: o, plan: p}
+		if p.keyed && isMode(o.lead()) { // and set right again for the next key
+			g.weight *= shareModeSet
+		}
 		out = append(out, g)
 		if drawn, other := s.asDrawn(p, v); other {
 			g.value, g.weight = drawn, g.weight*shareDrawn
@@ -109,6 +114,10 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 	}
 	return out
 }
+
+// shareModeSet is how often a calculator in the wrong mode is set right before
+// the next key is pressed, by who does both steps in the head (judgement).
+const shareModeSet = 0.3
 
 // asDrawn is what the last step of a plan that was just run comes to where the
 // quadrant is that of the sketch; false where that is what came out.

@@ -17,6 +17,7 @@ type plan struct {
 	steps  []planStep
 	weight float64 // among ways to go on
 	whole  bool    // the last step is sums alone
+	keyed  bool    // a trigonometric key is pressed on the way
 	found  set     // the wrong quantity and those found from it on the way
 }
 
@@ -89,7 +90,8 @@ func (l *Lesson) plans(q, at int, standing set) []plan {
 	var out []plan
 	p.find(draft{weight: 1 / perStepInHead}, q, set(0).with(q), func(done draft) {
 		last := &done.steps[len(done.steps)-1]
-		out = append(out, plan{at: at, steps: done.steps, weight: done.weight, whole: sumsAlone(last.tree, l), found: (done.done &^ (1 << q)).with(at)})
+		keyed := slices.ContainsFunc(done.steps, func(st planStep) bool { return contains(st.tree, isForward) || contains(st.tree, isInverse) })
+		out = append(out, plan{at: at, steps: done.steps, weight: done.weight, whole: sumsAlone(last.tree, l), keyed: keyed, found: (done.done &^ (1 << q)).with(at)})
 	})
 	slices.SortStableFunc(out, func(a, b plan) int { return cmp.Compare(b.weight, a.weight) })
 	out = out[:min(len(out), maxPlans)]

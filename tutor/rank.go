@@ -330,7 +330,7 @@ func (t *table) written(c *cell, r entry.Reading) bool {
 // suspect is o as an explanation of an entry: where the form of an expression
 // tells its ids apart, of those that lead to it.
 func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
-	s := Suspect{IDs: o.ids, Probability: p, At: o.at, Likely: o.lead(), value: o.value}
+	s := Suspect{IDs: o.ids, Probability: p, At: o.at, Likely: o.lead(), value: o.value, unentered: o.unentered}
 	if ids := o.told(w, r); len(ids) > 0 {
 		s.Likely = ids[0]
 		slices.Sort(ids)
@@ -341,8 +341,9 @@ func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
 
 // addSuspect adds a suspect, those of higher probability before it. One of the
 // same value is told as the same; so is one whose ids are among those of
-// another, made at another place or by another route, and one that shares an id
-// with another and a value to the digits written, half a unit of which is given.
+// another, made at another place or by another route, one that shares an id with
+// another and a value to the digits written, half a unit of which is given, and
+// one that only the rounding of what was entered tells from another.
 func (q *Quantity) addSuspect(all []Suspect, s Suspect, half float64) []Suspect {
 	for i := range all {
 		o := &all[i]
@@ -350,7 +351,7 @@ func (q *Quantity) addSuspect(all []Suspect, s Suspect, half float64) []Suspect 
 		case among(s.IDs, o.IDs):
 		case among(o.IDs, s.IDs):
 			o.IDs = s.IDs
-		case q.gap(o.value, s.value) <= q.alike(), q.gap(o.value, s.value) <= half && share(o.IDs, s.IDs):
+		case q.gap(o.value, s.value) <= q.alike(), q.gap(o.value, s.value) <= half && share(o.IDs, s.IDs), q.sameUnentered(*o, s, half):
 			o.IDs = bothIDs(o.IDs, s.IDs)
 		default:
 			continue
@@ -359,6 +360,16 @@ func (q *Quantity) addSuspect(all []Suspect, s Suspect, half float64) []Suspect 
 		return all
 	}
 	return append(all, s)
+}
+
+// afterRounding is how many half units of an entry's last digit two values may
+// lie apart by what was rounded in the entries before it.
+const afterRounding = 6
+
+// sameUnentered tells whether two suspects come to the same but for what was
+// rounded in the entries they are worked from.
+func (q *Quantity) sameUnentered(a, b Suspect, half float64) bool {
+	return a.unentered != 0 && b.unentered != 0 && q.gap(a.value, b.value) <= afterRounding*half && q.gap(a.unentered, b.unentered) <= q.alike()
 }
 
 // bothIDs is the ids of two lists in order: single slips, then two together.

@@ -92,6 +92,7 @@ func (s *state) early(q int) *table {
 		out = append(out, guess{value: itself[i].value, weight: itself[i].weight, first: &itself[i]})
 	}
 	band := s.w.Band(quantity)
+	band.Half -= s.w.Settings.asked(quantity).halfUnit(quantity.Dim, quantity.True) // written, it may lie outside
 	out = slices.DeleteFunc(out, func(g guess) bool { return band.Holds(quantity, g.value) })
 	return s.newTable(q, out)
 }

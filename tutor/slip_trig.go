@@ -94,6 +94,9 @@ func isNumber(n expr.Node) bool { _, ok := n.(expr.Num); return ok }
 
 func isArctangent(n expr.Node) bool { _, ok := fn(n, expr.FnAtan); return ok }
 
+// isMode tells the rows about a calculator's mode.
+func isMode(id string) bool { return id == "radian-mode" || id == "gradian-mode" }
+
 // inMode presses keys in the wrong angle mode: all of the step, the forward ones
 // alone, the inverse ones alone.
 func inMode(m expr.Mode) func(*context, expr.Node) []expr.Node {

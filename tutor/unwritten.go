@@ -36,12 +36,9 @@ func (w *Work) meanings(q *Quantity, r entry.Reading) []meant {
 		return all
 	}
 	near, far := r, r
-	near.Value, far.Value = wrap(r.Value), turn(r.Value)
-	all := w.meaningsOf(q, near)
-	if far.Value != near.Value {
-		all = append(all, w.meaningsOf(q, far)...)
-	}
-	return all
+	near.Value = wrap(r.Value)
+	far.Value = near.Value - math.Copysign(360, near.Value)
+	return append(w.meaningsOf(q, near), w.meaningsOf(q, far)...)
 }
 
 // prefixed is what a formula of numbers may come to in a unit a thousand times
@@ -60,11 +57,11 @@ func (w *Work) prefixed(q *Quantity, r entry.Reading) []meant {
 	return all
 }
 
-// overTurn is what an angle beyond a full turn may have been meant as: the
+// overTurn is what an angle of a full turn or more may have been meant as: the
 // point may stand one place further on. It is looked at only where the same
 // angle within a turn is not explained.
 func (w *Work) overTurn(q *Quantity, r entry.Reading) []meant {
-	if !q.circular() || math.Abs(r.Value) <= 360 || !q.Turns && (r.Value < 0 || r.Value >= 540) || r.Form == entry.Expression || r.Form == entry.Affine {
+	if !q.circular() || math.Abs(r.Value) < 360 || !q.Turns && (r.Value < 0 || r.Value >= 540) || r.Form == entry.Expression || r.Form == entry.Affine {
 		return nil
 	}
 	r.Value /= 10

@@ -48,7 +48,8 @@ type Suspect struct {
 	Likely      string // of IDs the one that most likely made it
 	At          string // the quantity in whose finding the slip sits
 
-	value float64 // what it comes to
+	value     float64 // what it comes to
+	unentered float64 // from true values in the place of those entered; 0 where there is none
 }
 
 // Rounded names the intermediate that was rounded too soon.
