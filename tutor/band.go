@@ -291,33 +291,24 @@ func (w *Work) inHead(i int, on set, known entries) width {
 }
 
 // dimension tells a formula that is an angle, kept to digits after the point,
-// from a plain number or a force: an inverse key, and sums and multiples of
-// angles.
+// from a plain number or a force.
 func (l *Lesson) dimension(n expr.Node) statics.Dimension {
-	angle := false
-	switch n := n.(type) {
-	case expr.Ang:
-		angle = true
-	case expr.Sym:
-		q := l.Quantity(n.Name)
-		angle = q != nil && q.Dim == statics.DimAngle
-	case expr.Neg:
-		return l.dimension(n.X)
-	case expr.Fn:
-		angle = isInverse(n)
-	case expr.Bin:
-		left, right := l.dimension(n.L) == statics.DimAngle, l.dimension(n.R) == statics.DimAngle
-		switch n.Op {
-		case expr.OpAdd, expr.OpSub:
-			angle = left || right
-		case expr.OpMul:
-			angle = left != right
-		case expr.OpDiv:
-			angle = left && !right
-		}
-	}
-	if angle {
+	if expr.IsAngle(n, l.isAngle) {
 		return statics.DimAngle
 	}
 	return statics.DimRatio
+}
+
+// dimensionAt is the dimension of the value at a place of a formula.
+func dimensionAt(prog *expr.Program, place int) statics.Dimension {
+	if prog.Angle(place) {
+		return statics.DimAngle
+	}
+	return statics.DimRatio
+}
+
+// isAngle tells the quantities that are angles.
+func (l *Lesson) isAngle(name string) bool {
+	q := l.Quantity(name)
+	return q != nil && q.Dim == statics.DimAngle
 }

@@ -109,9 +109,7 @@ func (b *blurring) along(g *guess) drift {
 
 // keep notes that a quantity is kept on the way: those who round, round it.
 func (b *blurring) keep(i int, v float64, d drift) {
-	dim := b.s.w.Lesson.Quantities[i].Dim
-	d.four += variance(1, habits[0], dim, v)
-	d.three += variance(1, habits[1], dim, v)
+	d.round(1, v, b.s.w.Lesson.Quantities[i].Dim)
 	b.drifts[i] = d
 	b.found = b.found.with(i)
 }
@@ -135,19 +133,21 @@ func (b *blurring) last(prog *expr.Program) drift {
 		case i >= 0 && b.s.standing.has(i):
 			d.add(slope, b.s.typedDrift(i, b.values[i]))
 			continue
-		case i >= 0 && l.Quantities[i].Given:
+		case i >= 0 && l.Quantities[i].Given, prog.Constant(p):
 			continue
 		}
-		dim := l.dimension(prog.Node(p))
-		if i >= 0 {
-			dim = l.Quantities[i].Dim
-		} else if isConstant(prog.Node(p)) {
-			continue
-		}
-		d.four += variance(slope, habits[0], dim, v)
-		d.three += variance(slope, habits[1], dim, v)
+		d.round(slope, v, dimensionAt(prog, p))
 	}
 	return d
+}
+
+// round adds what rounding v does, of which so much arrives. Who keeps three
+// digits is off by ten times as much as who keeps four.
+func (d *drift) round(slope, v float64, dim statics.Dimension) {
+	if e := slope * habits[0].halfUnit(dim, v); !math.IsNaN(e) {
+		d.four += e * e / 3
+		d.three += 100 * e * e / 3
+	}
 }
 
 // typedDrift is what an entry that is read as v hides of the value behind it:
@@ -166,20 +166,4 @@ func (s *state) typedDrift(i int, v float64) drift {
 		return drift{held: half * half / 3}
 	}
 	return drift{}
-}
-
-func isConstant(n expr.Node) bool {
-	switch n.(type) {
-	case expr.Num, expr.Ang, expr.Pi:
-		return true
-	}
-	return false
-}
-
-func variance(slope float64, d Digits, dim statics.Dimension, v float64) float64 {
-	e := slope * d.halfUnit(dim, v)
-	if math.IsNaN(e) {
-		return 0
-	}
-	return e * e / 3
 }

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"sort"
@@ -9,23 +10,23 @@ import (
 	"closingside/tutor/entry"
 )
 
-// hit is an explanation of an entry, and how likely it is beside the others
-// before they are brought to a sum of 1.
-type hit struct {
-	p       float64
-	outcome outcome
+// twice is two slips that may have led to an entry, what they come to, and how
+// likely that is beside the others before they are brought to a sum of 1.
+type twice struct {
+	p, value float64
+	x        *double
 }
 
 // Two slips are looked for less far from an entry than one: who keeps three
 // digits on the way can't be told two apart.
 const (
-	nearRel   = 0.004
-	nearAngle = 0.3
+	nearRel   = 0.0015
+	nearAngle = 0.12
 )
 
 // together finds the two slips, none in writing the value down, that may have
-// led to an entry.
-func (s *state) together(q int, r entry.Reading) []hit {
+// led to an entry, in order of value.
+func (s *state) together(q int, r entry.Reading) []twice {
 	l := s.w.Lesson
 	quantity, d := &l.Quantities[q], l.doublesOf(q)
 	total := d.weightFor(s.standing)
@@ -34,12 +35,13 @@ func (s *state) together(q int, r entry.Reading) []hit {
 		reach = nearAngle
 	}
 	reach = max(reach, 2*r.Halves[len(r.Halves)-1])
-	var hits []hit
+	var hits []twice
+	b := blurring{s: s, values: s.scratch} // one for all: what it holds of quantities not found is never read
 	d.near(quantity, r.Value, reach+s.strayed(reach), func(x *double) {
 		if d.uses[x.use].steps&s.standing != 0 {
 			return
 		}
-		b := blurring{s: s, values: s.scratch}
+		b.found = 0
 		copy(b.values, s.sound)
 		if x.base != nil {
 			copy(b.values, x.base)
@@ -53,10 +55,11 @@ func (s *state) together(q int, r entry.Reading) []hit {
 			return quantity.signed(r.Value, quantity.fold(v), quantity.below(v)) * habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
 		})
 		if p *= float64(x.weight) / total; p > 0 {
-			hits = append(hits, hit{p, x.outcome(quantity, v)})
+			hits = append(hits, twice{p, v, x})
 		}
 	})
-	return alike(quantity, hits)
+	slices.SortStableFunc(hits, func(a, b twice) int { return cmp.Compare(a.value, b.value) })
+	return hits
 }
 
 // strayed is how far looking for two slips reaches beyond reach because right
@@ -202,41 +205,67 @@ func crossed(firsts, seconds []string) []string {
 	return ids
 }
 
-// alike brings hits of one value together, each set of ids once.
-func alike(q *Quantity, hits []hit) []hit {
-	slices.SortStableFunc(hits, func(a, b hit) int {
-		switch {
-		case a.outcome.value < b.outcome.value:
-			return -1
-		case a.outcome.value > b.outcome.value:
-			return 1
-		}
-		return 0
-	})
-	var out []hit
-	seen := [][]string{}
-	for _, h := range hits {
-		n := len(out)
-		if n == 0 || q.gap(h.outcome.value, out[n-1].outcome.value) > q.alike() {
-			out, seen = append(out, h), append(seen[:0], h.outcome.ids)
-			continue
-		}
-		o := &out[n-1]
-		if slices.ContainsFunc(seen, func(ids []string) bool { return slices.Equal(ids, h.outcome.ids) }) {
-			o.p = max(o.p, h.p)
-			continue
-		}
-		seen = append(seen, h.outcome.ids)
-		if h.p > o.p && h.outcome.likely != "" {
-			o.outcome.likely, o.outcome.at = h.outcome.likely, h.outcome.at
-		}
-		o.p += h.p
-		for _, id := range h.outcome.ids {
-			if !slices.Contains(o.outcome.ids, id) {
-				o.outcome.ids = append(slices.Clip(o.outcome.ids), id)
-			}
-		}
-		slices.Sort(o.outcome.ids)
+// saysLike tells whether two doubles accuse of the same two slips.
+func (x *double) saysLike(o *double) bool {
+	a, b := x.both()
+	c, d := o.both()
+	return slices.Equal(a, c) && slices.Equal(b, d) || slices.Equal(a, d) && slices.Equal(b, c)
+}
+
+// both is the ids of the one slip and of the other; where one row names the
+// two, of that alone.
+func (x *double) both() (one, other []string) {
+	switch {
+	case x.first == nil && x.copied == nil:
+		return x.v.ids, nil
+	case x.first == nil:
+		return x.v.ids, miscopied
+	case x.v != nil:
+		return x.first.ids, x.v.ids
+	case x.second != nil:
+		return x.first.ids, x.second.ids
 	}
-	return out
+	return x.first.ids, nil
+}
+
+// alike gives the stretches of twice, in order of value, that are one value.
+func alike(q *Quantity, all []twice, visit func(same []twice)) {
+	for from, i := 0, 1; i <= len(all); i++ {
+		if i == len(all) || q.gap(all[i].value, all[i-1].value) > q.alike() {
+			visit(all[from:i])
+			from = i
+		}
+	}
+}
+
+// chance is how likely some of these are that come to the same; two slips that
+// may be made in several ways count once.
+func chance(same []twice) float64 {
+	sum := 0.0
+	for i, h := range same {
+		likeliest := !slices.ContainsFunc(same[:i], func(o twice) bool { return o.p >= h.p && o.x.saysLike(h.x) }) &&
+			!slices.ContainsFunc(same[i+1:], func(o twice) bool { return o.p > h.p && o.x.saysLike(h.x) })
+		if likeliest {
+			sum += h.p
+		}
+	}
+	return sum
+}
+
+// jointly is what those that come to the same say together.
+func jointly(q *Quantity, same []twice) outcome {
+	all := same[0].x.outcome(q, same[0].value)
+	all.ids = slices.Clone(all.ids)
+	most := same[0].p
+	for _, h := range same[1:] {
+		o := h.x.outcome(q, h.value)
+		if h.p > most && o.likely != "" {
+			all.likely, all.at = o.likely, o.at
+		}
+		most = max(most, h.p)
+		all.ids = append(all.ids, o.ids...)
+	}
+	slices.Sort(all.ids)
+	all.ids = slices.Compact(all.ids)
+	return all
 }

@@ -184,6 +184,19 @@ func TestAnUnknownFollowsFromOnesOwnEquations(t *testing.T) {
 	assert.Equal(t, "sumx", r.From)
 }
 
+// What follows from an equation put another way wrong is looked for anew.
+func TestAnotherWrongEquationCarriesOtherValues(t *testing.T) {
+	w := crate(t)
+	require.Equal(t, SlipFound, w.Enter("sumx", "T1 sin 40 - T2 cos 30 = 0").Verdict)
+	require.Equal(t, Correct, w.Enter("sumy", "T1 sin 40 + T2 sin 30 = W").Verdict)
+	first, second := 1177.2/(math.Cos(math.Pi/6)+0.5), 1177.2/(math.Sin(math.Pi/6)*math.Tan(40*math.Pi/180)+0.5)
+	require.Equal(t, Carried, w.Enter("F2", strconv.FormatFloat(first, 'f', 1, 64)+" N").Verdict)
+	require.Equal(t, SlipFound, w.Enter("sumx", "T1 cos 40 - T2 sin 30 = 0").Verdict)
+	r := w.Enter("F2", strconv.FormatFloat(second, 'f', 1, 64)+" N")
+	assert.Equal(t, Carried, r.Verdict, r.Feedback)
+	assert.NotEqual(t, Carried, w.Enter("F2", strconv.FormatFloat(first, 'f', 1, 64)+" N").Verdict)
+}
+
 // Any combination of the two sums is right, and with a coefficient changed it
 // is not.
 func TestEquivalentSystemsAreAccepted(t *testing.T) {

@@ -14,11 +14,16 @@ func leading(v float64) int {
 	if v == 0 || math.IsNaN(v) || math.IsInf(v, 0) {
 		return 0
 	}
-	n := math.Floor(math.Log10(math.Abs(v)))
-	if first := math.Abs(v) / pow10(int(n)); first > 1+1e-9 && first < 10-1e-9 {
-		return int(n)
+	size := math.Abs(v)
+	_, two := math.Frexp(size)
+	n := (two - 1) * 1233 >> 12 // of 2^(two−1), as log₁₀ 2 is near 1233/4096
+	if size >= pow10(n+1) {
+		n++
 	}
-	s := strconv.FormatFloat(math.Abs(v), 'e', 14, 64) // as it is written, next to a power of ten
+	if first := size / pow10(n); first > 1+1e-9 && first < 10-1e-9 {
+		return n
+	}
+	s := strconv.FormatFloat(size, 'e', 14, 64) // as it is written, next to a power of ten
 	for i := range s {
 		if s[i] == 'e' {
 			n, _ := strconv.Atoi(s[i+1:])

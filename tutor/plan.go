@@ -262,7 +262,7 @@ func (l *Lesson) compile(tree expr.Node) *expr.Program {
 			return i
 		}
 		return -1
-	})
+	}, l.isAngle)
 }
 
 // truths lists the true values of all quantities.

@@ -134,7 +134,7 @@ func (w *Work) weighWith(q *Quantity, r entry.Reading, more []meant) weighed {
 		}
 	}
 	k.add(rateTwo*shareWritten, two)
-	k.add(rateTwo*(1-shareWritten), s.together(i, r))
+	k.addTwice(rateTwo*(1-shareWritten), s.together(i, r))
 	return k.shares()
 }
 
@@ -196,19 +196,25 @@ type ranking struct {
 	carried, early []met
 }
 
-// met is an explanation met: the cell of a table, or an outcome by itself.
+// met is an explanation met: the cell of a table, two slips, or an outcome by
+// itself.
 type met struct {
 	p       float64
 	table   *table
 	cell    *cell
-	outcome outcome
+	twice   []twice
+	outcome *outcome
 }
 
-func (m *met) what() outcome {
-	if m.table != nil {
+// what is what an explanation of an entry for q says.
+func (m *met) what(q *Quantity) outcome {
+	switch {
+	case m.table != nil:
 		return m.table.outcome(m.cell)
+	case m.twice != nil:
+		return jointly(q, m.twice)
 	}
-	return m.outcome
+	return *m.outcome
 }
 
 // look adds what a group of hypotheses says.
@@ -236,10 +242,20 @@ func (k *ranking) look(g group) {
 
 // add adds explanations that are met with a rate.
 func (k *ranking) add(rate float64, hits []hit) {
-	for _, h := range hits {
+	for i := range hits {
+		h := &hits[i]
 		k.sum += rate * h.p
-		k.slips = append(k.slips, met{p: rate * h.p, outcome: h.outcome})
+		k.slips = append(k.slips, met{p: rate * h.p, outcome: &h.outcome})
 	}
+}
+
+// addTwice adds two slips together that are met with a rate.
+func (k *ranking) addTwice(rate float64, all []twice) {
+	alike(k.q, all, func(same []twice) {
+		p := rate * chance(same)
+		k.sum += p
+		k.slips = append(k.slips, met{p: p, twice: same})
+	})
 }
 
 // shareOtherForm is how likely a slip that leads to another formula is to be
@@ -254,7 +270,7 @@ func (k *ranking) byForm() {
 	}
 	formed := make([]bool, len(k.slips))
 	for i := range k.slips {
-		o := k.slips[i].what()
+		o := k.slips[i].what(k.q)
 		formed[i] = len(o.told(k.w, k.r)) > 0
 	}
 	if !slices.Contains(formed, true) {
@@ -282,7 +298,7 @@ func (k *ranking) shares() weighed {
 		if i >= maxWeighed || p < leastWeighed {
 			break
 		}
-		o := m.what()
+		o := m.what(k.q)
 		c.slips = k.q.addSuspect(c.slips, k.w.suspect(&o, k.r, p), k.r.Halves[0])
 	}
 	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
@@ -311,7 +327,7 @@ func (k *ranking) likeliest(all []met) (*outcome, float64) {
 	if best < 0 {
 		return nil, 0
 	}
-	o := all[best].what()
+	o := all[best].what(k.q)
 	return &o, share
 }
 

@@ -123,9 +123,9 @@ func (s *state) roundedIn(q int) []outcome {
 		seen := set(0)
 		for p := range values {
 			node, symbol := f.prog.Node(p), f.prog.Symbol(p)
-			dim := l.dimension(node)
+			dim := dimensionAt(f.prog, p)
 			switch {
-			case isConstant(node) || symbol < 0 && p == len(values)-1:
+			case f.prog.Constant(p) || symbol < 0 && p == len(values)-1:
 				continue
 			case symbol >= 0:
 				if l.Quantities[symbol].Given || s.standing.has(symbol) || seen.has(symbol) {

@@ -11,6 +11,13 @@ import (
 // A slip in writing a value down is looked for from what was written: what was
 // meant, if that slip was made, is looked up like any other value.
 
+// hit is an explanation of an entry, and how likely it is beside the others
+// before they are brought to a sum of 1.
+type hit struct {
+	p       float64
+	outcome outcome
+}
+
 // meant is a value that may have been meant, and the slip in writing it down.
 type meant struct {
 	row     *Slip

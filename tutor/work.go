@@ -15,11 +15,11 @@ type Work struct {
 
 	latest map[string]int // quantity → index in Past of its standing entry
 	names  entry.Names
-	hints  map[string]int    // quantity → levels of hint shown
-	shown  bool              // the worked solution was shown
-	unread map[string]Reply  // quantity → its last entry, where that could not be read
-	states map[string]*state // by quantity, as the work stands
-	kept   map[string]*state // the last of each, whose tables may serve again
+	hints  map[string]int      // quantity → levels of hint shown
+	shown  bool                // the worked solution was shown
+	unread map[string]Reply    // quantity → its last entry, where that could not be read
+	states map[string]*state   // by quantity, as the work stands
+	kept   map[string][]*state // the last of each, whose tables may serve again
 
 	changed []string // by the latest entry, or by taking it back
 	sketch  *Sketch  // see Sketch

@@ -16,6 +16,7 @@ type state struct {
 	sound    []float64 // what is typed rightly as typed, everything else true
 	standing set       // quantities with an entry
 	wrong    set       // those whose entry is not right
+	order    []stood   // of what may be carried
 	direct   [][]outcome
 	tables   []*table
 	rounding *table         // early rounding, of the quantity the state is for
@@ -47,23 +48,57 @@ func (w *Work) now(q *Quantity) *state {
 		}
 		s.sound[i] = v
 	}
+	s.order = w.order(q)
 	if w.states == nil {
 		w.states = map[string]*state{}
 	}
-	if before := w.kept[q.Name]; before != nil && before.same(s) {
-		s = before
-	}
 	if w.kept == nil {
-		w.kept = map[string]*state{}
+		w.kept = map[string][]*state{}
 	}
-	w.states[q.Name], w.kept[q.Name] = s, s
+	w.states[q.Name] = w.keep(q.Name, s)
+	return w.states[q.Name]
+}
+
+// keptStates is how many states of the work are kept for a quantity: as it is,
+// and as it was when an entry before was judged anew.
+const keptStates = 2
+
+// keep is the state for the quantity called name that was kept before and is
+// the same, or s, which is kept from now on.
+func (w *Work) keep(name string, s *state) *state {
+	before := w.kept[name]
+	if i := slices.IndexFunc(before, s.same); i >= 0 {
+		s = before[i]
+		before = slices.Delete(before, i, i+1)
+	}
+	w.kept[name] = slices.Insert(before, 0, s)[:min(keptStates, len(before)+1)]
 	return s
 }
 
+// stood is a wrong entry or an equation: when it was made, and on which entry
+// it rests.
+type stood struct {
+	at   int
+	root string
+}
+
+// order is what may be carried to q depends on beside the values entered.
+func (w *Work) order(q *Quantity) []stood {
+	var all []stood
+	for i := range w.Lesson.Quantities {
+		o := &w.Lesson.Quantities[i]
+		if at, ok := w.latest[o.Name]; ok && o != q && (o.Equation || !w.Found(o.Name)) {
+			all = append(all, stood{at, w.root(o.Name)})
+		}
+	}
+	return all
+}
+
 // same tells whether t says of the work what s does, so that its tables serve
-// on. What rests on wrong entries depends on their order too, and never does.
+// on.
 func (s *state) same(t *state) bool {
-	return s.w.Lesson == t.w.Lesson && s.w.Settings == t.w.Settings && s.wrong == 0 && t.wrong == 0 && s.standing == t.standing && slices.Equal(s.own, t.own)
+	return s.w.Lesson == t.w.Lesson && s.w.Settings == t.w.Settings && s.standing == t.standing && s.wrong == t.wrong &&
+		slices.Equal(s.own, t.own) && slices.Equal(s.order, t.order)
 }
 
 // blankKey tells works apart on which nothing is entered.

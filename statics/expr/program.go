@@ -19,6 +19,7 @@ type step struct {
 	mode  Mode
 	a, b  int32 // operands, as places in the program; a symbol's index
 	value float64
+	angle bool
 }
 
 const (
@@ -33,33 +34,43 @@ const (
 type Tape struct{ Values, Slopes []float64 }
 
 // Compile prepares n; index gives the place of a symbol among the values of a
-// run, or −1 for one that has none (its value is NaN).
-func Compile(n Node, index func(name string) int) *Program {
+// run, or −1 for one that has none (its value is NaN), and angle tells which
+// symbols are angles.
+func Compile(n Node, index func(name string) int, angle func(name string) bool) *Program {
 	p := &Program{}
-	p.compile(n, index, 0)
+	p.compile(n, symbols{index, angle}, 0)
 	return p
+}
+
+type symbols struct {
+	index func(name string) int
+	angle func(name string) bool
 }
 
 // compile appends n, whose site is given, and returns its place and the site
 // that follows.
-func (p *Program) compile(n Node, index func(string) int, site int) (place int32, next int) {
+func (p *Program) compile(n Node, of symbols, site int) (place int32, next int) {
 	var s step
 	next = site + 1
 	switch t := n.(type) {
 	case Sym:
-		s = step{what: loadStep, a: int32(index(t.Name))}
+		s = step{what: loadStep, a: int32(of.index(t.Name)), angle: of.angle(t.Name)}
 	case Neg:
 		s.what = negStep
-		s.a, next = p.compile(t.X, index, next)
+		s.a, next = p.compile(t.X, of, next)
+		s.angle = p.steps[s.a].angle
 	case Bin:
 		s.what, s.op = binStep, t.Op
-		s.a, next = p.compile(t.L, index, next)
-		s.b, next = p.compile(t.R, index, next)
+		s.a, next = p.compile(t.L, of, next)
+		s.b, next = p.compile(t.R, of, next)
+		s.angle = angleOf(t.Op, p.steps[s.a].angle, p.steps[s.b].angle)
 	case Fn:
 		s.what, s.key, s.mode = keyStep, t.Func, t.Mode
-		s.a, next = p.compile(t.X, index, next)
+		s.a, next = p.compile(t.X, of, next)
+		s.angle = t.Func.inverse()
 	default:
-		s = step{what: constStep, value: Eval(n, nil)}
+		_, angle := n.(Ang)
+		s = step{what: constStep, value: Eval(n, nil), angle: angle}
 	}
 	p.steps, p.nodes, p.sites = append(p.steps, s), append(p.nodes, n), append(p.sites, site)
 	return int32(len(p.steps) - 1), next
@@ -74,6 +85,12 @@ func (p *Program) Node(place int) Node { return p.nodes[place] }
 
 // Site is the site (see Change) of the node at a place.
 func (p *Program) Site(place int) int { return p.sites[place] }
+
+// Angle tells whether the value at a place is an angle (see IsAngle).
+func (p *Program) Angle(place int) bool { return p.steps[place].angle }
+
+// Constant tells whether a number stands at a place.
+func (p *Program) Constant(place int) bool { return p.steps[place].what == constStep }
 
 // Symbol is the index of the symbol at a place, or −1 where there is none.
 func (p *Program) Symbol(place int) int {

@@ -21,7 +21,7 @@ func TestProgramsEvaluateAndDifferentiateLikeTrees(t *testing.T) {
 		for i, name := range names {
 			values[i] = berth(name)
 		}
-		p := Compile(n, func(name string) int { return slices.Index(names, name) })
+		p := Compile(n, func(name string) int { return slices.Index(names, name) }, named("theta"))
 		alike := func(what string, got, want float64) {
 			if got != want && !(math.IsNaN(got) && math.IsNaN(want)) {
 				t.Fatalf("%s = %v, want %v", what, got, want)
@@ -34,15 +34,21 @@ func TestProgramsEvaluateAndDifferentiateLikeTrees(t *testing.T) {
 		for i := range p.Len() {
 			at := points[p.Site(i)]
 			require.Equal(t, at.Node, p.Node(i))
+			require.Equal(t, IsAngle(at.Node, named("theta")), p.Angle(i))
 			alike("node", tape.Values[i], at.Value)
 			alike("slope", tape.Slopes[i], at.Slope)
 		}
 	})
 }
 
+// named tells some names from all others.
+func named(some ...string) func(string) bool {
+	return func(name string) bool { return slices.Contains(some, name) }
+}
+
 func TestAProgramTakesAnotherValueAtANode(t *testing.T) {
 	// √(3² + 4²) with the 3² come out as 0
-	p := Compile(Sqrt(Add(Sq(S("a")), Sq(S("b")))), func(name string) int { return int(name[0] - 'a') })
+	p := Compile(Sqrt(Add(Sq(S("a")), Sq(S("b")))), func(name string) int { return int(name[0] - 'a') }, named())
 	var tape Tape
 	require.Equal(t, 5.0, p.Run([]float64{3, 4}, &tape))
 	square := slices.IndexFunc([]int{0, 1, 2, 3, 4, 5, 6, 7}, func(i int) bool { return p.Node(i) == Sq(S("a")) })
@@ -50,13 +56,13 @@ func TestAProgramTakesAnotherValueAtANode(t *testing.T) {
 	require.Equal(t, 5.0, p.Run([]float64{3, 4}, &tape))
 	require.Equal(t, 0, p.Symbol(0))
 	require.Equal(t, -1, p.Symbol(square))
-	require.True(t, math.IsNaN(Compile(S("a"), func(string) int { return -1 }).Run(nil, &tape)))
+	require.True(t, math.IsNaN(Compile(S("a"), func(string) int { return -1 }, named()).Run(nil, &tape)))
 }
 
 func BenchmarkProgram(b *testing.B) {
 	names := []string{"F1", "F2", "gamma"}
 	n := Sqrt(Sub(Add(Sq(S("F1")), Sq(S("F2"))), Mul(N(2), S("F1"), S("F2"), Cos(S("gamma")))))
-	p := Compile(n, func(name string) int { return slices.Index(names, name) })
+	p := Compile(n, func(name string) int { return slices.Index(names, name) }, named("gamma"))
 	values := []float64{340, 610, 87}
 	var tape Tape
 	b.ReportAllocs()
