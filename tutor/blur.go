@@ -123,22 +123,52 @@ func (b *blurring) last(prog *expr.Program) drift {
 	l := b.s.w.Lesson
 	prog.Run(b.values, &b.s.tape)
 	prog.Differentiate(&b.s.tape)
-	for p := range prog.Len() - 1 {
+	for p := range prog.Len() {
 		v, slope := b.s.tape.Values[p], b.s.tape.Slopes[p]
 		i := prog.Symbol(p)
 		switch {
 		case i >= 0 && b.found.has(i):
 			d.add(slope, b.drifts[i])
-			continue
 		case i >= 0 && b.s.standing.has(i):
 			d.add(slope, b.s.typedDrift(i, b.values[i]))
-			continue
 		case i >= 0 && l.Quantities[i].Given, prog.Constant(p):
-			continue
+		case i >= 0:
+			d.add(slope, l.prep.heads[i])
+		case p < prog.Len()-1: // the last is rounded as it is written
+			d.round(slope, v, dimensionAt(prog, p))
 		}
-		d.round(slope, v, dimensionAt(prog, p))
 	}
 	return d
+}
+
+// inHead is how quantity i may be off when it is found rightly in the head, by
+// the first route that does not pass through on: by what is rounded on the way,
+// and its own value.
+func (l *Lesson) inHead(i int, on set) drift {
+	q := &l.Quantities[i]
+	for j := range l.prep.routes[i] {
+		f := &l.prep.routes[i][j]
+		if f.reads&on != 0 {
+			continue
+		}
+		var d drift
+		if sumsAlone(q.Routes[j].Tree, l) {
+			return d
+		}
+		for _, in := range f.inner {
+			d.round(in.slope, in.value, in.dim)
+		}
+		k := 0
+		f.reads.each(func(from int) {
+			if !l.Quantities[from].Given {
+				d.add(f.slopes[k], l.inHead(from, on.with(from)))
+			}
+			k++
+		})
+		d.round(1, q.True, q.Dim)
+		return d
+	}
+	return drift{}
 }
 
 // round adds what rounding v does, of which so much arrives. Who keeps three

@@ -19,6 +19,7 @@ type prepared struct {
 	pairs    [][]variant    // by quantity: two slips in one formula; made when first asked
 	doubles  []doubles      // by quantity: two slips together
 	wrong    []wrongStep    // by quantity
+	heads    []drift        // by quantity, see inHead
 	givens   set
 	modes    []mode
 
@@ -105,6 +106,9 @@ func (l *Lesson) ready() *prepared {
 		}
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
 		l.prep = p
+		for i := range l.Quantities {
+			p.heads = append(p.heads, l.inHead(i, set(0).with(i)))
+		}
 	})
 	return l.prep
 }
