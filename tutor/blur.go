@@ -142,33 +142,49 @@ func (b *blurring) last(prog *expr.Program) drift {
 }
 
 // inHead is how quantity i may be off when it is found rightly in the head, by
-// the first route that does not pass through on: by what is rounded on the way,
-// and its own value.
-func (l *Lesson) inHead(i int, on set) drift {
-	q := &l.Quantities[i]
+// any of its routes as often as they are taken: by what is rounded on the way,
+// and its own value. What a route reads is found by the first route to it.
+func (l *Lesson) inHead(i int) drift {
+	var all drift
+	on, sum := set(0).with(i), 0.0
 	for j := range l.prep.routes[i] {
-		f := &l.prep.routes[i][j]
-		if f.reads&on != 0 {
-			continue
-		}
-		var d drift
-		if sumsAlone(q.Routes[j].Tree, l) {
-			return d
-		}
-		for _, in := range f.inner {
-			d.round(in.slope, in.value, in.dim)
-		}
-		k := 0
-		f.reads.each(func(from int) {
-			if !l.Quantities[from].Given {
-				d.add(f.slopes[k], l.inHead(from, on.with(from)))
-			}
-			k++
-		})
-		d.round(1, q.True, q.Dim)
+		d, share := l.byRoute(i, j, on), l.prep.routes[i][j].share
+		all.four += share * d.four
+		all.three += share * d.three
+		sum += share
+	}
+	if sum > 0 {
+		all.four, all.three = all.four/sum, all.three/sum
+	}
+	return all
+}
+
+// byRoute is how quantity i may be off that is found by its route j, in which
+// nothing passes through on.
+func (l *Lesson) byRoute(i, j int, on set) drift {
+	q, f := &l.Quantities[i], &l.prep.routes[i][j]
+	var d drift
+	if sumsAlone(q.Routes[j].Tree, l) {
 		return d
 	}
-	return drift{}
+	for _, in := range f.inner {
+		d.round(in.slope, in.value, in.dim)
+	}
+	k := 0
+	f.reads.each(func(from int) {
+		if route := l.firstRoute(from, on); route >= 0 {
+			d.add(f.slopes[k], l.byRoute(from, route, on.with(from)))
+		}
+		k++
+	})
+	d.round(1, q.True, q.Dim)
+	return d
+}
+
+// firstRoute is the first route to quantity i that does not pass through on;
+// −1 where there is none, as for a given.
+func (l *Lesson) firstRoute(i int, on set) int {
+	return slices.IndexFunc(l.prep.routes[i], func(f routeFacts) bool { return f.reads&on == 0 })
 }
 
 // round adds what rounding v does, of which so much arrives. Who keeps three

@@ -107,7 +107,7 @@ func (l *Lesson) ready() *prepared {
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
 		l.prep = p
 		for i := range l.Quantities {
-			p.heads = append(p.heads, l.inHead(i, set(0).with(i)))
+			p.heads = append(p.heads, l.inHead(i))
 		}
 	})
 	return l.prep
