@@ -217,14 +217,9 @@ func (s *state) directly(q int) []outcome {
 	out := make([]outcome, 0, len(variants)+8)
 	for i := range variants {
 		v := &variants[i]
-		if o, ok := s.predict(quantity, v, s.own); ok {
-			out = append(out, o)
-		}
-		if v.reads&s.wrong == 0 {
-			continue
-		}
-		if o, ok := s.predict(quantity, v, s.truth); ok {
-			out = append(out, o)
+		out = s.predictions(out, quantity, v, s.own)
+		if v.reads&s.wrong != 0 {
+			out = s.predictions(out, quantity, v, s.truth)
 		}
 	}
 	return append(out, s.written(q, quantity.True, "", 1)...)
@@ -253,6 +248,25 @@ func (s *state) written(q int, v float64, after string, weight float64) []outcom
 		}
 	}
 	return out
+}
+
+// predictions appends what a variant gives; where a slip altered a component
+// behind a direction, in the quadrant of its signs and in that of the sketch.
+func (s *state) predictions(out []outcome, q *Quantity, v *variant, values []float64) []outcome {
+	o, ok := s.predict(q, v, values)
+	if !ok {
+		return out
+	}
+	if v.quadrant == nil {
+		return append(out, o)
+	}
+	if by := v.quadrant.direction(values, &s.tape); q.gap(by, o.value) > 1e-6 {
+		signs := o
+		signs.value = by
+		o.weight *= shareDrawn
+		out = append(out, signs)
+	}
+	return append(out, o)
 }
 
 // predict evaluates a variant; false where it has no value.

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"math"
+
 	"closingside/statics/expr"
 )
 
@@ -16,6 +18,8 @@ type variant struct {
 	prog  *expr.Program
 	ids   []string // id alone
 	forms []form
+
+	quadrant *ofComponents // of which a slip altered one, in a direction found by an arctangent
 }
 
 func (l *Lesson) variant(id string, prior float64, tree expr.Node) variant {
@@ -40,7 +44,11 @@ func (l *Lesson) variants(q *Quantity) []variant {
 	l.slipped(q, func(route int, id string, prior float64, tree expr.Node) {
 		if k := (key{id, tree}); !seen[k] {
 			seen[k] = true
-			out = append(out, l.variant(id, prior, tree).on(route))
+			v := l.variant(id, prior, tree).on(route)
+			if route < len(q.Routes) && q.Turns && !q.Given {
+				v.quadrant = l.slippedQuadrant(l.prep.routes[l.index[q.Name]][route].quadrant, q.Routes[route].Tree, tree)
+			}
+			out = append(out, v)
 		}
 	})
 	return out
@@ -65,7 +73,12 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 		for _, tree := range bases(r.Tree) {
 			for _, s := range catalogue {
 				l.each(s, q, tree, func(t expr.Node, alternatives int) {
-					add(j, s.ID, s.Prior*share/float64(alternatives), t)
+					prior := s.Prior * share / float64(alternatives)
+					if drawn, other := l.between(q, t); other {
+						add(j, s.ID, prior*shareDrawnAngle, drawn)
+						prior *= 1 - shareDrawnAngle
+					}
+					add(j, s.ID, prior, t)
 				})
 			}
 		}
@@ -97,6 +110,33 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 	for _, m := range q.Mistakes {
 		add(len(q.Routes), m.Slip, slipByID(m.Slip).Prior, m.Tree)
 	}
+}
+
+// shareDrawnAngle is how often an angle between two arrows that comes out beyond
+// 180° or below zero is taken as the one drawn (judgement).
+const shareDrawnAngle = 0.6
+
+// between is t brought to an angle between 0° and 180°, where q is one and a
+// slip took it beyond.
+func (l *Lesson) between(q *Quantity, t expr.Node) (drawn expr.Node, other bool) {
+	if q.Turns || q.Between[1] != expr.Deg(180) {
+		return nil, false
+	}
+	v := expr.Eval(t, l.Truth)
+	around := 360 * math.Round(v/360)
+	if math.IsNaN(v) || math.Abs(v-around) == v {
+		return nil, false
+	}
+	switch {
+	case around > 0:
+		t = expr.Sub(t, expr.Deg(around))
+	case around < 0:
+		t = expr.Add(t, expr.Deg(-around))
+	}
+	if v < around {
+		t = expr.Neg{X: t}
+	}
+	return t, true
 }
 
 // bases is the tree itself and, for the supplement of an inverse sine, the
