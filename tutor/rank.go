@@ -138,9 +138,13 @@ func (w *Work) weighWith(q *Quantity, r entry.Reading, more []meant) weighed {
 	return k.shares()
 }
 
-// finestAngle is how closely an angle is compared with what slips give, in
-// degrees: closer than that it depends on the unit it is written in.
+// finestAngle is how closely an angle of a degree or more is compared with what
+// slips give, in degrees: closer than that it depends on the unit it is written
+// in. A smaller one, such as a sine written down as the angle, has its digits
+// further behind the point.
 const finestAngle = 5e-4
+
+func finestOf(v float64) float64 { return finestAngle * min(1, math.Abs(v)) }
 
 // anyWriting is an entry for q as it would be in any writing of the same angle:
 // a direction however many turns it is written with, an angle of the figure
@@ -155,10 +159,13 @@ func (q *Quantity) anyWriting(r entry.Reading) entry.Reading {
 		r.Value -= 360
 	}
 	if r.Form != entry.Expression {
-		r.Value = math.Round(r.Value/finestAngle*5) * finestAngle / 5
+		fine := finestOf(r.Value)
+		if fine == finestAngle {
+			r.Value = math.Round(r.Value/fine*5) * fine / 5
+		}
 		r.Halves = slices.Clone(r.Halves)
 		for i := range r.Halves {
-			r.Halves[i] = max(r.Halves[i], finestAngle)
+			r.Halves[i] = max(r.Halves[i], fine)
 		}
 	}
 	return r
