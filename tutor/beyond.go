@@ -15,13 +15,52 @@ import (
 // onlyRounded is what was rounded too soon where an entry is the one or the
 // other; nil where it is not.
 func (w *Work) onlyRounded(q *Quantity, r entry.Reading) (short, beyond *Rounded) {
-	if r.Form == entry.Expression {
-		return nil, w.roundedNumber(q, r)
-	}
-	if r.Form != entry.Number || len(r.Halves) == 0 {
+	switch {
+	case r.Form == entry.Expression:
+		beyond = w.roundedNumber(q, r)
+	case r.Form != entry.Number || len(r.Halves) == 0:
 		return nil, nil
+	default:
+		short, beyond = w.shortened(q, r), w.beyondLimit(q, r)
 	}
-	return w.shortened(q, r), w.beyondLimit(q, r)
+	if beyond == nil {
+		beyond = w.coarseEntry(q, r)
+	}
+	return short, beyond
+}
+
+// coarseEntry is the accepted entry whose rounding did most to a value that
+// follows rightly from accepted entries; nil where none does.
+func (w *Work) coarseEntry(q *Quantity, r entry.Reading) *Rounded {
+	half := w.Settings.asked(q).halfUnit(q.Dim, r.Value)
+	if w.unrounded(r) {
+		half = exactly * math.Abs(r.Value)
+	}
+	j := w.follows(q, r.Value, half)
+	if j < 0 {
+		return nil
+	}
+	var most *Quantity
+	worst := 0.0
+	for _, name := range expr.Symbols(q.Routes[j].Tree) {
+		off, ok := w.entered(w.Lesson.Quantity(name))
+		if by := off * math.Abs(expr.Partial(q.Routes[j].Tree, w.own, name)); ok && by > worst {
+			worst, most = by, w.Lesson.Quantity(name)
+		}
+	}
+	if most == nil {
+		return nil
+	}
+	a, d := w.Standing(most.Name).Reading, w.Settings.Work
+	o := &Rounded{What: w.Lesson.plain(most.Name), Digits: d.Magnitude, Keep: d.Magnitude, angle: most.Dim == statics.DimAngle}
+	switch {
+	case o.angle:
+		o.Digits, o.Keep = a.Decimals, d.Angle
+	case a.Digits > 0:
+		o.Digits = a.Digits
+	}
+	o.Keep = max(o.Keep, o.Digits+1)
+	return o
 }
 
 // roundedNumber is the number of an expression, with the digits it was typed
@@ -66,8 +105,8 @@ func (w *Work) roundedTo(q *Quantity, l entry.Literal) *Quantity {
 	return nil
 }
 
-// shortened is q itself where the entry is its true value rounded to the
-// digits typed, fewer than asked.
+// shortened is q itself where the entry is its true value rounded to the digits
+// typed, fewer than asked, or a value within the band rounded to hardly fewer.
 func (w *Work) shortened(q *Quantity, r entry.Reading) *Rounded {
 	u, ok := statics.UnitBySymbol(r.Unit)
 	if own := w.Lesson.UnitOf(q); !ok || u.Dim != q.Dim || math.IsNaN(q.True) {
@@ -87,8 +126,12 @@ func (w *Work) shortened(q *Quantity, r entry.Reading) *Rounded {
 		if q.Dim != statics.DimAngle {
 			half = 0.5 * pow10(leading(truth*scale)+1-d.digits) / scale
 		}
+		if half > coarsest*(1+1e-9) {
+			continue
+		}
 		rounded := math.Abs(d.value/scale-truth) <= half*(1+1e-9) // not cut
-		if rounded && math.Abs(d.value/scale-r.Value) <= 1e-9*math.Abs(truth) && half <= coarsest*(1+1e-9) {
+		typed := rounded && math.Abs(d.value/scale-r.Value) <= 1e-9*math.Abs(truth)
+		if typed || d.digits == d.keep-1 && q.apart(r.Value, q.True) <= half+w.Band(q).Half {
 			return &Rounded{What: w.Lesson.plain(q.Name), Digits: d.digits, Keep: d.keep, angle: d.angle}
 		}
 	}

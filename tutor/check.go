@@ -70,16 +70,19 @@ func (w *Work) decideAs(q *Quantity, r *Reply) {
 }
 
 // right tells whether a value is correct: inside the band, or what follows
-// rightly from the learner's own accepted entries as typed.
+// rightly from the learner's own accepted entries as typed. Where those were so
+// coarse that it lies beyond every limit, it was rounded (see onlyRounded).
 func (w *Work) right(q *Quantity, r entry.Reading) bool {
+	half := w.Settings.asked(q).halfUnit(q.Dim, r.Value)
 	if w.unrounded(r) {
-		tight := exactly * max(1, math.Abs(q.True))
-		return q.apart(r.Value, q.True) <= tight || w.follows(q, r.Value, exactly*math.Abs(r.Value))
-	}
-	if w.followsEquations(q, r.Value, w.Settings.asked(q).halfUnit(q.Dim, r.Value)) {
+		half = exactly * math.Abs(r.Value)
+		if q.apart(r.Value, q.True) <= exactly*max(1, math.Abs(q.True)) {
+			return true
+		}
+	} else if w.followsEquations(q, r.Value, half) || w.bandFor(q, r).Holds(q, r.Value) {
 		return true
 	}
-	return w.bandFor(q, r).Holds(q, r.Value) || w.follows(q, r.Value, w.Settings.asked(q).halfUnit(q.Dim, r.Value))
+	return q.apart(r.Value, q.True) <= max(w.limit(q), w.Band(q).Half) && w.follows(q, r.Value, half) >= 0
 }
 
 // unrounded tells whether an entry is an expression of givens and whole
@@ -128,9 +131,9 @@ func (w *Work) stated(v float64) bool {
 	return false
 }
 
-// follows tells whether v is what a route gives from accepted entries as
-// typed, to within the given half-width and the rounding on that route.
-func (w *Work) follows(q *Quantity, v, half float64) bool {
+// follows is the route that gives v from accepted entries as typed, to within
+// the given half-width and the rounding on that route; −1 where none does.
+func (w *Work) follows(q *Quantity, v, half float64) int {
 	for j, route := range q.Routes {
 		entered, accepted := false, true
 		for _, name := range expr.Symbols(route.Tree) {
@@ -148,10 +151,10 @@ func (w *Work) follows(q *Quantity, v, half float64) bool {
 			sway = min(sway, max(half, w.limit(q)))
 		}
 		if q.apart(v, expr.Eval(route.Tree, w.own)) <= sway {
-			return true
+			return j
 		}
 	}
-	return false
+	return -1
 }
 
 // judgeAffine judges an entry in terms of a direction, such as 118° − θ: right

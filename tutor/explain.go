@@ -3,6 +3,9 @@ package tutor
 import (
 	"math"
 	"strings"
+
+	"closingside/statics"
+	"closingside/tutor/entry"
 )
 
 // explain looks for what is behind a wrong value.
@@ -28,15 +31,18 @@ func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 		r.Slips, r.Unexplained = nil, unexplained
 		r.Feedback = w.keepDigits(q, o, r.Reading.Value)
 	}
+	carried := func(from string, share float64) {
+		r.Verdict, r.From = Carried, from
+		r.Slips, r.Unexplained = nil, 1-share
+		r.Feedback = w.sendTo(q, from)
+	}
 	short, beyond := w.onlyRounded(q, r.Reading)
 	slip := len(r.Slips) > 0 && r.Slips[0].sure()
 	switch {
 	case short != nil && (short.Digits > 2 || !slip): // 500 for 490.5 may have another g behind it
 		rounded(short, min(c.unexplained, 0.5))
-	case c.carried != nil && c.carriedShare >= halfSure:
-		r.Verdict, r.From = Carried, c.carried.from
-		r.Slips, r.Unexplained = nil, 1-c.carriedShare
-		r.Feedback = w.sendTo(q, r.From)
+	case c.carried != nil && (c.carriedShare >= halfSure || !slip && c.carriedOrSlip()):
+		carried(c.carried.from, c.carriedShare)
 	case beyond != nil:
 		rounded(beyond, min(c.unexplained, 0.5))
 	case c.rounded != nil && c.roundedShare >= sureOfRounding:
@@ -47,8 +53,38 @@ func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 	case w.rivals(r.Slips):
 		w.askOrSettle(q, r)
 	default:
+		if from := w.nearlyCarried(q, r.Reading); from != "" {
+			carried(from, halfSure)
+			return
+		}
 		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
 	}
+}
+
+// carriedOrSlip tells whether a value is all but surely carried or one slip, and
+// may well be the first: going back to the earlier entry accuses nobody.
+func (c *weighed) carriedOrSlip() bool {
+	return c.carriedShare >= mayBeCarried && len(c.slips) > 0 && !c.slips[0].double() && c.carriedShare+c.slips[0].Probability >= sureEnough
+}
+
+// nearlyCarried is the first wrong entry behind a value that lies as near to one
+// carried from it as a right value may lie to the true one; "" where there is none.
+func (w *Work) nearlyCarried(q *Quantity, r entry.Reading) string {
+	if len(r.Halves) == 0 {
+		return ""
+	}
+	t := w.now(q).carriedTo(w.Lesson.index[q.Name])
+	reach, from := floorWork.angle, ""
+	if q.Dim != statics.DimAngle {
+		reach = floorWork.rel * math.Abs(r.Value)
+	}
+	nearest := math.Inf(1)
+	t.near(r.Value, reach, func(c *cell) {
+		if off := q.gap(c.value, r.Value); off <= reach && off < nearest && q.below(r.Value) == c.below {
+			nearest, from = off, t.outcome(c).from
+		}
+	})
+	return from
 }
 
 // double tells whether s is most likely two slips together.

@@ -186,17 +186,17 @@ func hypotenuse(rise, run float64) expr.Node {
 // the resultant's own magnitude and direction.
 func total(pulls []pull, axis string, v float64) Quantity {
 	q := part(symbolOf("R"), "R", axis, v)
-	terms := make([]expr.Node, 0, len(pulls))
+	var parts, whole []expr.Node
 	for _, p := range pulls {
-		terms = append(terms, expr.S(p.name+axis))
+		parts, whole = append(parts, expr.S(p.name+axis)), append(whole, p.force())
 	}
-	sum := Route{"sum", "sum-of-components", ByComponents, expr.Add(terms[0], terms[1], terms[2:]...)}
+	sum := Route{"sum", "sum-of-components", ByComponents, expr.Add(parts[0], parts[1], parts[2:]...)}
 	x, y := resolve(symR, symTheta)
 	q.Routes = append([]Route{sum}, x...)
 	if axis == "y" {
 		q.Routes = append([]Route{sum}, y...)
 	}
-	q.Mistakes = []Mistake{{"resultant-reversed", expr.Neg{X: sum.Tree}}}
+	q.Mistakes = []Mistake{{"resultant-reversed", expr.Neg{X: sum.Tree}}, {"magnitudes-added", expr.Add(whole[0], whole[1], whole[2:]...)}}
 	return q
 }
 

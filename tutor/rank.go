@@ -56,6 +56,7 @@ const (
 	sureEnough     = 0.8
 	halfSure       = 0.5
 	sureOfRounding = 0.6
+	mayBeCarried   = 0.2 // beside one slip
 
 	// sureOfTwo is the probability from which two slips together are named:
 	// there are so many pairs that noise often meets one.
