@@ -45,7 +45,7 @@ func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 		carried(c.carried.from, c.carriedShare)
 	case beyond != nil:
 		rounded(beyond, min(c.unexplained, 0.5))
-	case c.rounded != nil && c.roundedShare >= sureOfRounding:
+	case c.rounded != nil && c.onlyTooSoon():
 		rounded(c.rounded.rounded, 1-c.roundedShare)
 	case slip:
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
@@ -59,6 +59,13 @@ func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 		}
 		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
 	}
+}
+
+// onlyTooSoon tells whether a value was most likely only rounded too soon: surely
+// so, or likelier so than by a slip of the same value.
+func (c *weighed) onlyTooSoon() bool {
+	unknown := c.unexplained - c.roundedShare - c.carriedShare
+	return c.roundedShare >= sureOfRounding || c.roundedShare >= halfSure && unknown <= littleUnknown
 }
 
 // carriedOrSlip tells whether a value is all but surely carried or one slip, and

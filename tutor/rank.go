@@ -55,12 +55,13 @@ const exactly = 1e-6
 const (
 	sureEnough     = 0.8
 	halfSure       = 0.5
-	sureOfRounding = 0.6
+	sureOfRounding = 0.7
+	littleUnknown  = 0.1
 	mayBeCarried   = 0.2 // beside one slip
 
 	// sureOfTwo is the probability from which two slips together are named:
 	// there are so many pairs that noise often meets one.
-	sureOfTwo = 0.9
+	sureOfTwo = 0.93
 )
 
 // maxSuspects is how many explanations a reply lists.
