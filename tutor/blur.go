@@ -35,27 +35,45 @@ func (d *drift) add(slope float64, o drift) {
 	d.shift += slope * o.shift
 }
 
-// blur is the spread of a cell, from the slip to the entry: each rounding is
-// uniform within half a unit, so its variance is a third of the square.
+// blur is the spread of a cell, from the slip to the entry, over the ways it
+// comes about: each rounding is uniform within half a unit, so its variance is a
+// third of the square.
 func (t *table) blur(c *cell) spread {
 	if c.spread != nil {
 		return *c.spread
 	}
-	g := &t.guesses[c.from]
-	var d drift
-	if g.first.of != 0 && g.plan == nil {
-		d = t.blurredBefore(g.first)
-	} else if g.first.prog != nil {
-		b := blurring{s: t.s, values: slices.Clone(g.first.start)}
-		if g.plan == nil {
-			d = b.last(g.first.prog)
-		} else {
-			d = b.along(g)
-		}
+	var all drift
+	sum := 0.0
+	ways := t.guesses[c.from:c.to]
+	for i := range ways[:min(len(ways), maxBlurred)] {
+		d, weight := t.drift(&ways[i]), ways[i].weight
+		all.four += weight * d.four
+		all.three += weight * d.three
+		all.held += weight * d.held
+		all.shift += weight * d.shift
+		sum += weight
 	}
-	s := d.spread()
+	s := drift{all.four / sum, all.three / sum, all.held / sum, all.shift / sum}.spread()
 	c.spread = &s
 	return s
+}
+
+// maxBlurred bounds the ways to a cell that are followed.
+const maxBlurred = 4
+
+// drift is how the value of a guess may be off.
+func (t *table) drift(g *guess) drift {
+	switch {
+	case g.first.of != 0 && g.plan == nil:
+		return t.blurredBefore(g.first)
+	case g.first.prog == nil:
+		return drift{}
+	}
+	b := blurring{s: t.s, values: slices.Clone(g.first.start)}
+	if g.plan == nil {
+		return b.last(g.first.prog)
+	}
+	return b.along(g)
 }
 
 func (d drift) spread() spread {

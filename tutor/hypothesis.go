@@ -139,9 +139,11 @@ func (s *state) misread(out []guess, q int) []guess {
 	for i := range s.w.Lesson.misreadings() {
 		m := &s.w.Lesson.prep.misread[i]
 		if v := m.truth[q]; !math.IsNaN(v) {
-			o := m.outcome
-			o.prog, o.start = s.w.Lesson.prep.routes[q][0].prog, m.truth
-			out = append(out, guess{value: v, weight: o.weight, first: &o})
+			for _, f := range s.w.Lesson.prep.routes[q] {
+				o := m.outcome
+				o.prog, o.start = f.prog, m.truth
+				out = append(out, guess{value: v, weight: o.weight, first: &o}) // counted once, however it is found
+			}
 		}
 	}
 	return out

@@ -389,7 +389,7 @@ func (q *Quantity) addSuspect(all []Suspect, s Suspect, half float64) []Suspect 
 
 // afterRounding is how many half units of an entry's last digit two values may
 // lie apart by what was rounded in the entries before it.
-const afterRounding = 6
+const afterRounding = 40
 
 // sameUnentered tells whether two suspects come to the same but for what was
 // rounded in the entries they are worked from.

@@ -14,7 +14,7 @@ var trigSlips = []Slip{
 		return nil
 	}},
 	{ID: "radian-mode", Scope: InStep, Prior: 3, Rule: inMode(expr.InRadians)},
-	{ID: "gradian-mode", Scope: InStep, Prior: 0.3, Rule: inMode(expr.InGradians)},
+	{ID: "gradian-mode", Scope: InStep, Prior: 0.6, Rule: inMode(expr.InGradians)},
 	{ID: "inverse-missing", Prior: 1.5, Rule: func(_ *context, n expr.Node) []expr.Node {
 		if isInverse(n) {
 			return one(n.(expr.Fn).X)
