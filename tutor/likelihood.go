@@ -94,7 +94,23 @@ const (
 // inCell is the probability that the value of a cell is typed as v ± half.
 func (t *table) inCell(c *cell, v, half float64) float64 {
 	q := &t.s.w.Lesson.Quantities[t.q]
-	return q.signed(v, c.value, c.below) * t.inCellOf(q, c, v, half)
+	p := q.signed(v, c.value, c.below) * t.inCellOf(q, c, v, half)
+	if o := t.guesses[c.from].first; o.rounded != nil && o.exact && half < 0.2*o.rounded.half() {
+		p *= shareZerosKept
+	}
+	return p
+}
+
+// shareZerosKept is how often a value kept to few digits is written with zeros
+// behind them (judgement).
+const shareZerosKept = 0.1
+
+// half is half a unit of the last digit kept.
+func (r *Rounded) half() float64 {
+	if r.angle {
+		return 0.5 * pow10(-r.Digits)
+	}
+	return 0.5 * pow10(leading(r.value)+1-r.Digits)
 }
 
 func (t *table) inCellOf(q *Quantity, c *cell, v, half float64) float64 {
