@@ -148,8 +148,29 @@ const (
 // beyondLimit is the value on the way whose rounding may have carried the
 // entry beyond the band's limit, every value being kept to the digits asked.
 func (w *Work) beyondLimit(q *Quantity, r entry.Reading) *Rounded {
-	limit, asked := w.limit(q), w.Settings.asked(q).halfUnit(q.Dim, q.True)
-	off := q.apart(r.Value, q.True)
+	return w.keptTo(q, r, w.Settings.Work, w.Settings.asked(q).halfUnit(q.Dim, q.True))
+}
+
+// oneDigitLess is the value on the way whose rounding did most to an entry that
+// is written with a digit less than asked, where every value on the way may have
+// been kept so: whoever writes so works so.
+func (w *Work) oneDigitLess(q *Quantity, r entry.Reading) *Rounded {
+	d := Digits{w.Settings.Work.Magnitude - 1, w.Settings.Work.Angle - 1}
+	if r.Form != entry.Number || len(r.Halves) == 0 || d.Magnitude < 3 || d.Angle < 1 {
+		return nil
+	}
+	half := d.halfUnit(q.Dim, q.True)
+	if math.Abs(math.Log10(r.Halves[0]/half)) > 1e-6 {
+		return nil
+	}
+	return w.keptTo(q, r, d, half)
+}
+
+// keptTo is the value on the way whose rounding may have carried the entry, half
+// a unit of which is written, beyond the band's limit, every value being kept to
+// so many digits.
+func (w *Work) keptTo(q *Quantity, r entry.Reading, d Digits, written float64) *Rounded {
+	limit, off := w.limit(q), q.apart(r.Value, q.True)
 	most := limit
 	if q.Signed { // it may be the small difference of large ones
 		most = max(most, beyondLargest*w.largest())
@@ -157,14 +178,17 @@ func (w *Work) beyondLimit(q *Quantity, r entry.Reading) *Rounded {
 	if off > farthest*most {
 		return nil
 	}
+	if d != w.Settings.Work {
+		limit = w.Band(q).Half
+	}
 	var best *Rounded
 	least := math.Inf(1)
 	for j := range q.Routes {
 		if m := q.Routes[j].Method; w.Settings.Method != AnyMethod && m != AnyMethod && m != w.Settings.Method {
 			continue
 		}
-		s := sources{w: w, q: q}
-		half := s.reach(j) + asked
+		s := sources{w: w, q: q, kept: d}
+		half := s.reach(j) + written
 		if half <= limit || off > half || half >= least || s.most.What == "" {
 			continue
 		}
@@ -180,6 +204,7 @@ func (w *Work) beyondLimit(q *Quantity, r entry.Reading) *Rounded {
 type sources struct {
 	w     *Work
 	q     *Quantity
+	kept  Digits // of every value on the way
 	all   width
 	worst float64
 	most  Rounded
@@ -206,7 +231,7 @@ func (s *sources) reach(j int) float64 {
 // add notes a value that is rounded on the way, and how much of its error
 // arrives.
 func (s *sources) add(what string, dim statics.Dimension, v, slope float64) {
-	d := s.w.Settings.Work
+	d := s.kept
 	e := slope * d.halfUnit(dim, v)
 	if math.IsNaN(e) || math.IsInf(e, 0) {
 		return
@@ -232,7 +257,7 @@ func (s *sources) formula(q *Quantity, tree expr.Node, slope float64, on set) {
 		case expr.Num, expr.Ang, expr.Pi:
 		default:
 			v := belowOne(p.Node, p.Value)
-			if p.Site != 0 && !(inner{l.dimension(p.Node), v, 0, l.ofGivens(p.Node)}).exact(s.w.Settings.Work) {
+			if p.Site != 0 && !(inner{l.dimension(p.Node), v, 0, l.ofGivens(p.Node)}).exact(s.kept) {
 				s.add(l.called(q, tree, p.Node), l.dimension(p.Node), v, slope*math.Abs(p.Slope))
 			}
 		}

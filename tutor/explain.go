@@ -38,6 +38,9 @@ func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 	}
 	short, beyond := w.onlyRounded(q, r.Reading)
 	slip := len(r.Slips) > 0 && r.Slips[0].sure()
+	if beyond == nil && (len(r.Slips) == 0 || r.Slips[0].Probability < halfSure) {
+		beyond = w.oneDigitLess(q, r.Reading)
+	}
 	switch {
 	case short != nil && (short.Digits > 2 || !slip): // 500 for 490.5 may have another g behind it
 		rounded(short, min(c.unexplained, 0.5))
