@@ -10,15 +10,7 @@ import (
 
 // explain looks for what is behind a wrong value.
 func (w *Work) explain(q *Quantity, r *Reply) {
-	over := w.overTurn(q, r.Reading)
-	if math.Abs(r.Reading.Value) > 720 { // nobody counts turns
-		w.explainAs(q, r, w.weighWith(q, r.Reading, over))
-	} else if w.explainAs(q, r, w.weigh(q, r.Reading)); len(over) > 0 && r.Verdict == Unexplained {
-		again := *r
-		if w.explainAs(q, &again, w.weighWith(q, r.Reading, over)); again.Verdict == SlipFound {
-			*r = again
-		}
-	}
+	w.explainAs(q, r, w.weighWith(q, r.Reading, w.overTurn(q, r.Reading)))
 	w.escalate(q, r)
 }
 

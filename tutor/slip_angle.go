@@ -97,7 +97,7 @@ var angleSlips = []Slip{
 		if c.quantity.Dim != statics.DimAngle {
 			return nil
 		}
-		whole, part := math.Modf(v)
+		whole, part := math.Modf(math.Round(v*1e9) / 1e9) // 33°, not 32° and sixty minutes
 		return []float64{whole + part*0.6}
 	}},
 }

@@ -98,12 +98,15 @@ func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
 	if whole, part := math.Modf(v); q.Dim == statics.DimAngle && part != 0 && math.Abs(part) < 0.6-1e-9 {
 		add("minutes-as-decimals", whole+part/0.6, 1/0.6, 1)
 	}
-	half := r.Halves[0]
+	half, shown := r.Halves[0], r.Halves
 	if fine := w.Settings.Work.halfUnit(q.Dim, v); half > fine*(1+1e-9) {
 		half /= 10 // a zero exchanged to the end is left away
 	}
 	swaps := unswapped(v, half)
 	for _, x := range swaps {
+		if r.Halves = shown; math.Abs(math.Remainder(x, 2*shown[0])) > half { // it was that zero
+			r.Halves = []float64{half}
+		}
 		add("digits-swapped", x, 1, 1/float64(len(swaps)))
 	}
 	return all

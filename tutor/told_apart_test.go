@@ -1,0 +1,87 @@
+package tutor
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// What learners wrote whose mistake was once not seen, or another one named.
+// The values are worked by hand, with four digits kept on the way where that is
+// said.
+func TestMistakesToldApart(t *testing.T) {
+	rows := []struct {
+		name           string
+		problem        string // magnitudes in N and directions in degrees
+		entries, slips string // slips: the ids of the first, the from or the note of others
+		verdict        Verdict
+	}{
+		{"a sign lost behind an arctangent, the quadrant by the signs left", "54.62 293 89.35 344", "Rx 107.2, Ry -74.91, theta -145.05", "sign-lost", SlipFound},
+		{"directions added and one counted clockwise", "81.29 140 202.3 94", "phi 126", "clockwise directions-added", SlipFound},
+		{"one force reversed, the angle taken as drawn", "81.29 140 202.3 94", "theta 115.85", "cosine-sign included-for-interior opposite-sense", SlipFound},
+		{"only rounding of what was entered tells these apart", "81.29 140 202.3 94", "gamma 134, R 265.3, alpha 167.27", "cosine-sign included-for-interior obtuse-assumed", SlipFound},
+		{"a force left out, four digits kept: 597 · 0.9336", "1340 310 597 201", "Rx -557.4", "term-missing", SlipFound},
+		{"a force left out, four digits kept: 1340 · 0.6428", "1340 310 597 201", "Rx 861.4", "term-missing", SlipFound},
+		{"forces added as numbers for a component", "81.29 140 202.3 94", "Rx 283.6", "magnitudes-added", SlipFound},
+		{"radians", "134.4 244 990 131", "gamma 67, R 945.6, alpha 0.1312", "radian-mode", SlipFound},
+		{"a sine", "134.4 244 990 131", "gamma 67, R 945.6, alpha 0.1308", "inverse-missing", SlipFound},
+		{"a decimal point moved below zero", "360 12 240 284", "theta -210.7", "decimal-place", SlipFound},
+		{"three digits of a cosine: 54.62 · 0.391", "54.62 293 89.35 344", "F1x 21.4", "Px", EarlyRounding},
+		{"carried, and hardly off in itself", "97 82 408 46", "gamma 142, R 488.1, beta 30.98", "gamma", Carried},
+		{"carried further", "97 82 408 46", "gamma 142, R 488.1, beta 30.98, theta 51.02", "gamma", Carried},
+		{"right from a coarse entry, and far from right", "97 82 408 46", "R 488.1, beta 30.98", "", EarlyRounding},
+		{"carried to within a tenth of a degree", "180 188 135 224", "gamma 142, R 298.2, beta 16.26", "gamma", Carried},
+		{"carried, or a slip that gives nearly the same", "1300 34 1100 359", "phi 35, gamma 145, R 1703, beta 40.24", "R", Carried},
+	}
+	for _, row := range rows {
+		t.Run(row.name, func(t *testing.T) {
+			f := strings.Fields(row.problem)
+			w := NewWork(pair(t, f[0]+" N", f[1]+" deg", f[2]+" N", f[3]+" deg"), DefaultSettings())
+			var r Reply
+			for _, e := range strings.Split(row.entries, ", ") {
+				name, value, _ := strings.Cut(e, " ")
+				r = w.Enter(name, value)
+			}
+			require.Equal(t, row.verdict, r.Verdict, "%s %v", r.Feedback, r.Slips)
+			switch r.Verdict {
+			case SlipFound:
+				for _, id := range strings.Fields(row.slips) {
+					assert.Contains(t, r.Slips[0].IDs, id)
+				}
+			case Carried:
+				assert.Equal(t, row.slips, r.From)
+			case EarlyRounding:
+				assert.Contains(t, r.Rounded.What, row.slips)
+			}
+		})
+	}
+}
+
+// An angle that is 70° may be written as 700 or 07, and 70.5 is neither.
+func TestDigitsOfAnAngleMovedAndExchanged(t *testing.T) {
+	l := pair(t, "340 N", "20 deg", "610 N", "90 deg")
+	for entry, want := range map[string]string{"700.00°": "decimal-place", "700°": "decimal-place", "7.0": "decimal-place", "70.5": "", "430.5": "", "07": "decimal-place"} {
+		r := NewWork(l, DefaultSettings()).Enter("phi", entry)
+		if want == "" {
+			assert.Equal(t, Unexplained, r.Verdict, entry)
+			continue
+		}
+		require.Equal(t, SlipFound, r.Verdict, entry)
+		assert.Contains(t, r.Slips[0].IDs, want, entry)
+	}
+	for _, s := range slipByID("minutes-as-decimals").Written(&context{lesson: l, quantity: l.Quantity("phi")}, 69.99999999999999) {
+		assert.InDelta(t, 70, s, 1e-9, "no sixty minutes")
+	}
+}
+
+// Who keeps a digit less than asked throughout is told to keep one more.
+func TestOneDigitLessThroughout(t *testing.T) {
+	w := NewWork(pair(t, "640 N", "-23 deg", "860 N", "84 deg"), DefaultSettings())
+	q := w.Lesson.Quantity("beta")
+	// by the cosine law, with three digits kept of every square, product and ratio
+	r := w.Enter("beta", w.Lesson.Show(q, q.True+0.3, Digits{3, 1}))
+	require.Equal(t, EarlyRounding, r.Verdict, r.Feedback)
+	assert.Equal(t, 3, r.Rounded.Digits)
+}
