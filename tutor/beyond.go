@@ -189,10 +189,11 @@ func (w *Work) keptTo(q *Quantity, r entry.Reading, d Digits, written float64) *
 		}
 		s := sources{w: w, q: q, kept: d}
 		half := s.reach(j) + written
-		if half <= limit || off > half || half >= least || s.most.What == "" {
+		if half <= limit || off > half || half >= least || s.worst == 0 {
 			continue
 		}
 		most := s.most
+		most.What = w.Lesson.called(s.of, s.tree, s.at)
 		most.Keep = most.Digits + max(1, int(math.Ceil(math.Log10(half/limit))))
 		best, least = &most, half
 	}
@@ -207,7 +208,10 @@ type sources struct {
 	kept  Digits // of every value on the way
 	all   width
 	worst float64
-	most  Rounded
+	most  Rounded // but for its name, which is that of
+	of    *Quantity
+	tree  expr.Node // and, in the formula for it,
+	at    expr.Node
 }
 
 // reach is how far correct rounding may carry the quantity by its route j.
@@ -222,15 +226,15 @@ func (s *sources) reach(j int) float64 {
 	}
 	s.formula(s.q, f.crest.sine, 1, on)
 	x := expr.Eval(f.crest.sine, w.Lesson.Truth)
-	s.add(w.Lesson.called(s.q, s.q.Routes[j].Tree, f.crest.sine), statics.DimRatio, min(x, nearOne), 1)
+	s.add(s.q, s.q.Routes[j].Tree, f.crest.sine, statics.DimRatio, min(x, nearOne), 1)
 	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
 	off := s.all.half()
 	return max(angle(x+off)-angle(x), angle(x)-angle(x-off))
 }
 
-// add notes a value that is rounded on the way, and how much of its error
-// arrives.
-func (s *sources) add(what string, dim statics.Dimension, v, slope float64) {
+// add notes a value that is rounded on the way, at a node of a formula for q,
+// and how much of its error arrives.
+func (s *sources) add(q *Quantity, tree, at expr.Node, dim statics.Dimension, v, slope float64) {
 	d := s.kept
 	e := slope * d.halfUnit(dim, v)
 	if math.IsNaN(e) || math.IsInf(e, 0) {
@@ -240,9 +244,10 @@ func (s *sources) add(what string, dim statics.Dimension, v, slope float64) {
 	if e <= s.worst {
 		return
 	}
-	s.worst, s.most = e, Rounded{What: what, Digits: d.Magnitude}
+	s.worst, s.of, s.tree, s.at = e, q, tree, at
+	s.most = Rounded{Digits: d.Magnitude}
 	if dim == statics.DimAngle {
-		s.most = Rounded{What: what, Digits: d.Angle, angle: true}
+		s.most = Rounded{Digits: d.Angle, angle: true}
 	}
 }
 
@@ -258,7 +263,7 @@ func (s *sources) formula(q *Quantity, tree expr.Node, slope float64, on set) {
 		default:
 			v := belowOne(p.Node, p.Value)
 			if p.Site != 0 && !(inner{l.dimension(p.Node), v, 0, l.ofGivens(p.Node)}).exact(s.kept) {
-				s.add(l.called(q, tree, p.Node), l.dimension(p.Node), v, slope*math.Abs(p.Slope))
+				s.add(q, tree, p.Node, l.dimension(p.Node), v, slope*math.Abs(p.Slope))
 			}
 		}
 	}
@@ -282,7 +287,7 @@ func (s *sources) input(i int, slope float64, on set) {
 		s.all.variance += slope * off * slope * off
 		return
 	}
-	s.add(s.w.Lesson.plain(in.Name), in.Dim, in.True, slope)
+	s.add(in, nil, expr.S(in.Name), in.Dim, in.True, slope)
 	widest, route := -1.0, -1
 	for j, f := range s.w.Lesson.ready().routes[i] {
 		if !f.taken {

@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 	"slices"
+	"sync"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -370,5 +371,24 @@ func joined(a, b string) string {
 	case a > b:
 		a, b = b, a
 	}
-	return a + "+" + b
+	return pairIDs.of([2]string{a, b})
+}
+
+// pairIDs keeps the ids of two slips, which are asked for over and over.
+var pairIDs = pairNames{all: map[[2]string]string{}}
+
+type pairNames struct {
+	mu  sync.Mutex
+	all map[[2]string]string
+}
+
+func (p *pairNames) of(pair [2]string) string {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	id, ok := p.all[pair]
+	if !ok {
+		id = pair[0] + "+" + pair[1]
+		p.all[pair] = id
+	}
+	return id
 }
