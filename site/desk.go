@@ -328,9 +328,11 @@ func (d *desk) solution() html.Node {
 		if way.Method == tutor.ByComponents {
 			key = "method.components"
 		}
-		steps := []html.Part{}
+		steps, said := []html.Part{}, map[string]bool{}
 		for _, s := range way.Steps {
-			steps = append(steps, html.El("li", html.El("p", d.prose(s.Why)),
+			why := html.If(!said[s.Why], html.El("p", d.prose(s.Why))) // once a way is enough
+			said[s.Why] = true
+			steps = append(steps, html.El("li", why,
 				Chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
 		parts = append(parts, html.El("h3", html.Text(way.Heading(text.Say(key)))), html.El("ol", steps...))
