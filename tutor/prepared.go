@@ -20,6 +20,7 @@ type prepared struct {
 	doubles  []doubles      // by quantity: two slips together
 	wrong    []wrongStep    // by quantity
 	heads    []drift        // by quantity, see inHead
+	upstream []set          // by quantity: what it may be worked from
 	givens   set
 	modes    []mode
 
@@ -108,6 +109,7 @@ func (l *Lesson) ready() *prepared {
 		l.prep = p
 		for i := range l.Quantities {
 			p.heads = append(p.heads, l.inHead(i))
+			p.upstream = append(p.upstream, p.above(i))
 		}
 	})
 	return l.prep

@@ -32,17 +32,42 @@ func (w *Work) rejudge(changed string) []string {
 }
 
 // after lists the standing entries for other quantities made after the first
-// entry for one, oldest first.
+// entry for one that they may rest on, oldest first.
 func (w *Work) after(name string) []int {
 	first := slices.IndexFunc(w.Past, func(a Attempt) bool { return a.Quantity == name })
 	var places []int
 	for other, i := range w.latest {
-		if other != name && i > first {
+		if other != name && i > first && w.Lesson.mayRestOn(other, name) {
 			places = append(places, i)
 		}
 	}
 	slices.Sort(places)
 	return places
+}
+
+// mayRestOn tells whether what is found for one quantity may have been worked
+// from another. Where sums are solved anything may.
+func (l *Lesson) mayRestOn(name, on string) bool {
+	if slices.ContainsFunc(l.Quantities, func(q Quantity) bool { return q.Equation }) {
+		return true
+	}
+	return l.ready().upstream[l.index[name]].has(l.index[on])
+}
+
+// above is the set of quantities that i may be worked from.
+func (p *prepared) above(i int) set {
+	found, todo := set(0), set(0).with(i)
+	for todo != 0 {
+		next := set(0)
+		todo.each(func(k int) {
+			for _, f := range p.routes[k] {
+				next |= f.reads
+			}
+		})
+		todo = next &^ found
+		found |= next
+	}
+	return found
 }
 
 // firstEntry is the place of the first entry for a quantity that is not taken

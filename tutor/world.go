@@ -75,20 +75,26 @@ func (w *Work) keep(name string, s *state) *state {
 	return s
 }
 
-// stood is a wrong entry or an equation: when it was made, and on which entry
-// it rests.
+// stood is a wrong entry or an equation, and the entry on which it rests.
 type stood struct {
-	at   int
-	root string
+	name, root string
+	at         int // when an equation was made; a value tells itself apart
 }
 
-// order is what may be carried to q depends on beside the values entered.
+// order is what may be carried to q depends on beside the values entered: which
+// of the wrong ones was made first, and the equations.
 func (w *Work) order(q *Quantity) []stood {
 	var all []stood
 	for i := range w.Lesson.Quantities {
 		o := &w.Lesson.Quantities[i]
 		if at, ok := w.latest[o.Name]; ok && o != q && (o.Equation || !w.Found(o.Name)) {
-			all = append(all, stood{at, w.root(o.Name)})
+			all = append(all, stood{o.Name, w.root(o.Name), at})
+		}
+	}
+	slices.SortFunc(all, func(a, b stood) int { return a.at - b.at })
+	for i := range all {
+		if !w.Lesson.Quantity(all[i].name).Equation {
+			all[i].at = 0
 		}
 	}
 	return all
