@@ -108,6 +108,12 @@ func FromSlope(rise, run float64, vertical, horizontal Axis) (_ Heading, ok bool
 	return Heading{Form: Slope, Axis: horizontal, Sense: sense, Turn: turn, Rise: rise, Run: run}, ok
 }
 
+// Legs returns the heading of a slope triangle with other legs, to the same
+// sides. ok is false where there is none.
+func (h Heading) Legs(rise, run float64) (_ Heading, ok bool) {
+	return FromSlope(rise, run, h.toward(), h.Axis)
+}
+
 // FromNorth returns the heading of an azimuth, measured clockwise from north,
 // which is +y. ok is false outside 0° to 360°.
 func FromNorth(azimuth Angle) (_ Heading, ok bool) {

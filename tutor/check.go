@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 	"slices"
+	"unicode/utf8"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -23,6 +24,10 @@ func (w *Work) judge(q *Quantity, text string) Reply {
 		if o := w.withUnits(q, text); o != nil && o.Verdict == Correct {
 			return *o
 		}
+	}
+	if r.Verdict != Correct && reading.Open { // the other end may be meant
+		r = Reply{Quantity: q.Name, Entry: text, Verdict: Unreadable, Fault: &entry.Error{Col: 1, Len: utf8.RuneCountInString(text), Key: "entry.heading-end"}}
+		r.Feedback = r.Fault.Message()
 	}
 	if r.Verdict == Correct && reading.Unequal != nil { // its numbers agree, its units don't
 		r.Verdict, r.Notes = Unreadable, nil

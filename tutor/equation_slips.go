@@ -209,6 +209,17 @@ func everyKey(tree expr.Node) expr.Node {
 	return swapped
 }
 
+// wholeForces is a sum of whole forces in the place of their parts.
+func wholeForces(tree expr.Node) expr.Node {
+	whole, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
+		if force, key, ok := bin(n, expr.OpMul); ok && isForward(key) {
+			return force, true
+		}
+		return n, false
+	})
+	return whole
+}
+
 // isCosineRow tells the rows about the cosine law.
 func isCosineRow(id string) bool {
 	return slices.ContainsFunc(cosineSlips, func(s Slip) bool { return s.ID == id })

@@ -308,8 +308,29 @@ func (w *Work) solveEntered(q *Quantity) (value float64, from []string) {
 		if !ok {
 			return math.NaN(), nil
 		}
+		if q.Means != nil {
+			s.named(rows[i], q)
+		}
 	}
 	return solveTerms(rows[0], rows[1], q.Name, other), from
+}
+
+// named puts q itself in the place of the product that it stands for in an
+// equation, as Fx for F cos θ.
+func (s *sorter) named(row terms, q *Quantity) {
+	means, _ := s.zeroOf(q.Means, expr.N(0), noLiterals)
+	product, n := "", 0
+	for p, c := range means {
+		if c.value != 0 {
+			product = p
+			n++
+		}
+	}
+	if c, there := row[product]; there && n == 1 && product != "" {
+		delete(row, product)
+		c.value /= means[product].value
+		row[q.Name] = c
+	}
 }
 
 // solveTerms is the unknown name out of two equations; NaN where they are not
@@ -317,7 +338,7 @@ func (w *Work) solveEntered(q *Quantity) (value float64, from []string) {
 func solveTerms(x, y terms, name, other string) float64 {
 	for _, row := range []terms{x, y} {
 		for p := range row {
-			if p != "" && p != name && p != other {
+			if p != "" && p != name && p != other && row[p].value != 0 {
 				return math.NaN()
 			}
 		}

@@ -78,6 +78,8 @@ func TestEquationsThatDoNotHold(t *testing.T) {
 		{"T2 cos 30 = 0", "term-missing"},
 		{"T2 cos 30 = T2 cos 40", "other-force"},
 		{"0.643 T1 - 0.500 T2 = 1177", "sign-lost"},
+		{"T1 + T2 = W", "magnitudes-for-components"},
+		{"T1 = T2", "magnitudes-for-components"},
 	}
 	for _, row := range rows {
 		t.Run(row.entry+" "+row.slip, func(t *testing.T) {
@@ -91,7 +93,7 @@ func TestEquationsThatDoNotHold(t *testing.T) {
 			assert.InDelta(t, 1, sum, 1e-9)
 		})
 	}
-	for _, entry := range []string{"T1 = T2", "777 + T1 sin 33 = 5 T2", "T1 - T1 = 0", "T1 T2 = 5 N", "T1 cos 41 - T2 cos 30 = 0.3"} {
+	for _, entry := range []string{"T1 = 2 T2", "777 + T1 sin 33 = 5 T2", "T1 - T1 = 0", "T1 T2 = 5 N", "T1 cos 41 - T2 cos 30 = 0.3"} {
 		t.Run(entry, func(t *testing.T) {
 			w := crate(t)
 			w.Enter("F1", "778.9 N")

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"closingside/statics"
@@ -17,6 +18,9 @@ func (w *Work) explain(q *Quantity, r *Reply) {
 // explainAs gives the verdict that the weighed explanations of a wrong value
 // add up to.
 func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
+	if c.carried != nil && w.exchangedAgain(q, c) {
+		c = c.withoutCarried()
+	}
 	r.Slips, r.Unexplained = c.slips, c.unexplained
 	rounded := func(o *Rounded, unexplained float64) {
 		r.Verdict, r.Rounded = EarlyRounding, o
@@ -61,6 +65,26 @@ func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 func (c *weighed) onlyTooSoon() bool {
 	unknown := c.unexplained - c.roundedShare - c.carriedShare
 	return c.roundedShare >= sureOfRounding || c.roundedShare >= halfSure && unknown <= littleUnknown
+}
+
+// exchangedAgain tells whether a value that may be carried from the other force's
+// is that force's own: two values exchanged, not one gone on from.
+func (w *Work) exchangedAgain(q *Quantity, c weighed) bool {
+	other := w.Standing(q.Twin)
+	swap := []string{"other-force"}
+	return other != nil && c.carried.from == q.Twin && len(other.Slips) > 0 && share(other.Slips[0].IDs, swap) && len(c.slips) > 0 && share(c.slips[0].IDs, swap)
+}
+
+// withoutCarried is c where nothing can have been carried.
+func (c weighed) withoutCarried() weighed {
+	rest := 1 - c.carriedShare
+	c.slips = slices.Clone(c.slips)
+	for i := range c.slips {
+		c.slips[i].Probability /= rest
+	}
+	c.unexplained, c.roundedShare = (c.unexplained-c.carriedShare)/rest, c.roundedShare/rest
+	c.carried, c.carriedShare = nil, 0
+	return c
 }
 
 // carriedOrSlip tells whether a value is all but surely carried or one slip, and

@@ -84,6 +84,9 @@ func (s *rest) angles(h *holder) []Quantity {
 		if h := l.heading; h.Form == statics.Slope {
 			q.Given = false
 			q.Routes = []Route{{"slope", "slope-angle", AnyMethod, expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run)))}}
+			if h.Rise != h.Run {
+				q.Mistakes = []Mistake{{"slope-inverted", expr.Atan(expr.Div(expr.N(h.Run), expr.N(h.Rise)))}}
+			}
 		}
 		qs = append(qs, q)
 	}

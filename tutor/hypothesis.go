@@ -143,6 +143,9 @@ func (s *state) misread(out []guess, q int) []guess {
 			for _, f := range s.w.Lesson.prep.routes[q] {
 				o := m.outcome
 				o.prog, o.start = f.prog, m.truth
+				if o.at == "" { // a force left out
+					o.at = s.w.Lesson.Quantities[q].Name
+				}
 				out = append(out, guess{value: v, weight: o.weight, first: &o}) // counted once, however it is found
 			}
 		}

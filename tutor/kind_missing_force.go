@@ -4,6 +4,8 @@ import (
 	"errors"
 	"slices"
 
+	"gonum.org/v1/gonum/spatial/r2"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/figure"
@@ -225,6 +227,11 @@ func (t *triangle) special(second, result, turn *Quantity) {
 		second.Mistakes = []Mistake{{"magnitudes-subtracted", difference}, {"magnitudes-added", expr.Add(f1, symR)}}
 		second.Between = [2]expr.Node{difference, expr.Add(f1, symR)}
 		turn.Mistakes = []Mistake{t.other()}
+		x, y := expr.Add(symRx, expr.S("F1x")), expr.Add(symRy, expr.S("F1y"))
+		if v := r2.Add(t.result.vec, t.first.vec); r2.Norm(v) > 1e-6*t.result.size {
+			second.Mistakes = append(second.Mistakes, Mistake{"known-added", magnitudeOf(x, y).Tree})
+			turn.Mistakes = append(turn.Mistakes, Mistake{"known-added", arctangent(x, y, v)})
+		}
 	case bothDirections:
 		second.Mistakes = []Mistake{{"right-triangle-assumed", expr.Mul(f1, expr.Sin(beta))}, {"right-triangle-assumed", expr.Mul(f1, expr.Tan(beta))}}
 		result.Mistakes = []Mistake{{"right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))}, {"magnitudes-added", sum}}

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"errors"
+	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -33,7 +34,7 @@ var obliqueComponents = Kind{
 	Build:  buildObliqueComponents,
 	Scenes: scenesObliqueComponents,
 	Draw:   drawObliqueComponents,
-	Rule:   "zmbt",
+	Rule:   "ncv5",
 	Bank: []Source{
 		oblique("A tug's pull is carried by two lines of a bridle.", force("P", "560 N", "70 deg"), axis("u", "25 deg"), axis("v", "118 deg")),
 		oblique("The pull of a mooring is split along the quay and along a finger of the jetty.", force("M", "6.4 kN", "52 deg"), axis("a", "0 deg"), axis("b", "75 deg")),
@@ -120,6 +121,7 @@ func (t *triangle) oblique(names [2]string) *Lesson {
 	qs := t.result.given("")
 	for i, p := range []pull{t.first, t.second} {
 		dir := p.bearing()
+		dir.Heading = p.heading
 		dir.Given, dir.Symbol = true, expr.Symbol{Letter: "θ", Sub: names[i], Spoken: "theta " + names[i]}
 		dir.Twin = []string{"thetav", "thetau"}[i]
 		qs = append(qs, dir)
@@ -131,7 +133,7 @@ func (t *triangle) oblique(names [2]string) *Lesson {
 		near, far := []expr.Node{beta, alpha}[i], []expr.Node{alpha, beta}[i] // to this axis, and to the other
 		q := p.magnitude()
 		q.Answer, q.Twin, q.Signed = true, []string{"Fv", "Fu"}[i], t.first.back || t.second.back
-		q.Routes = append(t.sideRoutes(i), t.twoEquations(i))
+		q.Routes = append(append(t.sideRoutes(i), t.twoEquations(i)), t.oneEquation(i)...)
 		for _, tree := range []expr.Node{expr.Mul(t.result.force(), expr.Cos(near)), expr.Mul(t.result.force(), expr.Sin(far)), expr.Div(t.result.force(), expr.Cos(near))} {
 			if p.back {
 				tree = expr.Neg{X: tree}
@@ -163,6 +165,31 @@ func (t *triangle) twoEquations(i int) Route {
 		expr.Sub(expr.Mul(x, expr.Sin(other)), expr.Mul(y, expr.Cos(other))),
 		expr.Sub(expr.Mul(expr.Cos(own), expr.Sin(other)), expr.Mul(expr.Sin(own), expr.Cos(other))))}
 }
+
+// oneEquation is side i from the other one, by what both have along x or y.
+func (t *triangle) oneEquation(i int) []Route {
+	own, other := t.first, t.second
+	if i == 1 {
+		own, other = other, own
+	}
+	var routes []Route
+	for _, along := range []struct {
+		axis string
+		key  func(expr.Node) expr.Node
+		part float64
+	}{{"x", expr.Cos, own.vec.X}, {"y", expr.Sin, own.vec.Y}} {
+		if math.Abs(along.part) < leastAlong*math.Abs(own.size) {
+			continue
+		}
+		left := expr.Sub(expr.S("F"+along.axis), expr.Mul(expr.S(other.name), along.key(expr.S(other.dir))))
+		routes = append(routes, Route{"along-" + along.axis, "along-axis", ByComponents, expr.Div(left, along.key(expr.S(own.dir)))})
+	}
+	return routes
+}
+
+// leastAlong is how much of a side must lie along an axis for it to be found from
+// what is left there.
+const leastAlong = 0.1
 
 // scenesObliqueComponents shows the force and the two axes and, once the work
 // is begun, the parallelogram along them with the force as its diagonal.

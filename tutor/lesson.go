@@ -59,12 +59,13 @@ type Quantity struct {
 
 	// How the quantity stands to others, for the rules that exchange one for
 	// another. Empty where there is no such other.
-	Twin       string    // the same thing of the other force: F1 for F2
-	Supplement string    // the angle it is taken for by mistake: phi for gamma
-	Signed     bool      // a component: its sign tells its sense
-	Mass       string    // of a weight: the mass it is the weight of
-	Gravity    expr.Node // of a weight: the acceleration it comes from
-	Reeved     bool      // the tension of a cable that runs over a pulley
+	Twin       string          // the same thing of the other force: F1 for F2
+	Supplement string          // the angle it is taken for by mistake: phi for gamma
+	Signed     bool            // a component: its sign tells its sense
+	Mass       string          // of a weight: the mass it is the weight of
+	Gravity    expr.Node       // of a weight: the acceleration it comes from
+	Heading    statics.Heading // of a direction given: as the statement gives it
+	Reeved     bool            // the tension of a cable that runs over a pulley
 
 	// Equation tells a sum that is zero: its routes write the sum out, its true
 	// value is zero, and what is entered for it is an equation. Unknown tells

@@ -1,7 +1,9 @@
 package tutor
 
 import (
+	"math"
 	"slices"
+	"strings"
 
 	"closingside/statics"
 )
@@ -43,6 +45,10 @@ func (l *Lesson) misreadings() []misreading {
 				}
 				m.outcome.weight *= perMisreading
 				prep.misread = append(prep.misread, m)
+			}
+			if truth := l.leftOut(at); truth != nil {
+				row := slipByID("term-missing")
+				prep.misread = append(prep.misread, misreading{outcome: outcome{ids: row.alone, weight: row.Prior, start: s.own}, truth: truth})
 			}
 		}
 	})
@@ -98,6 +104,51 @@ func (l *Lesson) altered(at spot, v float64) []float64 {
 		}
 	}
 	return truth
+}
+
+// leftOut lists the true values of the problem where a force is forgotten, one of
+// three or more, whose magnitude is given at a spot; nil where there is no such.
+func (l *Lesson) leftOut(at spot) []float64 {
+	item := l.Problem.Items[at.item]
+	if l.Problem.Kind.spec(item.Group, item.Fields[at.field].Key).Is != ForceField || len(l.Problem.Group(item.Group)) < 3 {
+		return nil
+	}
+	p := *l.Problem
+	p.Items = slices.Delete(slices.Clone(p.Items), at.item, at.item+1)
+	other, err := Open(&p)
+	if err != nil {
+		return nil
+	}
+	gone := 1 // its number
+	for _, it := range l.Problem.Items[:at.item] {
+		if it.Group == item.Group {
+			gone++
+		}
+	}
+	truth := l.truths()
+	for i := range truth {
+		truth[i] = math.NaN()
+		if q := other.Quantity(without(l.Quantities[i].Name, gone)); q != nil {
+			truth[i] = q.True
+		}
+	}
+	return truth
+}
+
+// without is the name that a quantity has where the force of one number is gone:
+// F3x becomes F2x without F1 or F2. It is "" for those of that force.
+func without(name string, gone int) string {
+	at := strings.IndexAny(name, "123456789")
+	if at < 0 {
+		return name
+	}
+	switch n := int(name[at] - '0'); {
+	case n == gone:
+		return ""
+	case n > gone:
+		return name[:at] + itoa(n-1) + name[at+1:]
+	}
+	return name
 }
 
 // spec is the declaration of a field.

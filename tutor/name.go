@@ -96,7 +96,26 @@ func (l *Lesson) names() entry.Names {
 	add(true)
 	add(false)
 	l.otherwise(names)
+	l.oneDirection(names)
 	return names
+}
+
+// oneDirection calls the one direction that is asked θ, where nothing else is.
+func (l *Lesson) oneDirection(names entry.Names) {
+	asked := ""
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; q.Turns && q.Answer {
+			if asked != "" {
+				return
+			}
+			asked = q.Name
+		}
+	}
+	for _, s := range []string{"theta", "θ"} {
+		if _, taken := names[s]; !taken && asked != "" {
+			names[s] = asked
+		}
+	}
 }
 
 // otherwise adds what books call a quantity beside its symbol (common

@@ -69,7 +69,7 @@ func (p pull) bearing() Quantity {
 // force's number, "" where there is none.
 func (p pull) given(twin string) []Quantity {
 	m, d := p.magnitude(), p.bearing()
-	m.Given, d.Given = true, true
+	m.Given, d.Given, d.Heading = true, true, p.heading
 	if twin != "" {
 		m.Twin, d.Twin = "F"+twin, "theta"+twin
 	}

@@ -65,6 +65,9 @@ var angleSlips = []Slip{
 		return nil
 	}},
 	{ID: "other-axis", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
+		if q := c.symbol(n); q != nil && c.quantity.Given && q.Turns {
+			return c.lesson.otherAxis(q)
+		}
 		if c.isDirection(n) || c.quantity.Turns && c.atRoot() {
 			return one(expr.Sub(expr.Deg(90), n))
 		}
@@ -100,4 +103,15 @@ var angleSlips = []Slip{
 		whole, part := math.Modf(math.Round(v*1e9) / 1e9) // 33°, not 32° and sixty minutes
 		return []float64{whole + part*0.6}
 	}},
+}
+
+// otherAxis is a direction given, its angle taken from the other axis: of 43°
+// above −x, 47° above −x too.
+func (l *Lesson) otherAxis(q *Quantity) []expr.Node {
+	all := one(expr.Sub(expr.Deg(90), expr.S(q.Name)))
+	if h := q.Heading; h.Form != statics.Slope && h != (statics.Heading{}) && h.Turn > 0 && h.Turn.Degrees() < 90 && !(h.Form == statics.FromAxis && h.Axis == statics.PlusX) {
+		h.Turn = 90*statics.Degree - h.Turn
+		all = append(all, l.literal(q, degrees(h.Angle())))
+	}
+	return all
 }

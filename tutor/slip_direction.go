@@ -60,7 +60,16 @@ var directionSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "slope-inverted", Scope: InKind, Prior: 2},
+	{ID: "slope-inverted", Prior: 4, Rule: func(c *context, n expr.Node) []expr.Node { // of a direction given so
+		q := c.symbol(n)
+		if q == nil || !q.Given || q.Heading.Form != statics.Slope {
+			return nil
+		}
+		if h, ok := q.Heading.Legs(q.Heading.Run, q.Heading.Rise); ok && h.Rise != h.Run {
+			return one(c.lesson.literal(q, degrees(h.Angle())))
+		}
+		return nil
+	}},
 	{ID: "leg-over-leg", Scope: InKind, Prior: 1},
 	{ID: "known-added", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
 		if l, r, ok := bin(n, expr.OpSub); ok && c.isComponent(l) && c.isComponent(r) {

@@ -5,7 +5,10 @@ import "closingside/statics/expr"
 // Mistakes with trigonometry and the calculator (common practice, except
 // where the rule's comment names a definition).
 var trigSlips = []Slip{
-	{ID: "sine-cosine-swapped", Prior: 3, Rule: func(_ *context, n expr.Node) []expr.Node {
+	{ID: "sine-cosine-swapped", Prior: 3, Rule: func(c *context, n expr.Node) []expr.Node {
+		if q := c.symbol(n); q != nil && c.quantity.Given && q.Turns { // in both components, as if from the other axis
+			return c.lesson.otherAxis(q)
+		}
 		k, ok := n.(expr.Fn)
 		if to, swap := otherKey[k.Func]; ok && swap {
 			k.Func = to

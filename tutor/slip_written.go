@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"closingside/statics"
@@ -33,16 +34,68 @@ var writtenSlips = []Slip{
 		return swappedDigits(v, c.quantity.Dim)
 	}},
 	{ID: "given-miscopied", Prior: 1.5, Rule: func(c *context, n expr.Node) []expr.Node {
+		if a, ok := n.(expr.Ang); ok && !c.quantity.Given {
+			return c.lesson.miscopiedTurn(a)
+		}
 		q := c.symbol(n)
 		if q == nil || !q.Given {
 			return nil
 		}
 		var out []expr.Node
-		for _, v := range miscopies(q.True) {
+		for _, v := range q.miscopied() {
 			out = append(out, c.lesson.literal(q, v))
 		}
 		return out
 	}},
+}
+
+// miscopied lists what a given becomes when a number of it is miscopied as the
+// statement shows it: S 57 E for S 75 E, 4:51 for 4:15.
+func (q *Quantity) miscopied() []float64 {
+	h := q.Heading
+	var out []float64
+	add := func(h statics.Heading, ok bool) {
+		if ok {
+			out = append(out, degrees(h.Angle()))
+		}
+	}
+	switch {
+	case h.Form == statics.Slope:
+		for _, v := range miscopies(h.Rise) {
+			add(h.Legs(v, h.Run))
+		}
+		for _, v := range miscopies(h.Run) {
+			add(h.Legs(h.Rise, v))
+		}
+	case q.Turns && h != (statics.Heading{}):
+		for _, v := range miscopies(degrees(h.Turn)) {
+			h.Turn = statics.Angle(v) * statics.Degree
+			add(h, true)
+		}
+	default:
+		return miscopies(q.True)
+	}
+	return out
+}
+
+// miscopiedTurn is an angle that stands in a formula as the statement shows it,
+// miscopied; nil for any other.
+func (l *Lesson) miscopiedTurn(a expr.Ang) []expr.Node {
+	v := expr.Eval(a, nil)
+	shown := slices.ContainsFunc(l.Problem.Items, func(it Item) bool {
+		return slices.ContainsFunc(it.Fields, func(f Field) bool {
+			h := f.Heading
+			return h != (statics.Heading{}) && h.Form != statics.Slope && degrees(h.Turn) == v && v != 0
+		})
+	})
+	if !shown {
+		return nil
+	}
+	var out []expr.Node
+	for _, x := range miscopies(v) {
+		out = append(out, expr.Deg(x))
+	}
+	return out
 }
 
 // swappedDigits is v as written at 4 digits (an angle to hundredths), with each

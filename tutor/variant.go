@@ -103,6 +103,7 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 	}
 	if q.Equation {
 		add(0, "sine-cosine-swapped", slipByID("sine-cosine-swapped").Prior, everyKey(q.Routes[0].Tree))
+		add(0, "magnitudes-for-components", slipByID("magnitudes-for-components").Prior, wholeForces(q.Routes[0].Tree))
 	}
 	for _, v := range l.solved(q) {
 		add(len(q.Routes), v.id, v.prior, v.tree)

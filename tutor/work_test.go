@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"testing"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 
 	"github.com/stretchr/testify/assert"
@@ -67,6 +68,9 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 			w := NewWork(l, DefaultSettings())
 			for _, o := range w.now(q).slipsIn(i) {
 				entry := strconv.FormatFloat(roundedEntry(q, o.came()), 'f', -1, 64)
+				if q.Dim == statics.DimAngle { // 28.20, not 28.2
+					entry = strconv.FormatFloat(o.came(), 'f', 2, 64)
+				}
 				r := w.judge(q, entry)
 				if r.Verdict == Correct { // the slip does not leave the band
 					continue

@@ -3,6 +3,7 @@ package entry
 import (
 	"math"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -193,9 +194,23 @@ func (p *parser) looksLikeRadians(f expr.Func, n expr.Node, first int) bool {
 		n = minus.X
 	}
 	if v, ok := n.(expr.Num); ok {
-		return p.leaves[first].num.decimals >= 2 && v.Value <= wholeTurn
+		return p.leaves[first].num.decimals >= 2 && v.Value <= wholeTurn && !p.scope.holdsAngle(v.Value)
 	}
 	return partOfPi(n)
+}
+
+// holdsAngle reports whether an angle has this value here, or its opposite: a
+// small angle that the learner found looks like radians, and is none.
+func (sc *Scope) holdsAngle(v float64) bool {
+	if sc == nil || sc.Known == nil || sc.Dims == nil {
+		return false
+	}
+	for _, name := range sc.Names {
+		if dim, ok := sc.Dims(name); ok && dim == statics.DimAngle && math.Abs(sc.Known(name)) == v {
+			return true
+		}
+	}
+	return false
 }
 
 // partOfPi reports whether n is a multiple of π, no larger than a turn, of

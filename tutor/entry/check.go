@@ -3,6 +3,7 @@ package entry
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -76,6 +77,11 @@ func (sc *Scope) unknown(t, before, next token) {
 	if before.kind == tNumber {
 		if u := unitText(sc.Unit); u != "" {
 			t.fail("unknown-behind", "name", t.name, "unit", u)
+		}
+	}
+	if force := strings.TrimRight(t.name, "xy"); len(t.name) == len(force)+1 {
+		if _, ok := sc.Names[force]; ok {
+			t.fail("unknown-part", "name", t.name, "force", force)
 		}
 	}
 	if near != "" {

@@ -20,8 +20,9 @@
 //   - -2^2 is −(2²) = −4, and 2^3^2 is 2^(3²).
 //   - An implied product binds more tightly than a fraction: 1/2x is 1/(2·x),
 //     a/2(3)(4) is a/(2·3·4). A product written with · does not: 1/2·x is
-//     (1/2)·x. In a force or a sum of forces, where only a multiple of a force
-//     fits, 4/5 T is (4/5)·T, and in a sum 4/5T is too.
+//     (1/2)·x. Where a force or a sum of forces is asked, and only a multiple of
+//     a force fits, 4/5 T and 4/5T are (4/5)·T; so is 4/5(410), the legs of a
+//     slope triangle before one number in brackets.
 //   - R² = … is read as the square root of what follows.
 //   - A function without brackets takes what stands right behind it, with names
 //     that follow: cos 2·30 is (cos 2)·30, cos 2θ is cos(2·θ), sin 87/2 is

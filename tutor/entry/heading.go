@@ -74,6 +74,7 @@ type headingParser struct {
 	turn  *item         // the angle read
 	from  string        // the thing it is told from, "" where that is an axis
 	bare  bool          // a sense is told, and not from what
+	open  bool          // above or below an axis, and not which end of it
 	base  statics.Angle // the direction of that thing
 }
 
@@ -253,6 +254,7 @@ func (p *headingParser) heading() statics.Heading {
 	if !turned && p.is(0, ways...) {
 		side := p.axisOf(ways...)
 		p.accept("of")
+		p.open = p.is(0, "x", "y")
 		return p.checked(statics.Toward(statics.Beside, p.axis(), side, turn))
 	}
 	if !turned && p.is(0, compass...) {

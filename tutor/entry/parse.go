@@ -1,6 +1,7 @@
 package entry
 
 import (
+	"math"
 	"strconv"
 
 	"closingside/statics"
@@ -106,19 +107,38 @@ func (p *parser) product() expr.Node {
 	}
 }
 
-// fractionOfForce tells a fraction of two numbers before the name of a force,
-// where a force or a sum of forces is asked: 4/5 T can only be (4/5)·T there.
-// The denominator is at hand.
+// fractionOfForce tells a fraction of two numbers before a force: its name, where
+// a force or a sum of forces is asked, as 4/5 T can only be (4/5)·T there; or, of
+// the legs of a slope triangle, one number in brackets, as 4/5(410). The
+// denominator is at hand.
 func (p *parser) fractionOfForce() bool {
 	sc := p.scope
-	if !sc.Equation && sc.Dim != statics.DimForce || p.pos < 2 || p.tokens[p.pos-2].kind != tNumber || p.peek().kind != tNumber {
+	if p.pos < 2 || p.tokens[p.pos-2].kind != tNumber || p.peek().kind != tNumber {
 		return false
 	}
 	next := p.tokens[p.pos+1]
-	if next.kind != tName || sc.Dims == nil || !sc.Equation && next.from == p.peek().to { // 1/2x, as documented
+	if next.kind == tOpen && leg(p.tokens[p.pos-2]) && leg(p.peek()) {
+		inside := p.tokens[p.pos+2]
+		end := p.tokens[min(p.pos+3, len(p.tokens)-1)]
+		if end.kind == tUnit {
+			end = p.tokens[min(p.pos+4, len(p.tokens)-1)]
+		}
+		return end.kind == tClose && (inside.kind == tNumber || p.isForce(inside))
+	}
+	return (sc.Equation || sc.Dim == statics.DimForce) && p.isForce(next)
+}
+
+// leg tells a number that may be a side of a slope triangle.
+func leg(t token) bool {
+	return t.num.value >= 1 && t.num.value < 100 && t.num.value == math.Trunc(t.num.value)
+}
+
+// isForce tells the name of a force.
+func (p *parser) isForce(t token) bool {
+	if t.kind != tName || p.scope.Dims == nil {
 		return false
 	}
-	dim, ok := sc.Dims(next.name)
+	dim, ok := p.scope.Dims(t.name)
 	return ok && dim == statics.DimForce
 }
 
@@ -130,7 +150,8 @@ func (p *parser) doubtFraction(from int) {
 	}
 	next := p.tokens[from+1]
 	switch next.kind {
-	case tName, tOpen, tPi:
+	case tOpen:
+	case tName, tPi:
 		if next.from == p.tokens[from].to { // 1/2x, as documented
 			return
 		}

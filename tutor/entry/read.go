@@ -73,6 +73,7 @@ type Reading struct {
 	Literals    []Literal
 	Heading     statics.Heading // of a direction, from the thing as if that were +x
 	From        string          // the thing given that it was told from; "" for an axis
+	Open        bool            // a direction above or below an axis, of which it is not told which end
 	Bare        bool            // a direction of which the sense is told, and not from what: 20° clockwise
 }
 
@@ -112,7 +113,7 @@ func (p *headingParser) worded() bool {
 func (p *headingParser) directed() Reading {
 	v, n := (p.base + p.found.Angle()).Degrees(), p.number()
 	return Reading{Form: Direction, Value: v, Halves: n.halves(), Digits: n.digits, Decimals: n.decimals,
-		Unit: "deg", UnitWritten: true, Tree: expr.Deg(v), Heading: p.found, From: p.from, Bare: p.bare}
+		Unit: "deg", UnitWritten: true, Tree: expr.Deg(v), Heading: p.found, From: p.from, Bare: p.bare, Open: p.open}
 }
 
 func read(s string, sc Scope) (r Reading, err *Error) {

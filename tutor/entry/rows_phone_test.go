@@ -107,7 +107,13 @@ R: (3²+4²)^1/2 → error 9+2 power-half
 R: 4^1/2 → error 3+2 power-half
 R: (3²+4²)^(1/2) → expression 5 | (3² + 4²)^(1/2)
 R: 4/5 P → expression 272 | (4/5)·F1
-R: 4/5P → expression 0.00235294 | 4/(5·F1)
+R: 4/5P → expression 272 | (4/5)·F1
+R: -3/5(410) → expression -246 | −(3/5)·410
+R: 3/5(410 N) → expression 246 N | (3/5)·410
+R: 8/17(400)+15/17(450)-520cos43 → expression 204.99 | (8/17)·400 + (15/17)·450 − 520·cos 43
+R: 466000/2(340)(610) → error 1+18 fraction
+balance: T1y + T2y - 80 = 0 → error 1+3 unknown-part
+balance: 3/5(T1) = 4/5(80) → equation (3/5)·T1 = (4/5)·80
 R: 4/5 P cos 60 → expression 136 | (4/5)·F1·cos 60
 balance: 4/5 T1 - 3/5T2 = 0 → equation (4/5)·T1 − (3/5)·T2 = 0
 beta: 4/5 P → error 1+5 fraction

@@ -148,7 +148,8 @@ R: 2·340·610 cos 87° → expression 21709 | 2·340·610·cos 87°
 R: 340(cos 25)(2) → expression 616.289 | 340·cos(25)·2
 R: (340)610 → expression 207400 | 340·610
 R: 2[3+{4}] → expression 14 | 2·(3 + 4)
-R: 1/2P → expression 0.00147059 | 1/(2·F1)
+R: 1/2P → expression 170 | (1/2)·F1
+beta: 1/2theta → error 1+8 not-linear
 R: 1/2·P → expression 170 | (1/2)·F1
 R: P/2(3)(4) → expression 14.1667 | F1/(2·3·4)
 R: -2^2 → expression -4 | −2²

@@ -30,6 +30,7 @@ var reader = map[string]string{
 	"entry.vector":            "“{letter}” makes this a vector, and one value is asked here: enter each component, and the magnitude, in its own box.",
 	"entry.unknown-name":      "“{name}” is not a name in this problem: use the letters of the sketch, or numbers.",
 	"entry.unknown-function":  "“{name}” is neither a name in this problem nor a function that can be read: use √, sin, cos, tan and their inverses.",
+	"entry.unknown-part":      "“{name}” is not a name in this problem: write that part with {force} and its angle.",
 	"entry.unknown-name-near": "“{name}” is not a name in this problem: is {near} meant?",
 	"entry.not-found-yet":     "{name} has no value yet: find it first, or write this with what you already have.",
 	"entry.own":               "{name} is what is asked here, so it can't be part of its own value: write it with other quantities.",
@@ -96,6 +97,7 @@ var reader = map[string]string{
 	"entry.heading-unit":       "“{unit}” is no unit of angle: write degrees, or rad behind the number.",
 	"entry.heading-range":      "There is no such direction: beside an axis the angle runs from 0° to 90° towards one of its two neighbours, as N 60 E does.",
 	"entry.heading-side":       "On which side is this angle? Write it like 20° right of the vertical, or 20° clockwise from +y.",
+	"entry.heading-end":        "From which end of the axis is this angle? Write the axis with its sign, as in 30° below −x or 20° left of −y.",
 	"entry.heading-slope":      "A slope is two plain lengths, rise and run: write it like 3:4 up left.",
 	"entry.heading-ways":       "Which way does the slope go? Write it behind, as in 3:4 up left.",
 }

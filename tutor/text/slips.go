@@ -126,6 +126,7 @@ var slips = map[string]string{
 	"slip.any.ask.given":             "Look up {at} in the statement. Is that what you used?",
 	"slip.given-miscopied.ask.given": "Compare the {at} you used with the statement, digit by digit. Are they the same?",
 	"slip.other-force.ask.given":     "Look up {at} in the statement. Did you use that, or what belongs to another force?",
+	"slip.slope-inverted.ask.given":  "Which leg of the slope triangle lies along x, and which along y? Look at the one that gives {at}.",
 	"slip.other-axis.ask.given":      "Look up {at} in the statement. From which axis is it measured?",
 	"slip.negative-axis.ask.given":   "Look up {at} in the statement. From which end of the x axis is it counted?",
 	"slip.clockwise.ask.given":       "Look up {at} in the statement. Which way round is it measured?",
