@@ -43,7 +43,23 @@ func (s *state) carried(q int) *table {
 			}
 		})
 	}
-	return s.newTable(q, out)
+	return s.newTable(q, s.onward(out, q))
+}
+
+// onward appends what follows by a way on from wrong entries that is never
+// taken in the head.
+func (s *state) onward(out []guess, q int) []guess {
+	l := s.w.Lesson
+	for k, tree := range l.Quantities[q].Onward {
+		rests, prog := l.reads(tree)&s.wrong, l.prep.onward[q][k]
+		v := prog.Run(s.own, &s.tape)
+		if rests == 0 || math.IsNaN(v) {
+			continue
+		}
+		o := &outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, from: s.first(rests), tree: tree, prog: prog, start: s.own}
+		out = append(out, guess{value: v, weight: shareOther, first: o})
+	}
+	return out
 }
 
 // carriedIDs stands for the ids of what holds no slip.

@@ -34,7 +34,7 @@ var obliqueComponents = Kind{
 	Build:  buildObliqueComponents,
 	Scenes: scenesObliqueComponents,
 	Draw:   drawObliqueComponents,
-	Rule:   "ncv5",
+	Rule:   "zmbt",
 	Bank: []Source{
 		oblique("A tug's pull is carried by two lines of a bridle.", force("P", "560 N", "70 deg"), axis("u", "25 deg"), axis("v", "118 deg")),
 		oblique("The pull of a mooring is split along the quay and along a finger of the jetty.", force("M", "6.4 kN", "52 deg"), axis("a", "0 deg"), axis("b", "75 deg")),
@@ -133,7 +133,7 @@ func (t *triangle) oblique(names [2]string) *Lesson {
 		near, far := []expr.Node{beta, alpha}[i], []expr.Node{alpha, beta}[i] // to this axis, and to the other
 		q := p.magnitude()
 		q.Answer, q.Twin, q.Signed = true, []string{"Fv", "Fu"}[i], t.first.back || t.second.back
-		q.Routes = append(append(t.sideRoutes(i), t.twoEquations(i)), t.oneEquation(i)...)
+		q.Routes, q.Onward = append(t.sideRoutes(i), t.twoEquations(i)), t.oneEquation(i)
 		for _, tree := range []expr.Node{expr.Mul(t.result.force(), expr.Cos(near)), expr.Mul(t.result.force(), expr.Sin(far)), expr.Div(t.result.force(), expr.Cos(near))} {
 			if p.back {
 				tree = expr.Neg{X: tree}
@@ -167,12 +167,12 @@ func (t *triangle) twoEquations(i int) Route {
 }
 
 // oneEquation is side i from the other one, by what both have along x or y.
-func (t *triangle) oneEquation(i int) []Route {
+func (t *triangle) oneEquation(i int) []expr.Node {
 	own, other := t.first, t.second
 	if i == 1 {
 		own, other = other, own
 	}
-	var routes []Route
+	var ways []expr.Node
 	for _, along := range []struct {
 		axis string
 		key  func(expr.Node) expr.Node
@@ -182,9 +182,9 @@ func (t *triangle) oneEquation(i int) []Route {
 			continue
 		}
 		left := expr.Sub(expr.S("F"+along.axis), expr.Mul(expr.S(other.name), along.key(expr.S(other.dir))))
-		routes = append(routes, Route{"along-" + along.axis, "along-axis", ByComponents, expr.Div(left, along.key(expr.S(own.dir)))})
+		ways = append(ways, expr.Div(left, along.key(expr.S(own.dir))))
 	}
-	return routes
+	return ways
 }
 
 // leastAlong is how much of a side must lie along an axis for it to be found from

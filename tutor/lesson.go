@@ -55,6 +55,7 @@ type Quantity struct {
 	True     float64      // from the vector solution; NaN where there is none
 	Also     float64      // its value in the other solution; NaN where there is none, or the same
 	Routes   []Route      // the first is the one a worked solution takes
+	Onward   []expr.Node  // ways on from what is entered that nobody takes in the head
 	Mistakes []Mistake    // route-bound wrong ways
 
 	// How the quantity stands to others, for the rules that exchange one for

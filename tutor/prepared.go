@@ -13,14 +13,15 @@ import (
 // prepared is what judging needs of a lesson and no entry changes. It is made
 // once, when the first entry is judged.
 type prepared struct {
-	routes   [][]routeFacts // by quantity, by route
-	made     []sync.Once    // of variants
-	variants [][]variant    // by quantity, see variantsOf
-	pairs    [][]variant    // by quantity: two slips in one formula; made when first asked
-	doubles  []doubles      // by quantity: two slips together
-	wrong    []wrongStep    // by quantity
-	heads    []drift        // by quantity, see inHead
-	upstream []set          // by quantity: what it may be worked from
+	routes   [][]routeFacts    // by quantity, by route
+	onward   [][]*expr.Program // by quantity, see Quantity.Onward
+	made     []sync.Once       // of variants
+	variants [][]variant       // by quantity, see variantsOf
+	pairs    [][]variant       // by quantity: two slips in one formula; made when first asked
+	doubles  []doubles         // by quantity: two slips together
+	wrong    []wrongStep       // by quantity
+	heads    []drift           // by quantity, see inHead
+	upstream []set             // by quantity: what it may be worked from
 	givens   set
 	modes    []mode
 
@@ -104,6 +105,11 @@ func (l *Lesson) ready() *prepared {
 				facts = append(facts, l.facts(q, j))
 			}
 			p.routes = append(p.routes, facts)
+			var onward []*expr.Program
+			for _, tree := range q.Onward {
+				onward = append(onward, l.compile(tree))
+			}
+			p.onward = append(p.onward, onward)
 		}
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
 		l.prep = p

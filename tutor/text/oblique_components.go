@@ -36,7 +36,6 @@ func init() {
 		"oblique-components.Fv.what":    "the component of {F} along the second axis",
 		"oblique-components.Fv.look":    "In the triangle of {F} and its two components, which angle faces this side, and which angle faces {F}? The triangle has no right angle.",
 
-		"principle.along-axis":    "Along x, and along y, the two components together have what the force has: with one of them found, what is left there is the other's part.",
 		"principle.two-equations": "Along x and along y the two components together have what the force has. Take one unknown out of the two equations.",
 	})
 }
