@@ -94,11 +94,25 @@ const (
 // inCell is the probability that the value of a cell is typed as v ± half.
 func (t *table) inCell(c *cell, v, half float64) float64 {
 	q := &t.s.w.Lesson.Quantities[t.q]
-	p := q.signed(v, c.value, c.below) * t.inCellOf(q, c, v, half)
-	if o := t.guesses[c.from].first; o.rounded != nil && o.exact && half < 0.2*o.rounded.half() {
-		p *= shareZerosKept
+	if o := t.likeliest(c).first; o.rounded != nil && o.exact { // a value rounded in being written
+		p := within(q.gap(v, c.value) <= half*(1+1e-9))
+		if half < 0.2*o.rounded.half() {
+			p *= shareZerosKept
+		}
+		return p
 	}
-	return p
+	return q.signed(v, c.value, c.below) * t.inCellOf(q, c, v, half)
+}
+
+// likeliest is the guess of a cell of most weight.
+func (t *table) likeliest(c *cell) *guess {
+	best := &t.guesses[c.from]
+	for i := c.from; i < c.to; i++ {
+		if t.guesses[i].weight > best.weight {
+			best = &t.guesses[i]
+		}
+	}
+	return best
 }
 
 // shareZerosKept is how often a value kept to few digits is written with zeros

@@ -129,20 +129,15 @@ func (t *table) outcome(c *cell) outcome {
 		}
 	}
 	all.value, all.weight = c.value, c.weight
-	all.unentered = t.unentered(ways)
+	all.unentered = t.unentered(c)
 	return all
 }
 
 // unentered is what the likeliest of the guesses of a cell comes to from true
 // values in the place of those entered; 0 where nothing is entered, or where it
 // is not worked from entries.
-func (t *table) unentered(ways []guess) float64 {
-	g := &ways[0]
-	for i := range ways {
-		if ways[i].weight > g.weight {
-			g = &ways[i]
-		}
-	}
+func (t *table) unentered(c *cell) float64 {
+	g := t.likeliest(c)
 	s, o := t.s, g.first
 	if s.standing == 0 || o.prog == nil || len(o.start) == 0 || &o.start[0] != &s.own[0] {
 		return 0
