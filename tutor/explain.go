@@ -11,7 +11,7 @@ import (
 
 // explain looks for what is behind a wrong value.
 func (w *Work) explain(q *Quantity, r *Reply) {
-	w.explainAs(q, r, w.weighWith(q, r.Reading, w.overTurn(q, r.Reading)))
+	w.explainAs(q, r, w.weigh(q, r.Reading, w.overTurn(q, r.Reading)...))
 	w.escalate(q, r)
 }
 

@@ -95,13 +95,9 @@ type group struct {
 	table *table
 }
 
-// weigh ranks every hypothesis about a wrong entry, and "nothing explains it".
-func (w *Work) weigh(q *Quantity, r entry.Reading) weighed {
-	return w.weighWith(q, r, nil)
-}
-
-// weighWith ranks them where more than meanings finds may have been meant.
-func (w *Work) weighWith(q *Quantity, r entry.Reading, more []meant) weighed {
+// weigh ranks every hypothesis about a wrong entry, and "nothing explains it";
+// more is what may have been meant beside what meanings finds.
+func (w *Work) weigh(q *Quantity, r entry.Reading, more ...meant) weighed {
 	if len(r.Halves) == 0 {
 		r.Halves = []float64{w.formulaHalf(q, r)}
 	}

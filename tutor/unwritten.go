@@ -64,9 +64,8 @@ func (w *Work) prefixed(q *Quantity, r entry.Reading) []meant {
 	return all
 }
 
-// overTurn is what an angle of a full turn or more may have been meant as: the
-// point may stand one place further on. It is looked at only where the same
-// angle within a turn is not explained.
+// overTurn is what an angle of a full turn or more may have been meant as, beside
+// the same angle within a turn: the point may stand one place further on.
 func (w *Work) overTurn(q *Quantity, r entry.Reading) []meant {
 	if !q.circular() || math.Abs(r.Value) < 360 || !q.Turns && (r.Value < 0 || r.Value >= 540) || r.Form == entry.Expression || r.Form == entry.Affine {
 		return nil
