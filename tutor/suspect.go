@@ -1,0 +1,83 @@
+package tutor
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"closingside/tutor/entry"
+)
+
+// suspect is o as an explanation of an entry: where the form of an expression
+// tells its ids apart, of those that lead to it.
+func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
+	s := Suspect{IDs: o.ids, Probability: p, At: o.at, Likely: o.lead(), value: o.value, unentered: o.unentered}
+	if ids := o.told(w, r); len(ids) > 0 {
+		s.Likely = ids[0]
+		slices.Sort(ids)
+		s.IDs = ids
+	}
+	return s
+}
+
+// addSuspect adds a suspect, those of higher probability before it. One of the
+// same value is told as the same; so is one whose ids are among those of
+// another, made at another place or by another route, one that shares an id with
+// another and a value to the digits written, half a unit of which is given, and
+// one that only the rounding of what was entered tells from another.
+func (q *Quantity) addSuspect(all []Suspect, s Suspect, half float64) []Suspect {
+	for i := range all {
+		o := &all[i]
+		switch {
+		case among(s.IDs, o.IDs):
+		case among(o.IDs, s.IDs):
+			o.IDs = s.IDs
+		case q.gap(o.value, s.value) <= q.alike(), q.gap(o.value, s.value) <= half && share(o.IDs, s.IDs), q.sameUnentered(*o, s, half):
+			o.IDs = bothIDs(o.IDs, s.IDs)
+		default:
+			continue
+		}
+		o.Probability += s.Probability
+		return all
+	}
+	return append(all, s)
+}
+
+// afterRounding is how many half units of an entry's last digit two values may
+// lie apart by what was rounded in the entries before it.
+const afterRounding = 40
+
+// sameUnentered tells whether two suspects come to the same but for what was
+// rounded in the entries they are worked from.
+func (q *Quantity) sameUnentered(a, b Suspect, half float64) bool {
+	return a.unentered != 0 && b.unentered != 0 && q.gap(a.value, b.value) <= afterRounding*half && q.gap(a.unentered, b.unentered) <= q.alike()
+}
+
+// bothIDs is the ids of two lists in order: single slips, then two together.
+func bothIDs(a, b []string) []string {
+	ids := slices.Concat(a, b)
+	slices.SortFunc(ids, singlesFirst)
+	return slices.Compact(ids)
+}
+
+func singlesFirst(a, b string) int {
+	return cmp.Or(strings.Count(a, "+")-strings.Count(b, "+"), strings.Compare(a, b))
+}
+
+// share tells whether two lists have an id in common.
+func share(a, b []string) bool {
+	return slices.ContainsFunc(a, func(id string) bool { return slices.Contains(b, id) })
+}
+
+// among tells whether every id of some is one of all.
+func among(some, all []string) bool {
+	return !slices.ContainsFunc(some, func(id string) bool { return !slices.Contains(all, id) })
+}
+
+// leastShown is the probability from which a suspect is listed beside a likelier
+// one; leastWeighed that from which an explanation is looked at.
+const (
+	leastShown   = 0.005
+	leastWeighed = 0.0005
+	maxWeighed   = 40
+)
