@@ -15,7 +15,7 @@ func TestMistakesToldApart(t *testing.T) {
 	rows := []struct {
 		name           string
 		problem        string // magnitudes in N and directions in degrees
-		entries, slips string // slips: the ids of the first, the from or the note of others
+		entries, slips string // slips: the ids of the first, where it is carried from, or what was rounded
 		verdict        Verdict
 	}{
 		{"a sign lost behind an arctangent, the quadrant by the signs left", "54.62 293 89.35 344", "Rx 107.2, Ry -74.91, theta -145.05", "sign-lost", SlipFound},
@@ -31,7 +31,7 @@ func TestMistakesToldApart(t *testing.T) {
 		{"three digits of a cosine: 54.62 · 0.391", "54.62 293 89.35 344", "F1x 21.4", "Px", EarlyRounding},
 		{"carried, and hardly off in itself", "97 82 408 46", "gamma 142, R 488.1, beta 30.98", "gamma", Carried},
 		{"carried further", "97 82 408 46", "gamma 142, R 488.1, beta 30.98, theta 51.02", "gamma", Carried},
-		{"right from a coarse entry, and far from right", "97 82 408 46", "R 488.1, beta 30.98", "", EarlyRounding},
+		{"right from a coarse entry, and far from right", "97 82 408 46", "R 488.1, beta 30.98", "P² + R²", EarlyRounding},
 		{"carried to within a tenth of a degree", "180 188 135 224", "gamma 142, R 298.2, beta 16.26", "gamma", Carried},
 		{"carried, or a slip that gives nearly the same", "1300 34 1100 359", "phi 35, gamma 145, R 1703, beta 40.24", "R", Carried},
 	}
@@ -80,7 +80,7 @@ func TestDigitsOfAnAngleMovedAndExchanged(t *testing.T) {
 func TestOneDigitLessThroughout(t *testing.T) {
 	w := NewWork(pair(t, "640 N", "-23 deg", "860 N", "84 deg"), DefaultSettings())
 	q := w.Lesson.Quantity("beta")
-	// by the cosine law, with three digits kept of every square, product and ratio
+	// no further off than the cosine law with three digits kept may carry it
 	r := w.Enter("beta", w.Lesson.Show(q, q.True+0.3, Digits{3, 1}))
 	require.Equal(t, EarlyRounding, r.Verdict, r.Feedback)
 	assert.Equal(t, 3, r.Rounded.Digits)

@@ -78,7 +78,8 @@ func (w *Work) keep(name string, s *state) *state {
 // stood is a wrong entry or an equation, and the entry on which it rests.
 type stood struct {
 	name, root string
-	at         int // when an equation was made; a value tells itself apart
+	half       float64 // how finely it was written
+	at         int     // when an equation was made; a value tells itself apart
 }
 
 // order is what may be carried to q depends on beside the values entered: which
@@ -88,7 +89,11 @@ func (w *Work) order(q *Quantity) []stood {
 	for i := range w.Lesson.Quantities {
 		o := &w.Lesson.Quantities[i]
 		if at, ok := w.latest[o.Name]; ok && o != q && (o.Equation || !w.Found(o.Name)) {
-			all = append(all, stood{o.Name, w.root(o.Name), at})
+			half := 0.0
+			if halves := w.Past[at].Reading.Halves; len(halves) > 0 {
+				half = halves[0]
+			}
+			all = append(all, stood{o.Name, w.root(o.Name), half, at})
 		}
 	}
 	slices.SortFunc(all, func(a, b stood) int { return a.at - b.at })
