@@ -117,7 +117,7 @@ func (w *Work) shortened(q *Quantity, r entry.Reading) *Rounded {
 		scale = 1
 	}
 	truth := q.True
-	if q.Turns {
+	if q.circular() {
 		truth += 360 * math.Round((r.Value-q.True)/360)
 	}
 	coarsest := r.Halves[len(r.Halves)-1]

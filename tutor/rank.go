@@ -143,27 +143,33 @@ const finestAngle = 5e-4
 
 func finestOf(v float64) float64 { return finestAngle * min(1, math.Abs(v)) }
 
-// anyWriting is an entry for q as it would be in any writing of the same angle:
+// finestRel is how closely any value can be compared, against its size: two
+// formulas for it differ by that when worked with the calculator's last digits.
+const finestRel = 1e-12
+
+// anyWriting is an entry for q as it would be in any writing of the same value:
 // a direction however many turns it is written with, an angle of the figure
-// that is a turn too large; in degrees, radians, or minutes and seconds.
+// that is a turn too large or too small; in degrees, radians, or minutes and
+// seconds; with more digits than a calculator works with.
 func (q *Quantity) anyWriting(r entry.Reading) entry.Reading {
+	fine := finestRel * math.Abs(r.Value)
 	switch {
-	case !q.circular():
-		return r
 	case q.Turns:
 		r.Value = math.Round(wrap(r.Value)*1e9) / 1e9
-	case r.Value >= 360 && r.Value < 540:
+	case q.circular() && r.Value >= 360 && r.Value < 540:
 		r.Value -= 360
+	case q.circular() && r.Value < -180 && r.Value > -360:
+		r.Value += 360
 	}
-	if r.Form != entry.Expression {
-		fine := finestOf(r.Value)
+	if q.circular() && r.Form != entry.Expression {
+		fine = finestOf(r.Value)
 		if fine == finestAngle {
 			r.Value = math.Round(r.Value/fine*5) * fine / 5
 		}
-		r.Halves = slices.Clone(r.Halves)
-		for i := range r.Halves {
-			r.Halves[i] = max(r.Halves[i], fine)
-		}
+	}
+	r.Halves = slices.Clone(r.Halves)
+	for i := range r.Halves {
+		r.Halves[i] = max(r.Halves[i], fine)
 	}
 	return r
 }

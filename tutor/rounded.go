@@ -125,7 +125,7 @@ func (s *state) roundedIn(q int) []outcome {
 			node, symbol := f.prog.Node(p), f.prog.Symbol(p)
 			dim := dimensionAt(f.prog, p)
 			switch {
-			case f.prog.Constant(p) || symbol < 0 && p == len(values)-1:
+			case f.prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.multiple(node):
 				continue
 			case symbol >= 0:
 				if l.Quantities[symbol].Given || s.standing.has(symbol) || seen.has(symbol) {
@@ -153,6 +153,18 @@ func (s *state) roundedIn(q int) []outcome {
 		}
 	}
 	return out
+}
+
+// multiple tells whether n is a number times a given, such as 2·P: as clean as
+// the given, it is not rounded. (The formula with the forces exchanged has 2·Q.)
+func (l *Lesson) multiple(n expr.Node) bool {
+	number, given, ok := bin(n, expr.OpMul)
+	if !ok {
+		return false
+	}
+	s, symbol := given.(expr.Sym)
+	_, constant := number.(expr.Num)
+	return symbol && constant && l.Quantity(s.Name).Given
 }
 
 // roundedTogether lists what q comes to where every value that a route reads is

@@ -40,9 +40,10 @@ type image struct {
 	turn   float64 // of directions
 }
 
-// Swapping the forces, or turning both by the same angle, changes neither what
-// is right nor, but where the axes bring a rival close, the verdict on what a
-// slip in the triangle gives.
+// Swapping the forces changes no verdict. Turning both by the same angle does not
+// change what is right, nor the verdict on what a slip in the triangle gives, but
+// where the digits of a direction, which turn with it, may have been miscopied or
+// the axes bring a rival close.
 func TestSymmetryOfVerdicts(t *testing.T) {
 	const seed = 8
 	rng := rand.New(rand.NewPCG(seed, 1))
@@ -88,7 +89,7 @@ func TestSymmetryOfVerdicts(t *testing.T) {
 		}
 	}
 	t.Logf("%d compared, %d differ", compared, differ)
-	assert.LessOrEqual(t, differ, compared/100)
+	assert.LessOrEqual(t, differ, compared/300)
 }
 
 // slipValues is the true value of a quantity, then what slips make of it that

@@ -18,6 +18,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	halves := atRest("", heldBy("A cable", "direction: 50 deg above -x"), heldBy("B cable", "direction: 35 deg above +x"), heldBy("W weight", "force: 400 N"))
 	crossed := oblique("", force("F", "500 N", "30 deg"), axis("u", "0 deg"), axis("v", "110 deg"))
 	leaning := oblique("", force("P", "560 N", "70 deg"), axis("u", "25 deg"), axis("v", "118 deg"))
+	pulled := concurrent("Three lines.", force("A", "240 lb", "144 deg"), force("B", "770 lb", "40 deg above -x"), force("C", "160 lb", "44 deg"))
 	rows := []struct {
 		name    string
 		problem Source
@@ -27,6 +28,8 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	}{
 		{"a force left out, entered as the resultant", three, "R 504.6", SlipFound, "term-missing"},
 		{"a force left out, entered as its direction", three, "theta -170.88", SlipFound, "term-missing"},
+		{"a force left out of a sum, its components entered", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.02", SlipFound, "term-missing"},
+		{"a slip, and a force left out from the start", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.01", SlipFound, "negative-axis+term-missing"},
 		{"a slope upside down", sloped, "R 840.3", SlipFound, "slope-inverted"},
 		{"an angle from −x taken from y", sloped, "R 972.8", SlipFound, "sine-cosine-swapped other-axis"},
 		{"57 for S 75 E", oneForce("", "F", "500 N", "S 75 E"), "Fx 419.3", SlipFound, "given-miscopied"},

@@ -52,7 +52,10 @@
 // A number is known to half a unit of the last digit typed, converted with its
 // unit. The final zeros of a whole number may only hold the place: 466000 has
 // four readings, 0.5 to 500, listed finest first. 680. at the end of an entry
-// is 680 and a period.
+// is 680 and a period. An angle's zero is arbitrary, so its final zeros are
+// digits like others; written in radians, gradians, or minutes and seconds, it
+// is known to the last digit of the short decimal it was converted from:
+// 87°18′0″ is 87.3 ± 0.05.
 //
 // # What it cannot do
 //

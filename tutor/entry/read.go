@@ -56,7 +56,7 @@ type Reading struct {
 	Value float64
 	// Halves are half a unit of the last digit of a number, in the unit of
 	// Value: one for each digit that may be the last, finest first. Final
-	// zeros of a whole number may only hold the place. Empty where the value
+	// zeros of a whole number may only hold the place, but for an angle. Empty where the value
 	// is not a number as typed.
 	Halves      []float64
 	Digits      int    // significant digits of a number, final zeros counted
@@ -289,5 +289,9 @@ func (r *Reading) single(tokens []token, sc *Scope) {
 	}
 	if r.Value = expr.Eval(tree, sc.Known) * factor; math.IsNaN(r.Value) || math.IsInf(r.Value, 0) {
 		p.undefined(tree, whole)
+	}
+	if r.Form == Number && sc.Dim == statics.DimAngle && len(r.Halves) > 0 {
+		r.Halves = r.Halves[:1] // an angle's zero is arbitrary: 140° is known as 141° is
+		r.decimal()
 	}
 }

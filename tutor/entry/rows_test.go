@@ -117,8 +117,17 @@ beta: -87° → number -87 ± 0.5 deg
 beta: 1.52 rad → number 87.0896 ± 0.286479 rad
 beta: 1.52 radians → number 87.0896 ± 0.286479 rad
 beta: -1.52 rad → number -87.0896 ± 0.286479 rad
-beta: 100 grad → number 90 ± 0.45 4.5 45 gon
-beta: 100 gon → number 90 ± 0.45 4.5 45 gon
+beta: 100 grad → number 90 ± 0.45 gon
+beta: 100 gon → number 90 ± 0.45 gon
+# written another way, an angle says no more than the decimal it was: 87.3°, 87.25°
+beta: 140 → number 140 ± 0.5
+beta: 1.523672 rad → number 87.3 ± 0.05 rad
+beta: 1.5227998 rad → number 87.25 ± 0.005 rad
+beta: 87°18′0″ → number 87.3 ± 0.05 deg
+beta: 87°18′9″ → number 87.3025 ± 0.000138889 deg
+beta: 87°18′ → number 87.3 ± 0.00833333 deg
+beta: 1.5237 rad → number 87.3 ± 0.05 rad
+beta: 1.5244 rad → number 87.3417 ± 0.00286479 rad
 beta: 52°30′ → number 52.5 ± 0.00833333 deg
 beta: 52° 30' 15" → number 52.5042 ± 0.000138889 deg
 beta: 52°30’15’’ → number 52.5042 ± 0.000138889 deg
@@ -127,7 +136,7 @@ beta: 52 deg 30 min 15.5 sec → number 52.5043 ± 1.38889e-05 deg
 beta: 52°30 → error 4+2 minutes
 beta: 52°75′ → error 4+2 minutes-range
 beta: 52.5°30′ → error 1+8 minutes-decimals
-beta: 30′ → number 0.5 ± 0.00833333 0.0833333 ′
+beta: 30′ → number 0.5 ± 0.00833333 ′
 beta: -52°30′ → number -52.5 ± 0.00833333 deg
 beta: cos 52°30′ → expression 0.608761 deg | cos 52.5°
 beta: 180° − 52°30′ → expression 127.5 deg | 180° − 52.5°

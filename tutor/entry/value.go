@@ -59,6 +59,30 @@ func (r *Reading) number(leaves []leaf, factor float64) {
 	}
 }
 
+// decimal takes an angle written in other than decimal degrees (radians,
+// gradians, minutes and seconds) for the short decimal it was converted from,
+// known to that one's last digit: 87°18′0″ is 87.3° written another way, and
+// says no more. What lies between the digits written is any decimal of so many
+// places by chance; it is taken for one that chance gives once in fifteen.
+func (r *Reading) decimal() {
+	const chance, places = 1. / 15, 3
+	half := r.Halves[0]
+	if k := math.Log10(2 * half); math.Abs(k-math.Round(k)) < 1e-9 { // decimal as written
+		return
+	}
+	for d := 1; d <= places; d++ {
+		unit := math.Pow10(-d)
+		if 2*half > chance*unit {
+			return
+		}
+		if v := math.Round(r.Value/unit) / math.Pow10(d); math.Abs(v-r.Value) <= half {
+			r.Value, r.Halves = v, []float64{unit / 2}
+			r.Decimals = d
+			return
+		}
+	}
+}
+
 // unknown is the one name without a value that an affine form may have, as it
 // was typed too, or "".
 func (p *parser) unknown() (name, typed string) {

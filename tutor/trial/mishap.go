@@ -181,6 +181,18 @@ func (p *learner) twoSlips(chain []step) []slip {
 	return append(first, p.slip(at, last, &first[0])...)
 }
 
+// multiple tells whether n is a number times a given, such as 2·P, which is as
+// clean as the given.
+func (p *learner) multiple(n expr.Node) bool {
+	product, ok := n.(expr.Bin)
+	if !ok || product.Op != expr.OpMul {
+		return false
+	}
+	_, number := product.L.(expr.Num)
+	given, symbol := product.R.(expr.Sym)
+	return number && symbol && p.lesson.Quantity(given.Name).Given
+}
+
 // early draws a value inside a step, the value itself left out, and how few
 // digits of it are kept; nil where the step has no such value.
 func (p *learner) early(s step) *early {
@@ -193,7 +205,7 @@ func (p *learner) early(s step) *early {
 				sites = append(sites, site)
 			}
 		default:
-			if site > 0 {
+			if site > 0 && !p.multiple(n) {
 				sites = append(sites, site)
 			}
 		}
