@@ -109,7 +109,10 @@ type wrongStep struct {
 
 func (m *doubler) wrongIn(in int) *wrongStep {
 	w := &m.steps[in]
-	w.made.Do(func() { w.once, w.twice = m.s.slipsIn(in), m.twiceIn(in) })
+	w.made.Do(func() {
+		w.once = merge(&m.l.Quantities[in], m.s.directly(in, false))
+		w.twice = m.twiceIn(in)
+	})
 	return w
 }
 
@@ -368,8 +371,9 @@ func (m *doubler) sort() {
 	}
 }
 
-// pairable tells whether v is one slip.
-func (v *variant) pairable() bool { return len(v.forms) > 0 }
+// pairable tells whether v is one slip, and not too rare to be thought of with
+// another.
+func (v *variant) pairable() bool { return len(v.forms) > 0 && !v.lone }
 
 // apartFrom tells whether o and another slip can be told by their names.
 func (o *outcome) apartFrom(ids []string) bool {

@@ -208,12 +208,14 @@ func (s *state) workedIn(m *mode, values []float64, q, j int) bool {
 // the statement makes of it.
 func (s *state) slipsIn(q int) []outcome {
 	if s.direct[q] == nil {
-		s.direct[q] = merge(&s.w.Lesson.Quantities[q], s.directly(q))
+		s.direct[q] = merge(&s.w.Lesson.Quantities[q], s.directly(q, true))
 	}
 	return s.direct[q]
 }
 
-func (s *state) directly(q int) []outcome {
+// directly lists the same before it is merged; without those not thought of
+// together with another slip, where lone is false.
+func (s *state) directly(q int, lone bool) []outcome {
 	l := s.w.Lesson
 	quantity := &l.Quantities[q]
 	if quantity.Equation { // a wrong equation has no value
@@ -223,6 +225,9 @@ func (s *state) directly(q int) []outcome {
 	out := make([]outcome, 0, len(variants)+8)
 	for i := range variants {
 		v := &variants[i]
+		if v.lone && !lone {
+			continue
+		}
 		out = s.predictions(out, quantity, v, s.own)
 		if v.reads&s.wrong != 0 {
 			out = s.predictions(out, quantity, v, s.truth)

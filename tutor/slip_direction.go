@@ -71,6 +71,7 @@ var directionSlips = []Slip{
 		return nil
 	}},
 	{ID: "leg-over-leg", Scope: InKind, Prior: 1},
+	{ID: "legs-added", Scope: InKind, Prior: 0.2, Lone: true},
 	{ID: "known-added", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
 		if l, r, ok := bin(n, expr.OpSub); ok && c.isComponent(l) && c.isComponent(r) {
 			return one(expr.Add(l, r))
