@@ -130,7 +130,7 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 // aside stands for the place of a route that is none of the quantity's own, and
 // shareWorded is how often it is taken (judgement).
 const (
-	aside      = -1
+	aside       = -1
 	shareWorded = 0.5
 )
 
