@@ -236,16 +236,21 @@ func (l *Lesson) solved(q *Quantity) []variant {
 	}
 	x, y, other := l.system(q)
 	var out []variant
-	add := func(id string, prior float64, x, y expr.Node) {
+	add := func(route int, id string, prior float64, x, y expr.Node) {
+		if q.Sums[0] != nil { // its own route solves them
+			route = aside
+		}
 		if t := solution(x, y, q.Name, other); t != nil {
-			out = append(out, l.variant(id, prior, t))
+			v := l.variant(id, prior, t)
+			v.route = route
+			out = append(out, v)
 		}
 	}
-	l.slipped(l.sumOf(q, 0), func(_ int, id string, prior float64, tree expr.Node) { add(id, prior, tree, y) })
+	l.slipped(l.sumOf(q, 0), func(route int, id string, prior float64, tree expr.Node) { add(route, id, prior, tree, y) })
 	if y != nil {
-		l.slipped(l.sumOf(q, 1), func(_ int, id string, prior float64, tree expr.Node) { add(id, prior, x, tree) })
+		l.slipped(l.sumOf(q, 1), func(route int, id string, prior float64, tree expr.Node) { add(route, id, prior, x, tree) })
 		for _, row := range catalogue {
-			l.inBoth(row, q, x, y, func(x, y expr.Node) { add(row.ID, row.Prior, x, y) })
+			l.inBoth(row, q, x, y, func(x, y expr.Node) { add(0, row.ID, row.Prior, x, y) })
 		}
 	}
 	if q.Sums[0] != nil { // no part pulls or pushes there

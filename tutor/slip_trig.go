@@ -21,23 +21,11 @@ var trigSlips = []Slip{
 			return nil
 		}
 		other := expr.Fn{Func: to, Mode: k.Mode, X: k.X}
-		if c.quantity.Equation && expr.Eval(k, c.lesson.Truth)*expr.Eval(other, c.lesson.Truth) < 0 { // or with the sign that the sketch gives
-			return []expr.Node{other, expr.Neg{X: other}}
-		}
-		return one(other)
+		return c.withSign(other, expr.Eval(k, c.lesson.Truth)*expr.Eval(other, c.lesson.Truth) < 0)
 	}},
 	{ID: "tangent-taken", Prior: 0.2, Lone: true, Rule: func(c *context, n expr.Node) []expr.Node {
 		if k, ok := n.(expr.Fn); ok && c.ofComponent() && (k.Func == expr.FnSin || k.Func == expr.FnCos) {
 			return one(expr.Tan(k.X))
-		}
-		return nil
-	}},
-	{ID: "divided-for-multiplied", Prior: 0.5, Lone: true, Rule: func(c *context, n expr.Node) []expr.Node {
-		if l, r, ok := bin(n, expr.OpMul); ok && c.ofComponent() && isForward(r) {
-			return one(expr.Div(l, r))
-		}
-		if l, r, ok := bin(n, expr.OpDiv); ok && c.isLone(l) && (isForward(r) || c.isStiffness(r)) {
-			return one(expr.Mul(l, r))
 		}
 		return nil
 	}},
@@ -125,6 +113,18 @@ var trigSlips = []Slip{
 	}},
 }
 
+// divided is ratio-inverted where no fraction is written: the force over the
+// cosine for its component, or a stretch times the force.
+var divided = Slip{ID: "ratio-inverted", Prior: 0.5, Rule: func(c *context, n expr.Node) []expr.Node {
+	if l, r, ok := bin(n, expr.OpMul); ok && c.ofComponent() && isForward(r) {
+		return one(expr.Div(l, r))
+	}
+	if l, r, ok := bin(n, expr.OpDiv); ok && c.isLone(l) && (isForward(r) || c.isStiffness(r)) {
+		return one(expr.Mul(l, r))
+	}
+	return nil
+}}
+
 // sineLaw matches a side by the sine law, or by Lamy's theorem: F·sin β/sin γ.
 func sineLaw(n expr.Node) (over, under expr.Node, ok bool) {
 	over, under, ok = bin(n, expr.OpDiv)
@@ -133,6 +133,15 @@ func sineLaw(n expr.Node) (over, under expr.Node, ok bool) {
 	}
 	_, key, product := bin(over, expr.OpMul)
 	return over, under, product && isForward(key)
+}
+
+// withSign is what stands in a sum and, where the sketch gives it the other sign,
+// that too.
+func (c *context) withSign(n expr.Node, other bool) []expr.Node {
+	if c.quantity.Equation && other {
+		return []expr.Node{n, expr.Neg{X: n}}
+	}
+	return one(n)
 }
 
 // ofComponent tells whether the formula is for a component, or a sum of them.

@@ -85,7 +85,13 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 			}
 		}
 	}
+	for j, r := range q.Routes {
+		l.each(divided, q, r.Tree, func(t expr.Node, alternatives int) {
+			add(aside, divided.ID, divided.Prior*l.share(q, j)/float64(alternatives), t)
+		})
+	}
 	for _, tree := range q.Aside {
+		l.each(divided, q, tree, func(t expr.Node, _ int) { add(aside, divided.ID, divided.Prior*shareWorded, t) })
 		for _, s := range catalogue {
 			l.each(s, q, tree, func(t expr.Node, alternatives int) { add(aside, s.ID, s.Prior*shareWorded/float64(alternatives), t) })
 		}
@@ -115,11 +121,11 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 		add(0, "sine-cosine-swapped", slipByID("sine-cosine-swapped").Prior, everyKey(q.Routes[0].Tree))
 		add(0, "magnitudes-for-components", slipByID("magnitudes-for-components").Prior, wholeForces(q.Routes[0].Tree))
 	}
-	by := len(q.Routes)
-	if q.Sums[0] != nil { // its own route solves them
-		by = aside
-	}
 	for _, v := range l.solved(q) {
+		by := len(q.Routes)
+		if v.route == aside {
+			by = aside
+		}
 		add(by, v.id, v.prior, v.tree)
 	}
 	for _, m := range q.Mistakes {
