@@ -3,6 +3,7 @@ package tutor
 import (
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -29,3 +30,18 @@ func TestTwoSlipsEqualToOneAreToldWithIt(t *testing.T) {
 }
 
 func isPair(id string) bool { return strings.Contains(id, "+") }
+
+// The lists of several quantities rest on the same pairs, and may be made at a
+// time (go test -race).
+func TestDoublesOfSeveralQuantitiesAreMadeAtATime(t *testing.T) {
+	alone, together := barge(t), barge(t)
+	together.ready()
+	var all sync.WaitGroup
+	for i := range together.Quantities {
+		all.Go(func() { together.doublesOf(i) })
+	}
+	all.Wait()
+	for i := range alone.Quantities {
+		assert.Equal(t, alone.doublesOf(i).values, together.doublesOf(i).values, alone.Quantities[i].Name)
+	}
+}

@@ -17,7 +17,8 @@ type prepared struct {
 	onward   [][]*expr.Program // by quantity, see Quantity.Onward
 	made     []sync.Once       // of variants
 	variants [][]variant       // by quantity, see variantsOf
-	pairs    [][]variant       // by quantity: two slips in one formula; made when first asked
+	paired   []sync.Once       // of pairs
+	pairs    [][]variant       // by quantity: two slips in one formula, see pairsIn
 	doubles  []doubles         // by quantity: two slips together
 	wrong    []wrongStep       // by quantity
 	heads    []drift           // by quantity, see inHead
@@ -94,7 +95,7 @@ func (l *Lesson) ready() *prepared {
 			panic("tutor: a lesson of more than 64 quantities")
 		}
 		n := len(l.Quantities)
-		p := &prepared{made: make([]sync.Once, n), variants: make([][]variant, n), pairs: make([][]variant, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
+		p := &prepared{made: make([]sync.Once, n), variants: make([][]variant, n), paired: make([]sync.Once, n), pairs: make([][]variant, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
