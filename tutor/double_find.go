@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"math"
 	"slices"
-	"sort"
 
 	"closingside/statics"
 	"closingside/tutor/entry"
@@ -37,10 +36,11 @@ func (s *state) together(q int, r entry.Reading) []twice {
 	reach = max(reach, 2*r.Halves[len(r.Halves)-1])
 	var hits []twice
 	b := blurring{s: s, values: s.scratch} // one for all: what it holds of quantities not found is never read
-	d.near(quantity, r.Value, reach+s.strayed(reach), func(x *double) {
-		if d.uses[x.use].steps&s.standing != 0 {
+	d.near(quantity, r.Value, reach+s.strayed(reach), func(at *listed) {
+		if d.uses[at.use].steps&s.standing != 0 {
 			return
 		}
+		x := d.open(at)
 		b.found = 0
 		copy(b.values, s.sound)
 		if x.base != nil {
@@ -55,7 +55,8 @@ func (s *state) together(q int, r entry.Reading) []twice {
 			return quantity.signed(r.Value, quantity.fold(v), quantity.below(v)) * habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
 		})
 		if p *= float64(x.weight) / total; p > 0 {
-			hits = append(hits, twice{p, v, x})
+			hit := x
+			hits = append(hits, twice{p, v, &hit})
 		}
 	})
 	slices.SortStableFunc(hits, func(a, b twice) int { return cmp.Compare(a.value, b.value) })
@@ -72,11 +73,11 @@ func (s *state) strayed(reach float64) float64 {
 }
 
 // near visits the doubles within reach of v, around the circle for an angle.
-func (d *doubles) near(q *Quantity, v, reach float64, visit func(x *double)) {
+func (d *doubles) near(q *Quantity, v, reach float64, visit func(x *listed)) {
 	inRange(q, v, reach, func(lo, hi float64) {
-		i := sort.Search(len(d.values), func(i int) bool { return d.values[i].value >= lo })
-		for ; i < len(d.values) && d.values[i].value <= hi; i++ {
-			visit(&d.all[d.values[i].index])
+		i, _ := slices.BinarySearch(d.values, lo)
+		for ; i < len(d.values) && d.values[i] <= hi; i++ {
+			visit(&d.all[i])
 		}
 	})
 }

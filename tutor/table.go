@@ -70,7 +70,7 @@ func (s *state) newTable(q int, all []guess) *table {
 		c.weight = weightOf(t.guesses[c.from:c.to])
 		t.total += c.weight
 	}
-	if len(all) == 0 {
+	if len(t.cells) == 0 {
 		t.total = 1
 	}
 	return t
