@@ -37,7 +37,6 @@ func (m *doubler) wrongIn(in int) *wrongStep {
 // list tells whether the list is whole.
 func (m *doubler) list() bool {
 	d := m.d
-	m.places, m.all = make([]place, 0, manyDoubles), make([]listed, 0, manyDoubles)
 	d.pairs, d.variants, d.misread, d.copied = m.l.pairsIn(m.q), m.l.variantsOf(m.q), m.l.misreadings(), m.copiedIn(m.q)
 	m.inOne()
 	m.fromMisread()
@@ -54,9 +53,6 @@ func (m *doubler) list() bool {
 	}
 	return true
 }
-
-// manyDoubles is how many there usually are.
-const manyDoubles = 16384
 
 // inOne lists two slips in the last formula.
 func (m *doubler) inOne() {
