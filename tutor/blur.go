@@ -69,7 +69,7 @@ func (t *table) drift(g *guess) drift {
 	case g.first.prog == nil:
 		return drift{}
 	}
-	b := blurring{s: t.s, values: slices.Clone(g.first.start)}
+	b := blurring{s: t.s, values: slices.Clone(t.s.values(g.first))}
 	if g.plan == nil {
 		return b.last(g.first.prog)
 	}

@@ -183,19 +183,26 @@ func (m *doubler) twiceIn(q int) []outcome {
 	if quantity.Given || quantity.Equation {
 		return nil
 	}
-	var out []outcome
-	pairs := m.l.pairsIn(q)
+	pairs, copied := m.l.pairsIn(q), m.copiedIn(q)
+	var all []prediction
 	for i := range pairs {
-		if o, ok := m.s.predict(quantity, &pairs[i], m.s.own); ok {
-			out = append(out, o)
-		}
+		all = m.s.predict(all, quantity, &pairs[i], ofEntries)
 	}
-	for _, c := range m.copiedIn(q) {
-		if !math.IsNaN(c.value) {
-			out = append(out, outcome{value: c.value, ids: crossed(c.v.ids, miscopied), at: quantity.Name, weight: c.weight, exact: c.v.whole, tree: c.v.tree, prog: c.v.prog, start: m.s.own, copied: c.at})
-		}
+	var values []float64
+	for i := range all {
+		values = append(values, all[i].value)
 	}
-	return merge(quantity, out)
+	copied = slices.DeleteFunc(copied, func(c copiedOnce) bool { return math.IsNaN(c.value) })
+	for i := range copied {
+		values = append(values, copied[i].value)
+	}
+	return merge(quantity, values, func(i int) outcome {
+		if i < len(all) {
+			return all[i].outcome(quantity)
+		}
+		c := &copied[i-len(all)]
+		return outcome{value: c.value, ids: crossed(c.v.ids, miscopied), at: quantity.Name, weight: c.weight, exact: c.v.whole, prog: c.v.prog, basis: ofEntries, copied: c.at}
+	})
 }
 
 // inFirst lists two slips in the first step of a way.
@@ -216,7 +223,7 @@ func (m *doubler) inLast(at int) {
 	last := &p.steps[len(p.steps)-1]
 	for i := range once {
 		o := &once[i]
-		if o.tree == nil {
+		if o.prog == nil {
 			continue
 		}
 		values := m.s.fresh()
@@ -244,12 +251,12 @@ func (m *doubler) meeting(one, other int) bool {
 	values := m.s.fresh()
 	for i := range a.wrong.once {
 		o := &a.wrong.once[i]
-		if o.tree == nil || o.weight*a.plan.weight < leastDouble {
+		if o.prog == nil || o.weight*a.plan.weight < leastDouble {
 			continue
 		}
 		for k := range b.wrong.once {
 			x := &b.wrong.once[k]
-			if w := o.weight * x.weight * weight; x.tree != nil && w >= leastDouble && o.apartFrom(x.ids) {
+			if w := o.weight * x.weight * weight; x.prog != nil && w >= leastDouble && o.apartFrom(x.ids) {
 				copy(values, m.s.own)
 				v := a.plan.join(b.plan, values, o.came(), x.came(), &m.s.tape)
 				m.add(listed{sort: atMeeting, way: int16(one), other: int16(other), first: int32(i), second: int32(k)}, v, w, steps)

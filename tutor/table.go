@@ -129,6 +129,7 @@ func (t *table) outcome(c *cell) outcome {
 		}
 	}
 	all.value, all.weight = c.value, c.weight
+	all.start = t.s.values(&all)
 	all.unentered = t.unentered(c)
 	return all
 }
@@ -139,7 +140,7 @@ func (t *table) outcome(c *cell) outcome {
 func (t *table) unentered(c *cell) float64 {
 	g := t.likeliest(c)
 	s, o := t.s, g.first
-	if s.standing == 0 || o.prog == nil || len(o.start) == 0 || &o.start[0] != &s.own[0] {
+	if s.standing == 0 || o.prog == nil || o.basis != ofEntries {
 		return 0
 	}
 	copy(s.scratch, s.truth)
