@@ -13,7 +13,7 @@ import (
 // likely that is beside the others before they are brought to a sum of 1.
 type twice struct {
 	p, value float64
-	x        *double
+	x        double
 }
 
 // Two slips are looked for less far from an entry than one: who keeps three
@@ -35,18 +35,16 @@ func (s *state) together(q int, r entry.Reading) []twice {
 	}
 	reach = max(reach, 2*r.Halves[len(r.Halves)-1])
 	var hits []twice
-	b := blurring{s: s, values: s.scratch} // one for all: what it holds of quantities not found is never read
 	d.near(quantity, r.Value, reach+s.strayed(reach), func(at *listed) {
 		if d.uses[at.use].steps&s.standing != 0 {
 			return
 		}
 		x := d.open(at)
-		b.found = 0
-		copy(b.values, s.sound)
+		from := s.sound
 		if x.base != nil {
-			copy(b.values, x.base)
+			from = x.base
 		}
-		v, drifts := x.rework(&b, q)
+		v, drifts := x.rework(s.follow(from))
 		if math.IsNaN(v) || quantity.gap(v, r.Value) > reach {
 			return
 		}
@@ -55,8 +53,7 @@ func (s *state) together(q int, r entry.Reading) []twice {
 			return quantity.signed(r.Value, quantity.fold(v), quantity.below(v)) * habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
 		})
 		if p *= float64(x.weight) / total; p > 0 {
-			hit := x
-			hits = append(hits, twice{p, v, &hit})
+			hits = append(hits, twice{p, v, x})
 		}
 	})
 	slices.SortStableFunc(hits, func(a, b twice) int { return cmp.Compare(a.value, b.value) })
@@ -90,7 +87,7 @@ func (x *double) exact() bool {
 }
 
 // rework is what two slips come to from the values in b, and how it may be off.
-func (x *double) rework(b *blurring, q int) (float64, drift) {
+func (x *double) rework(b *blurring) (float64, drift) {
 	if x.plan == nil {
 		if x.copied != nil {
 			b.values[x.copied.index] = x.copied.value
@@ -244,8 +241,8 @@ func alike(q *Quantity, all []twice, visit func(same []twice)) {
 func chance(same []twice) float64 {
 	sum := 0.0
 	for i, h := range same {
-		likeliest := !slices.ContainsFunc(same[:i], func(o twice) bool { return o.p >= h.p && o.x.saysLike(h.x) }) &&
-			!slices.ContainsFunc(same[i+1:], func(o twice) bool { return o.p > h.p && o.x.saysLike(h.x) })
+		likeliest := !slices.ContainsFunc(same[:i], func(o twice) bool { return o.p >= h.p && o.x.saysLike(&h.x) }) &&
+			!slices.ContainsFunc(same[i+1:], func(o twice) bool { return o.p > h.p && o.x.saysLike(&h.x) })
 		if likeliest {
 			sum += h.p
 		}
