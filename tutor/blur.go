@@ -69,7 +69,7 @@ func (t *table) drift(g *guess) drift {
 	case g.first.prog == nil:
 		return drift{}
 	}
-	b := blurring{s: t.s, values: slices.Clone(g.first.start)}
+	b := t.s.follow(t.s.values(g.first))
 	if g.plan == nil {
 		return b.last(g.first.prog)
 	}
@@ -87,7 +87,7 @@ func (t *table) blurredBefore(o *outcome) drift {
 	if len(routes) == 0 {
 		return drift{}
 	}
-	b := blurring{s: t.s, values: slices.Clone(t.s.own)}
+	b := t.s.follow(t.s.own)
 	slope := o.came() / o.of
 	if size := math.Abs(slope); size > 0.5 && size < 2 { // digits exchanged, not a factor
 		slope = 1
@@ -103,6 +103,17 @@ type blurring struct {
 	values []float64
 	found  set // quantities the plan works out
 	drifts [64]drift
+}
+
+// follow begins to follow drift from a copy of values. The state has one
+// blurring: what was followed before is given up.
+func (s *state) follow(values []float64) *blurring {
+	if s.blur == nil {
+		s.blur = &blurring{s: s}
+	}
+	copy(s.scratch, values)
+	s.blur.values, s.blur.found = s.scratch, 0
+	return s.blur
 }
 
 func (b *blurring) along(g *guess) drift {

@@ -38,7 +38,7 @@ func (s *state) carried(q int) *table {
 				if math.IsNaN(v) {
 					continue
 				}
-				o := &outcome{value: v, ids: carriedIDs, at: name, from: s.first(rests), tree: l.Quantities[q].Routes[j].Tree, prog: f.prog, start: slices.Clone(values)}
+				o := &outcome{value: v, ids: carriedIDs, at: name, from: s.first(rests), prog: f.prog, start: slices.Clone(values)}
 				out = append(out, guess{value: v, weight: weight * math.Pow(perStepInHead, float64(inHead)) * steps[k].share(), first: o})
 			}
 		})
@@ -56,7 +56,7 @@ func (s *state) onward(out []guess, q int) []guess {
 		if rests == 0 || math.IsNaN(v) {
 			continue
 		}
-		o := &outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, from: s.first(rests), tree: tree, prog: prog, start: s.own}
+		o := &outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, from: s.first(rests), prog: prog, basis: ofEntries}
 		out = append(out, guess{value: v, weight: shareOther, first: o})
 	}
 	return out

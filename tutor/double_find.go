@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"math"
 	"slices"
-	"sort"
 
 	"closingside/statics"
 	"closingside/tutor/entry"
@@ -14,7 +13,7 @@ import (
 // likely that is beside the others before they are brought to a sum of 1.
 type twice struct {
 	p, value float64
-	x        *double
+	x        double
 }
 
 // Two slips are looked for less far from an entry than one: who keeps three
@@ -36,17 +35,16 @@ func (s *state) together(q int, r entry.Reading) []twice {
 	}
 	reach = max(reach, 2*r.Halves[len(r.Halves)-1])
 	var hits []twice
-	b := blurring{s: s, values: s.scratch} // one for all: what it holds of quantities not found is never read
-	d.near(quantity, r.Value, reach+s.strayed(reach), func(x *double) {
-		if d.uses[x.use].steps&s.standing != 0 {
+	d.near(quantity, r.Value, reach+s.strayed(reach), func(at *listed) {
+		if d.uses[at.use].steps&s.standing != 0 {
 			return
 		}
-		b.found = 0
-		copy(b.values, s.sound)
+		x := d.open(at)
+		from := s.sound
 		if x.base != nil {
-			copy(b.values, x.base)
+			from = x.base
 		}
-		v, drifts := x.rework(&b, q)
+		v, drifts := x.rework(s.follow(from))
 		if math.IsNaN(v) || quantity.gap(v, r.Value) > reach {
 			return
 		}
@@ -72,11 +70,11 @@ func (s *state) strayed(reach float64) float64 {
 }
 
 // near visits the doubles within reach of v, around the circle for an angle.
-func (d *doubles) near(q *Quantity, v, reach float64, visit func(x *double)) {
+func (d *doubles) near(q *Quantity, v, reach float64, visit func(x *listed)) {
 	inRange(q, v, reach, func(lo, hi float64) {
-		i := sort.Search(len(d.values), func(i int) bool { return d.values[i].value >= lo })
-		for ; i < len(d.values) && d.values[i].value <= hi; i++ {
-			visit(&d.all[d.values[i].index])
+		i, _ := slices.BinarySearch(d.values, lo)
+		for ; i < len(d.values) && d.values[i] <= hi; i++ {
+			visit(&d.all[i])
 		}
 	})
 }
@@ -89,7 +87,7 @@ func (x *double) exact() bool {
 }
 
 // rework is what two slips come to from the values in b, and how it may be off.
-func (x *double) rework(b *blurring, q int) (float64, drift) {
+func (x *double) rework(b *blurring) (float64, drift) {
 	if x.plan == nil {
 		if x.copied != nil {
 			b.values[x.copied.index] = x.copied.value
@@ -243,8 +241,8 @@ func alike(q *Quantity, all []twice, visit func(same []twice)) {
 func chance(same []twice) float64 {
 	sum := 0.0
 	for i, h := range same {
-		likeliest := !slices.ContainsFunc(same[:i], func(o twice) bool { return o.p >= h.p && o.x.saysLike(h.x) }) &&
-			!slices.ContainsFunc(same[i+1:], func(o twice) bool { return o.p > h.p && o.x.saysLike(h.x) })
+		likeliest := !slices.ContainsFunc(same[:i], func(o twice) bool { return o.p >= h.p && o.x.saysLike(&h.x) }) &&
+			!slices.ContainsFunc(same[i+1:], func(o twice) bool { return o.p > h.p && o.x.saysLike(&h.x) })
 		if likeliest {
 			sum += h.p
 		}

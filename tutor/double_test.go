@@ -3,6 +3,7 @@ package tutor
 import (
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -29,3 +30,52 @@ func TestTwoSlipsEqualToOneAreToldWithIt(t *testing.T) {
 }
 
 func isPair(id string) bool { return strings.Contains(id, "+") }
+
+// The lists of several quantities rest on the same pairs, and may be made at a
+// time (go test -race).
+func TestDoublesOfSeveralQuantitiesAreMadeAtATime(t *testing.T) {
+	alone, together := barge(t), barge(t)
+	together.ready()
+	var all sync.WaitGroup
+	for i := range together.Quantities {
+		all.Go(func() { together.doublesOf(i) })
+	}
+	all.Wait()
+	for i := range alone.Quantities {
+		assert.Equal(t, alone.doublesOf(i).values, together.doublesOf(i).values, alone.Quantities[i].Name)
+	}
+}
+
+// What is left out of a list that is too long counts nowhere.
+func TestDoublesLeftOutCountNowhere(t *testing.T) {
+	d := &doubles{uses: []useOf{{1, 0}, {2, 0}}}
+	m := &doubler{d: d, wait: func() bool { return true }}
+	for i := range mostDoubles + 100 {
+		x := listed{use: int32(i % 2), weight: 1}
+		if i < 100 {
+			x.weight = 0.5
+		}
+		m.places = append(m.places, place{float64(-i), int32(i)})
+		m.all = append(m.all, x)
+		d.uses[x.use].weight += float64(x.weight)
+		d.total += float64(x.weight)
+	}
+	m.finish()
+	assert.Len(t, d.all, mostDoubles)
+	assert.Len(t, d.values, mostDoubles)
+	assert.IsNonDecreasing(t, d.values)
+	assert.InDelta(t, mostDoubles, d.total, 1e-9)
+	assert.InDelta(t, mostDoubles/2, d.weightFor(1), 1e-9)
+	assert.InDelta(t, mostDoubles/2, d.weightFor(2), 1e-9)
+}
+
+// A table whose guesses are all the true value is as good as an empty one: what
+// is divided by its weight has a value.
+func TestATableOfTheTruthAloneHasAWeight(t *testing.T) {
+	l := barge(t)
+	q := l.Quantity("R")
+	i := l.index[q.Name]
+	table := NewWork(l, DefaultSettings()).now(q).newTable(i, []guess{{value: q.True, weight: 1, first: &outcome{value: q.True, ids: carriedIDs}}})
+	assert.Empty(t, table.cells)
+	assert.InDelta(t, 1, table.total, 0)
+}

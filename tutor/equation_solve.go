@@ -392,6 +392,6 @@ func (s *state) fromWrongEquations(q int) []guess {
 	if len(from) == 0 || math.IsNaN(v) {
 		return nil
 	}
-	o := &outcome{value: v, ids: carriedIDs, at: quantity.Name, from: s.w.earliest(from), tree: quantity.Routes[0].Tree, prog: l.ready().routes[q][0].prog, start: s.own}
+	o := &outcome{value: v, ids: carriedIDs, at: quantity.Name, from: s.w.earliest(from), prog: l.ready().routes[q][0].prog, basis: ofEntries}
 	return []guess{{value: v, weight: 1, first: o}}
 }

@@ -23,15 +23,38 @@ type outcome struct {
 	from    string   // carried: the first wrong entry it rests on
 	rounded *Rounded // early rounding: what was rounded
 
-	of    float64   // what was written down wrongly; 0 where the slip is in a formula
-	tree  expr.Node // the formula that gives it; nil for a value written down
-	prog  *expr.Program
-	start []float64 // the values it is worked from
-	forms []form    // the formulas behind ids
+	of    float64       // what was written down wrongly; 0 where the slip is in a formula
+	prog  *expr.Program // the formula that gives it; nil for a value written down
+	basis basis         // the values it is worked from
+	start []float64     // of its own, or told of (see table.outcome)
+	forms []form        // the formulas behind ids
 
 	unentered float64 // the value from true values in the place of those entered; 0 where there is none
 
 	copied *place // a given read as another value in this formula, or nil
+}
+
+// basis tells from which values an outcome is worked.
+type basis uint8
+
+const (
+	ofItsOwn   basis = iota // outcome.start
+	ofEntries               // state.own
+	ofTruth                 // state.truth
+	ofAccepted              // state.sound
+)
+
+// values are those that o is worked from as the work stands.
+func (s *state) values(o *outcome) []float64 {
+	switch o.basis {
+	case ofEntries:
+		return s.own
+	case ofTruth:
+		return s.truth
+	case ofAccepted:
+		return s.sound
+	}
+	return o.start
 }
 
 // form is a formula that a slip leads to.
@@ -96,7 +119,7 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 	q := &s.w.Lesson.Quantities[p.steps[len(p.steps)-1].quantity]
 	for i := range wrong {
 		o := &wrong[i]
-		if o.tree == nil { // written down wrong, which a step in the head is not
+		if o.prog == nil { // written down wrong, which a step in the head is not
 			continue
 		}
 		v := p.run(s.fresh(), o.came(), &s.tape)
@@ -142,7 +165,7 @@ func (s *state) misread(out []guess, q int) []guess {
 		if v := m.truth[q]; !math.IsNaN(v) {
 			for _, f := range s.w.Lesson.prep.routes[q] {
 				o := m.outcome
-				o.prog, o.start = f.prog, m.truth
+				o.prog, o.basis, o.start = f.prog, ofItsOwn, m.truth
 				if o.at == "" { // a force left out
 					o.at = s.w.Lesson.Quantities[q].Name
 				}
@@ -170,7 +193,7 @@ func (s *state) throughout(out []guess, q int) []guess {
 				continue
 			}
 			o := &outcome{value: v, ids: m.ids, at: l.Quantities[q].Name, weight: m.weight * l.prep.routes[q][j].share,
-				tree: l.Quantities[q].Routes[j].Tree, prog: prog, start: slices.Clone(values)}
+				prog: prog, start: slices.Clone(values)}
 			out = append(out, guess{value: v, weight: o.weight, first: o})
 		}
 	}
@@ -203,92 +226,6 @@ func (s *state) workedIn(m *mode, values []float64, q, j int) bool {
 	return fill(prep.routes[q][j].reads, set(0).with(q)) && changed
 }
 
-// slipsIn lists what a slip in finding q itself predicts, by any of its
-// routes, merged by value. Of a given it lists what a slip in reading it from
-// the statement makes of it.
-func (s *state) slipsIn(q int) []outcome {
-	if s.direct[q] == nil {
-		s.direct[q] = merge(&s.w.Lesson.Quantities[q], s.directly(q, true))
-	}
-	return s.direct[q]
-}
-
-// directly lists the same before it is merged; without those not thought of
-// together with another slip, where lone is false.
-func (s *state) directly(q int, lone bool) []outcome {
-	l := s.w.Lesson
-	quantity := &l.Quantities[q]
-	if quantity.Equation { // a wrong equation has no value
-		return []outcome{}
-	}
-	variants := l.variantsOf(q)
-	out := make([]outcome, 0, len(variants)+8)
-	for i := range variants {
-		v := &variants[i]
-		if v.lone && !lone {
-			continue
-		}
-		out = s.predictions(out, quantity, v, s.own)
-		if v.reads&s.wrong != 0 {
-			out = s.predictions(out, quantity, v, s.truth)
-		}
-	}
-	return append(out, s.written(q, quantity.True, "", 1)...)
-}
-
-// written lists the slips made in writing v down, after another slip (or none).
-func (s *state) written(q int, v float64, after string, weight float64) []outcome {
-	l := s.w.Lesson
-	quantity := &l.Quantities[q]
-	if quantity.Given {
-		return nil
-	}
-	var out []outcome
-	for i := range catalogue {
-		row := &catalogue[i]
-		if row.Scope != InAnswer {
-			continue
-		}
-		values := row.Written(&context{lesson: l, quantity: quantity}, v)
-		ids := row.alone
-		if after != "" {
-			ids = []string{joined(after, row.ID)}
-		}
-		for _, x := range values {
-			out = append(out, outcome{value: x, of: v, ids: ids, at: quantity.Name, weight: weight * row.Prior / float64(len(values)), start: s.own})
-		}
-	}
-	return out
-}
-
-// predictions appends what a variant gives; where a slip altered a component
-// behind a direction, in the quadrant of its signs and in that of the sketch.
-func (s *state) predictions(out []outcome, q *Quantity, v *variant, values []float64) []outcome {
-	o, ok := s.predict(q, v, values)
-	if !ok {
-		return out
-	}
-	if v.quadrant == nil {
-		return append(out, o)
-	}
-	if by := v.quadrant.direction(values, &s.tape); q.gap(by, o.value) > 1e-6 {
-		signs := o
-		signs.value = by
-		o.weight *= shareDrawn
-		out = append(out, signs)
-	}
-	return append(out, o)
-}
-
-// predict evaluates a variant; false where it has no value.
-func (s *state) predict(q *Quantity, v *variant, values []float64) (outcome, bool) {
-	value := v.prog.Run(values, &s.tape)
-	if math.IsNaN(value) {
-		return outcome{}, false
-	}
-	return outcome{value: value, ids: v.ids, at: q.Name, weight: v.prior, exact: v.whole, tree: v.tree, prog: v.prog, start: values, forms: v.forms}, true
-}
-
 // came is the value that later steps go on from.
 func (o *outcome) came() float64 {
 	if o.raw != 0 {
@@ -302,31 +239,6 @@ func (q *Quantity) circular() bool { return q.Dim == statics.DimAngle }
 
 // alike is how far apart two values of q may be and still be one.
 func (q *Quantity) alike() float64 { return 1e-9 * max(1, math.Abs(q.True)) }
-
-// merge gathers outcomes of the same value: ids are joined, weights added. The
-// true value itself is dropped.
-func merge(q *Quantity, all []outcome) []outcome {
-	order := make([]place, len(all))
-	for i := range all {
-		all[i].raw, all[i].value = all[i].value, q.fold(all[i].value)
-		order[i] = q.place(all[i].value, q.below(all[i].raw), i)
-	}
-	sortPlaces(order)
-	same := q.alike()
-	out := make([]outcome, 0, len(all))
-	for _, at := range order {
-		o := &all[at.index]
-		if q.gap(o.value, q.True) <= same || q.gap(o.value, q.Also) <= same {
-			continue
-		}
-		if n := len(out); n > 0 && o.value-out[n-1].value <= same && q.below(o.raw) == q.below(out[n-1].raw) {
-			out[n-1].absorb(o)
-			continue
-		}
-		out = append(out, *o)
-	}
-	return out
-}
 
 // place is where a value stands in a list too heavy to sort.
 type place struct {

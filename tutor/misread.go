@@ -48,7 +48,7 @@ func (l *Lesson) misreadings() []misreading {
 			}
 			if truth := l.leftOut(at); truth != nil {
 				row := slipByID("term-missing")
-				prep.misread = append(prep.misread, misreading{outcome: outcome{ids: row.alone, at: q.Name, weight: row.Prior, start: s.own}, truth: truth})
+				prep.misread = append(prep.misread, misreading{outcome: outcome{ids: row.alone, at: q.Name, weight: row.Prior}, truth: truth})
 			}
 		}
 	})

@@ -20,15 +20,17 @@ func mayPair(q *Quantity, id string) bool {
 // after the other; made once for a lesson.
 func (l *Lesson) pairsIn(q int) []variant {
 	prep := l.ready()
-	if prep.pairs[q] != nil {
-		return prep.pairs[q]
-	}
+	prep.paired[q].Do(func() { prep.pairs[q] = l.pairUp(q) })
+	return prep.pairs[q]
+}
+
+func (l *Lesson) pairUp(q int) []variant {
 	quantity := &l.Quantities[q]
 	singles := map[expr.Node]bool{}
 	for _, v := range l.variantsOf(q) {
 		singles[v.tree] = true
 	}
-	out := []variant{}
+	var out []variant
 	seen := map[string]map[expr.Node]bool{}
 	for _, v := range l.variantsOf(q) {
 		if v.lone || !mayPair(quantity, v.id) {
@@ -51,7 +53,6 @@ func (l *Lesson) pairsIn(q int) []variant {
 			})
 		}
 	}
-	prep.pairs[q] = out
 	return out
 }
 

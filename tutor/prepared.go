@@ -15,9 +15,10 @@ import (
 type prepared struct {
 	routes   [][]routeFacts    // by quantity, by route
 	onward   [][]*expr.Program // by quantity, see Quantity.Onward
-	made     []sync.Once       // of variants
-	variants [][]variant       // by quantity, see variantsOf
-	pairs    [][]variant       // by quantity: two slips in one formula; made when first asked
+	made     []sync.Once       // of singles
+	singles  []singles         // by quantity, see singlesOf
+	paired   []sync.Once       // of pairs
+	pairs    [][]variant       // by quantity: two slips in one formula, see pairsIn
 	doubles  []doubles         // by quantity: two slips together
 	wrong    []wrongStep       // by quantity
 	heads    []drift           // by quantity, see inHead
@@ -94,7 +95,7 @@ func (l *Lesson) ready() *prepared {
 			panic("tutor: a lesson of more than 64 quantities")
 		}
 		n := len(l.Quantities)
-		p := &prepared{made: make([]sync.Once, n), variants: make([][]variant, n), pairs: make([][]variant, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
+		p := &prepared{made: make([]sync.Once, n), singles: make([]singles, n), paired: make([]sync.Once, n), pairs: make([][]variant, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
@@ -119,14 +120,6 @@ func (l *Lesson) ready() *prepared {
 		}
 	})
 	return l.prep
-}
-
-// variantsOf is what one slip makes of the routes of quantity i, made when it
-// is first asked for.
-func (l *Lesson) variantsOf(i int) []variant {
-	p := l.ready()
-	p.made[i].Do(func() { p.variants[i] = l.variants(&l.Quantities[i]) })
-	return p.variants[i]
 }
 
 // mode is every route worked with a calculator in the wrong angle mode.

@@ -106,11 +106,11 @@ func pickTwo(rng *rand.Rand, l *Lesson, i int) *outcome {
 	d := l.doublesOf(i)
 	x := rng.Float64() * d.total
 	for k := range d.values {
-		two := &d.all[d.values[k].index]
+		two := d.open(&d.all[k])
 		if x -= float64(two.weight); x >= 0 {
 			continue
 		}
-		o := two.outcome(&l.Quantities[i], d.values[k].value)
+		o := two.outcome(&l.Quantities[i], d.values[k])
 		single := false
 		NewWork(l, DefaultSettings()).now(&l.Quantities[i]).outcomes(i).near(o.value, l.Quantities[i].alike(), func(*cell) { single = true })
 		if single {

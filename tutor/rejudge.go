@@ -84,16 +84,15 @@ func (w *Work) firstEntry(name string) int {
 // hide runs do as if entry i were being made: it does not stand, nor does any
 // for a quantity first entered after it.
 func (w *Work) hide(i int, do func()) {
-	whole, past := w.latest, w.Past
+	whole, undone := w.latest, w.Past[i].Undone
+	defer func() { w.latest, w.states, w.Past[i].Undone = whole, nil, undone }()
 	w.latest = map[string]int{}
 	for name, k := range whole {
-		if w.firstEntry(name) < i && past[k].Quantity != past[i].Quantity {
+		if w.firstEntry(name) < i && w.Past[k].Quantity != w.Past[i].Quantity {
 			w.latest[name] = k
 		}
 	}
-	w.Past = slices.Clone(past)
 	w.Past[i].Undone = true
 	w.states = nil
 	do()
-	w.latest, w.Past, w.states = whole, past, nil
 }

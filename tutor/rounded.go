@@ -103,7 +103,7 @@ func (s *state) roundedItself(q int) []outcome {
 	quantity := &l.Quantities[q]
 	var out []outcome
 	for _, d := range s.w.Settings.tooFew(quantity.Dim, quantity.True) {
-		out = append(out, outcome{value: d.value, ids: carriedIDs, at: quantity.Name, weight: d.weight, exact: true, start: s.own,
+		out = append(out, outcome{value: d.value, ids: carriedIDs, at: quantity.Name, weight: d.weight, exact: true,
 			rounded: &Rounded{What: l.plain(quantity.Name), Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
 	}
 	return out
@@ -147,7 +147,7 @@ func (s *state) roundedIn(q int) []outcome {
 				if isForward(node) && (d.value == 0 || math.Abs(d.value) == 1) {
 					weight *= weightBare
 				}
-				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, tree: tree, prog: f.prog, start: s.sound,
+				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, prog: f.prog, basis: ofAccepted,
 					rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
 			}
 		}
@@ -200,7 +200,7 @@ func (s *state) roundedTogether(q int) []outcome {
 			if in.Dim == statics.DimAngle {
 				rounded = &Rounded{What: l.plain(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
 			}
-			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weightTogether * f.share, tree: l.Quantities[q].Routes[j].Tree, prog: f.prog, start: s.sound, rounded: rounded})
+			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weightTogether * f.share, prog: f.prog, basis: ofAccepted, rounded: rounded})
 		}
 	}
 	return out

@@ -70,7 +70,7 @@ func (s *state) newTable(q int, all []guess) *table {
 		c.weight = weightOf(t.guesses[c.from:c.to])
 		t.total += c.weight
 	}
-	if len(all) == 0 {
+	if len(t.cells) == 0 {
 		t.total = 1
 	}
 	return t
@@ -129,6 +129,7 @@ func (t *table) outcome(c *cell) outcome {
 		}
 	}
 	all.value, all.weight = c.value, c.weight
+	all.start = t.s.values(&all)
 	all.unentered = t.unentered(c)
 	return all
 }
@@ -139,7 +140,7 @@ func (t *table) outcome(c *cell) outcome {
 func (t *table) unentered(c *cell) float64 {
 	g := t.likeliest(c)
 	s, o := t.s, g.first
-	if s.standing == 0 || o.prog == nil || len(o.start) == 0 || &o.start[0] != &s.own[0] {
+	if s.standing == 0 || o.prog == nil || o.basis != ofEntries {
 		return 0
 	}
 	copy(s.scratch, s.truth)

@@ -25,6 +25,7 @@ type state struct {
 
 	tape    expr.Tape
 	scratch []float64
+	blur    *blurring // see follow
 }
 
 // now is the state of the work for judging an entry for q. Entries that rest

@@ -9,7 +9,6 @@ import "math"
 type Program struct {
 	steps []step
 	nodes []Node
-	sites []int
 }
 
 type step struct {
@@ -17,9 +16,10 @@ type step struct {
 	op    Op
 	key   Func
 	mode  Mode
+	angle bool
+	site  int32
 	a, b  int32 // operands, as places in the program; a symbol's index
 	value float64
-	angle bool
 }
 
 const (
@@ -37,7 +37,9 @@ type Tape struct{ Values, Slopes []float64 }
 // run, or −1 for one that has none (its value is NaN), and angle tells which
 // symbols are angles.
 func Compile(n Node, index func(name string) int, angle func(name string) bool) *Program {
-	p := &Program{}
+	size := 0
+	Walk(n, func(int, Node) { size++ })
+	p := &Program{make([]step, 0, size), make([]Node, 0, size)}
 	p.compile(n, symbols{index, angle}, 0)
 	return p
 }
@@ -72,7 +74,8 @@ func (p *Program) compile(n Node, of symbols, site int) (place int32, next int) 
 		_, angle := n.(Ang)
 		s = step{what: constStep, value: Eval(n, nil), angle: angle}
 	}
-	p.steps, p.nodes, p.sites = append(p.steps, s), append(p.nodes, n), append(p.sites, site)
+	s.site = int32(site)
+	p.steps, p.nodes = append(p.steps, s), append(p.nodes, n)
 	return int32(len(p.steps) - 1), next
 }
 
@@ -84,7 +87,7 @@ func (p *Program) Len() int { return len(p.steps) }
 func (p *Program) Node(place int) Node { return p.nodes[place] }
 
 // Site is the site (see Change) of the node at a place.
-func (p *Program) Site(place int) int { return p.sites[place] }
+func (p *Program) Site(place int) int { return int(p.steps[place].site) }
 
 // Angle tells whether the value at a place is an angle (see IsAngle).
 func (p *Program) Angle(place int) bool { return p.steps[place].angle }

@@ -1,0 +1,342 @@
+package tutor
+
+import (
+	"math"
+	"slices"
+	"sync"
+
+	"closingside/statics/expr"
+)
+
+// doubler lists doubles.
+type doubler struct {
+	d    *doubles
+	l    *Lesson
+	q    int
+	s    *state
+	uses map[set]int32
+	wait func() bool // between two pieces of work; false where the rest is not wanted
+
+	places []place // of all: where each belongs
+	all    []listed
+}
+
+// wrongStep is what one slip and two make of a quantity's own finding, made
+// when first asked for: whatever it leads to begins with them.
+type wrongStep struct {
+	made        sync.Once
+	once, twice []outcome
+}
+
+func (m *doubler) wrongIn(in int) *wrongStep {
+	w := &m.l.prep.wrong[in]
+	w.made.Do(func() { w.once, w.twice = m.s.directly(in, m.l.singlesOf(in).pairable()), m.twiceIn(in) })
+	return w
+}
+
+// list tells whether the list is whole.
+func (m *doubler) list() bool {
+	d := m.d
+	d.pairs, d.variants, d.misread, d.copied = m.l.pairsIn(m.q), m.l.variantsOf(m.q), m.l.misreadings(), m.copiedIn(m.q)
+	m.inOne()
+	m.fromMisread()
+	m.fromCopied()
+	if !m.onWays() {
+		return false
+	}
+	for i := range d.ways {
+		for k := i + 1; k < len(d.ways); k++ {
+			if m.meeting(i, k) && !m.wait() {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// inOne lists two slips in the last formula.
+func (m *doubler) inOne() {
+	for i := range m.d.pairs {
+		if p := &m.d.pairs[i]; p.prior >= leastDouble {
+			m.add(listed{sort: inOne, first: int32(i)}, p.prog.Run(m.s.own, &m.s.tape), p.prior, 0)
+		}
+	}
+}
+
+// fromMisread lists a given misread from the start, and a slip in the last
+// formula.
+func (m *doubler) fromMisread() {
+	for i := range m.d.misread {
+		mis := &m.d.misread[i]
+		for k := range m.d.variants {
+			v := &m.d.variants[k]
+			if w := mis.outcome.weight * v.prior; w >= leastDouble && v.pairable() && mis.outcome.apartFrom(v.ids) {
+				m.add(listed{sort: fromMisread, first: int32(i), second: int32(k)}, v.prog.Run(mis.truth, &m.s.tape), w, v.reads&^m.l.prep.givens)
+			}
+		}
+	}
+}
+
+// fromCopied lists a slip in the last formula in which a given was read as
+// another value.
+func (m *doubler) fromCopied() {
+	for i := range m.d.copied {
+		c := &m.d.copied[i]
+		m.add(listed{sort: fromCopied, first: int32(i)}, c.value, c.weight, c.v.reads&^m.l.prep.givens)
+	}
+}
+
+// onWays lists two slips on one way to the quantity; false where the rest is
+// not wanted.
+func (m *doubler) onWays() bool {
+	for in := range m.s.own {
+		if in == m.q {
+			continue
+		}
+		plans := m.l.plans(m.q, in, 0)
+		for i := range plans {
+			if p := &plans[i]; !p.blunt() && p.weight >= leastShared {
+				if !m.wait() {
+					return false
+				}
+				m.d.ways = append(m.d.ways, way{in, p, m.wrongIn(in)})
+				m.inFirst(len(m.d.ways) - 1)
+				m.inLast(len(m.d.ways) - 1)
+			}
+		}
+	}
+	return true
+}
+
+// leastShared is the weight from which a plan is thought of with a second slip.
+const leastShared = 0.04
+
+// way is a plan with the slips that may begin it.
+type way struct {
+	in    int
+	plan  *plan
+	wrong *wrongStep
+}
+
+// add lists a double that comes to v.
+func (m *doubler) add(x listed, v, weight float64, steps set) {
+	q := &m.l.Quantities[m.q]
+	if math.IsNaN(v) || math.IsInf(v, 0) || weight < leastDouble {
+		return
+	}
+	v = q.fold(v)
+	if q.gap(v, q.True) <= q.alike() {
+		return
+	}
+	use, ok := m.uses[steps]
+	if !ok {
+		use = int32(len(m.d.uses))
+		m.uses[steps] = use
+		m.d.uses = append(m.d.uses, useOf{steps: steps})
+	}
+	x.weight, x.use = float32(weight), use
+	m.d.uses[use].weight += weight
+	m.d.total += weight
+	m.places = append(m.places, place{v, int32(len(m.all))})
+	m.all = append(m.all, x)
+}
+
+// leastDouble is the weight below which two slips together are not thought of.
+const leastDouble = 0.003
+
+// copiedOnce is a slip in a formula in which a given was read as another value.
+type copiedOnce struct {
+	v      *variant
+	at     *place
+	value  float64
+	weight float64
+}
+
+// copiedIn lists them for quantity q.
+func (m *doubler) copiedIn(q int) []copiedOnce {
+	if m.l.prep.givens.has(q) {
+		return nil
+	}
+	variants := m.l.variantsOf(q)
+	row := slipByID(miscopied[0])
+	var out []copiedOnce
+	values := slices.Clone(m.s.own)
+	m.l.prep.givens.each(func(g int) {
+		all := miscopies(m.l.Quantities[g].True)
+		for _, to := range all {
+			values[g] = to
+			at := &place{to, int32(g)}
+			for k := range variants {
+				if v := &variants[k]; v.pairable() && v.reads.has(g) && v.id != row.ID {
+					out = append(out, copiedOnce{v, at, v.prog.Run(values, &m.s.tape), v.prior * row.Prior / float64(len(all))})
+				}
+			}
+		}
+		values[g] = m.s.own[g]
+	})
+	return out
+}
+
+// twiceIn lists what two slips in the finding of quantity q itself come to.
+func (m *doubler) twiceIn(q int) []outcome {
+	quantity := &m.l.Quantities[q]
+	if quantity.Given || quantity.Equation {
+		return nil
+	}
+	pairs, copied := m.l.pairsIn(q), m.copiedIn(q)
+	var all []prediction
+	for i := range pairs {
+		all = m.s.predict(all, quantity, &pairs[i], ofEntries)
+	}
+	var values []float64
+	for i := range all {
+		values = append(values, all[i].value)
+	}
+	copied = slices.DeleteFunc(copied, func(c copiedOnce) bool { return math.IsNaN(c.value) })
+	for i := range copied {
+		values = append(values, copied[i].value)
+	}
+	return merge(quantity, values, func(i int) outcome {
+		if i < len(all) {
+			return all[i].outcome(quantity)
+		}
+		c := &copied[i-len(all)]
+		return outcome{value: c.value, ids: crossed(c.v.ids, miscopied), at: quantity.Name, weight: c.weight, exact: c.v.whole, prog: c.v.prog, basis: ofEntries, copied: c.at}
+	})
+}
+
+// inFirst lists two slips in the first step of a way.
+func (m *doubler) inFirst(at int) {
+	p, twice := m.d.ways[at].plan, m.d.ways[at].wrong.twice
+	for i := range twice {
+		o := &twice[i]
+		if w := o.weight * p.weight; w >= leastDouble {
+			m.add(listed{sort: inFirst, way: int16(at), first: int32(i)}, p.run(m.s.fresh(), o.came(), &m.s.tape), w, p.found&^m.l.prep.givens)
+		}
+	}
+}
+
+// inLast lists a slip in the first step of a way followed by another in its
+// last.
+func (m *doubler) inLast(at int) {
+	p, once := m.d.ways[at].plan, m.d.ways[at].wrong.once
+	last := &p.steps[len(p.steps)-1]
+	for i := range once {
+		o := &once[i]
+		if o.prog == nil {
+			continue
+		}
+		values := m.s.fresh()
+		p.run(values, o.came(), &m.s.tape)
+		values[last.quantity] = m.s.own[last.quantity]
+		for k := range m.d.variants {
+			v := &m.d.variants[k]
+			w := o.weight * v.prior * p.weight
+			if w >= leastDouble && v.route == last.route && v.pairable() && v.reads&p.found != 0 && o.apartFrom(v.ids) {
+				m.add(listed{sort: inLast, way: int16(at), first: int32(i), second: int32(k)}, v.prog.Run(values, &m.s.tape), w, p.found&^m.l.prep.givens)
+			}
+		}
+	}
+}
+
+// meeting lists two slips at two steps from which ways lead to the same last one;
+// false where they don't.
+func (m *doubler) meeting(one, other int) bool {
+	a, b := &m.d.ways[one], &m.d.ways[other]
+	if a.in == b.in || !a.plan.meets(b.plan) {
+		return false
+	}
+	weight := min(a.plan.weight, b.plan.weight)
+	steps := (a.plan.found | b.plan.found) &^ m.l.prep.givens
+	values := m.s.fresh()
+	for i := range a.wrong.once {
+		o := &a.wrong.once[i]
+		if o.prog == nil || o.weight*a.plan.weight < leastDouble {
+			continue
+		}
+		for k := range b.wrong.once {
+			x := &b.wrong.once[k]
+			if w := o.weight * x.weight * weight; x.prog != nil && w >= leastDouble && o.apartFrom(x.ids) {
+				copy(values, m.s.own)
+				v := a.plan.join(b.plan, values, o.came(), x.came(), &m.s.tape)
+				m.add(listed{sort: atMeeting, way: int16(one), other: int16(other), first: int32(i), second: int32(k)}, v, w, steps)
+			}
+		}
+	}
+	return true
+}
+
+// meets tells whether two plans come together: neither finds what the other
+// begins with, they end in the same formula, and what both find they find alike.
+func (p *plan) meets(o *plan) bool {
+	last, end := &p.steps[len(p.steps)-1], &o.steps[len(o.steps)-1]
+	if last.route != end.route || p.found.has(o.at) || o.found.has(p.at) {
+		return false
+	}
+	for i := range p.steps[:len(p.steps)-1] {
+		st := &p.steps[i]
+		for k := range o.steps[:len(o.steps)-1] {
+			if o.steps[k].quantity == st.quantity && o.steps[k].route != st.route {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// join works what two plans come to together, from the wrong values they begin
+// with: what both find is found from both.
+func (p *plan) join(o *plan, values []float64, came, other float64, tape *expr.Tape) float64 {
+	values[p.at], values[o.at] = came, other
+	p.middle(values, tape)
+	o.middle(values, tape)
+	p.middle(values, tape)
+	o.middle(values, tape)
+	last := &p.steps[len(p.steps)-1]
+	return last.work(values, tape)
+}
+
+// middle works the steps of a plan but the last.
+func (p *plan) middle(values []float64, tape *expr.Tape) {
+	for i := range p.steps[:len(p.steps)-1] {
+		st := &p.steps[i]
+		values[st.quantity] = st.work(values, tape)
+	}
+}
+
+// finish brings the list in order, the rarest left out where it is too long.
+func (m *doubler) finish() {
+	if len(m.places) > mostDoubles {
+		m.leaveOut()
+	}
+	if !m.wait() {
+		return
+	}
+	sortPlaces(m.places)
+	d := m.d
+	d.values, d.all = make([]float64, len(m.places)), make([]listed, len(m.places))
+	for i, p := range m.places {
+		d.values[i], d.all[i] = p.value, m.all[p.index]
+	}
+}
+
+// leaveOut takes the rarest doubles from the list, and their weights from the
+// sums.
+func (m *doubler) leaveOut() {
+	weights := make([]float32, len(m.all))
+	for i := range m.all {
+		weights[i] = m.all[i].weight
+	}
+	slices.Sort(weights)
+	least := weights[len(weights)-mostDoubles]
+	m.places = slices.DeleteFunc(m.places, func(p place) bool { return m.all[p.index].weight < least })
+	m.d.total = 0
+	for i := range m.d.uses {
+		m.d.uses[i].weight = 0
+	}
+	for _, p := range m.places {
+		x := &m.all[p.index]
+		m.d.uses[x.use].weight += float64(x.weight)
+		m.d.total += float64(x.weight)
+	}
+}
