@@ -29,6 +29,7 @@ type Opened struct {
 // that were opened. What a line does that no page writes is nothing.
 func Retrace(log []Form, see func(Trace)) []Opened {
 	s := session{desks: map[string]*desk{}}
+	s.learn(log)
 	for _, f := range log {
 		s.replay(f)
 		d := s.desks[f.Get("problem")]
