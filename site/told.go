@@ -85,10 +85,15 @@ func (s *session) work(d *desk) *tutor.Work {
 	return d.work
 }
 
-// turnTo brings the work on a desk back. What was made for checks is kept for
-// this desk and the one before, and given up for the others.
+// turnTo brings the work on a desk back for something to be done on it.
 func (s *session) turnTo(d *desk) {
 	d.catchUp()
+	s.keep(d)
+}
+
+// keep keeps what was made for checks on this desk and on the one before, and
+// gives it up for the others.
+func (s *session) keep(d *desk) {
 	if d == s.lately[0] {
 		return
 	}
