@@ -10,7 +10,7 @@ func (s *session) ahead() html.Nodes {
 		s.warmed.work.Cool()
 	}
 	if s.warmed = d; d != nil {
-		d.catchUp()
+		s.turnTo(d)
 		pieces := 1
 		if !d.work.Warm(func() bool { pieces--; return pieces < 0 }) {
 			value = "more"

@@ -26,28 +26,33 @@ func (s *session) handle(f Form, log string) html.Nodes {
 		return s.ahead()
 	case "enter", "hint", "solution", "undo", "stand", "withdraw", "sketch", "answer":
 		if d := s.desk(f); d != nil {
-			d.catchUp()
+			s.turnTo(d)
 			return d.answer(f)
 		}
 	case "again":
 		if d := s.desk(f); d != nil {
-			d.catchUp()
+			s.turnTo(d)
 			d.take(f)
 		}
 	default:
 		s.move(f)
 	}
-	return html.Nodes{s.screen(), say(s.refused, "title")}
+	return html.Nodes{s.screen(), say(s.refused, "title"), s.drew(f)}
 }
 
 // start replays the log and shows where it ends, or the problem of the address.
 func (s *session) start(f Form, log string) html.Nodes {
 	*s = session{desks: map[string]*desk{}}
 	s.stock(f.Get("sets"))
+	var lines []Form
 	for line := range strings.SplitSeq(log, "\n") {
 		if line != "" {
-			s.replay(ReadForm(line))
+			lines = append(lines, ReadForm(line))
 		}
+	}
+	s.learn(lines)
+	for _, f := range lines {
+		s.replay(f)
 	}
 	if code := f.Get("hash"); code != "" && code != s.current {
 		s.open(code)
@@ -61,7 +66,7 @@ func (s *session) read(f Form) html.Nodes {
 	if d == nil {
 		return nil
 	}
-	d.catchUp()
+	s.turnTo(d)
 	q := d.lesson.Quantity(f.Get("quantity"))
 	if q == nil || q.Given {
 		return nil
@@ -132,6 +137,19 @@ func (d *desk) answer(f Form) html.Nodes {
 	if judged {
 		parts = append(parts, outcome(d, reply))
 	}
+	if do := f.Get("do"); do == "enter" || do == "undo" {
+		parts = append(parts, d.judgedAnew()...)
+	}
+	return parts
+}
+
+// judgedAnew is what the log keeps of entries that another one gave another verdict.
+func (d *desk) judgedAnew() (parts html.Nodes) {
+	for _, name := range d.work.Changed() {
+		if a := d.work.Standing(name); a != nil {
+			parts = append(parts, outcome(d, a.Reply))
+		}
+	}
 	return parts
 }
 
@@ -161,5 +179,18 @@ func outcome(d *desk, r replied) html.Node {
 	if a := d.work.Standing(r.Quantity); a != nil && a.Reason != "" {
 		line = append(line, Field{"stands", a.Reason})
 	}
+	return logLine(line)
+}
+
+// drew is what the log keeps of a request to draw a problem: which one it was.
+func (s *session) drew(f Form) html.Node {
+	if f.Get("do") != "draw" || s.desks[s.current] == nil {
+		return html.Node{}
+	}
+	return logLine(Form{{"do", "outcome"}, {"v", "1"}, {"problem", s.current}, {"drew", f.Line()}})
+}
+
+// logLine is a line for the log.
+func logLine(line Form) html.Node {
 	return html.El("data", html.ID("log"), html.A("value", line.Line()))
 }

@@ -26,9 +26,12 @@ type Opened struct {
 
 // Retrace works a saved log again, line by line, as the page does when it
 // starts, and tells see of all that was done on problems. It returns the sets
-// that were opened. What a line does that no page writes is nothing.
+// that were opened. What a line does that no page writes is nothing. The
+// works seen may be kept: what checks of them need is given up (see
+// tutor.Work.Forget).
 func Retrace(log []Form, see func(Trace)) []Opened {
 	s := session{desks: map[string]*desk{}}
+	s.learn(log)
 	for _, f := range log {
 		s.replay(f)
 		d := s.desks[f.Get("problem")]
@@ -48,6 +51,12 @@ func Retrace(log []Form, see func(Trace)) []Opened {
 			}
 			t.Work = d.work
 			see(t)
+		}
+		s.keep(d)
+	}
+	for _, d := range s.lately {
+		if d != nil {
+			d.work.Forget()
 		}
 	}
 	var opened []Opened

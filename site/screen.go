@@ -9,7 +9,7 @@ import (
 // screen is the whole of <main> as the session stands.
 func (s *session) screen() html.Node {
 	if d := s.desks[s.current]; d != nil {
-		d.catchUp()
+		s.turnTo(d)
 		return d.screen()
 	}
 	if v := s.sets[s.current]; v != nil {
@@ -39,15 +39,14 @@ func (s *session) home() html.Node {
 	if s.refused != "" && s.draft == nil {
 		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(s.refused)))
 	}
-	last := s.last()
-	if last := s.unfinished(); last != nil {
+	if d := s.unfinished(); d != nil {
 		parts = append(parts, html.El("section", html.Class("sheet going"), html.A("aria-labelledby", "going"),
-			html.El("h2", html.ID("going"), html.Class("label"), html.Text(text.Say("page.home.going"))), s.choices([]*tutor.Problem{last.lesson.Problem})))
+			html.El("h2", html.ID("going"), html.Class("label"), html.Text(text.Say("page.home.going"))), s.choices([]*tutor.Problem{d.lesson.Problem})))
 	}
 	parts = append(parts, s.shelfOf())
 	parts = append(parts, html.El("p", html.Class("label"), html.Text(text.Say("page.home.kinds"))))
 	for i, k := range tutor.Kinds() {
-		parts = append(parts, s.kind(k, i+1, s.unfolded(k, i, last)))
+		parts = append(parts, s.kind(k, i+1, s.unfolded(k, i, s.last())))
 	}
 	return html.El("main", parts...)
 }
@@ -64,7 +63,7 @@ func (s *session) last() *desk {
 func (s *session) unfinished() *desk {
 	for i := len(s.order) - 1; i >= 0; i-- {
 		if d := s.desks[s.order[i]]; d != nil {
-			if d.catchUp(); !d.work.Done() {
+			if _, done := s.howFar(d); !done {
 				return d
 			}
 		}
@@ -110,9 +109,9 @@ func (s *session) progress(k *tutor.Kind) html.Node {
 		if d == nil {
 			continue
 		}
-		d.catchUp()
-		begun = begun || len(d.work.Past) > 0
-		if d.work.Done() {
+		started, finished := s.howFar(d)
+		begun = begun || started
+		if finished {
 			done++
 		}
 	}
@@ -133,11 +132,10 @@ func (s *session) choices(problems []*tutor.Problem) html.Node {
 		}
 		mark := ""
 		if d := s.desks[code]; d != nil {
-			d.catchUp()
-			switch {
-			case d.work.Done():
+			switch begun, done := s.howFar(d); {
+			case done:
 				mark = text.Say("page.state.done")
-			case len(d.work.Past) > 0:
+			case begun:
 				mark = text.Say("page.state.begun")
 			}
 		}

@@ -16,20 +16,23 @@ type session struct {
 	order   []string         // codes, in the order they were opened
 	current string           // code of the desk or set on the screen; "" is the home screen
 	sets    map[string]*setView
-	shelf   []string // codes of the sets on the home screen
-	draft   Form     // what was typed for a problem of one's own
-	refused string   // why a link or a problem of one's own was not opened
-	warmed  *desk    // what its checks look in is being made ahead
-	wrong   string   // the field of the draft it is about; "" for the whole
+	shelf   []string          // codes of the sets on the home screen
+	draft   Form              // what was typed for a problem of one's own
+	refused string            // why a link or a problem of one's own was not opened
+	wrong   string            // the field of the draft it is about; "" for the whole
+	warmed  *desk             // what its checks look in is being made ahead
+	lately  [2]*desk          // the desk turned to last, and the one before
+	codes   map[string]string // request to draw a problem → its code, from the log
 }
 
 // desk is the work on one problem. Its log lines are taken in when the desk is
-// first looked at, so a long log costs nothing at the start.
+// turned to, so a long log costs little at the start.
 type desk struct {
 	code   string
 	lesson *tutor.Lesson
 	work   *tutor.Work
 	past   []Form // lines not yet taken in
+	told   told   // what they tell
 	open   string // the quantity whose form is in use
 	solved bool   // the worked solution is on the screen
 	asked  sketched
@@ -77,6 +80,11 @@ func (s *session) replay(f Form) {
 	case "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer":
 		if d := s.desk(f); d != nil {
 			d.past = append(d.past, f)
+			d.told.hear(f)
+		}
+	case "outcome":
+		if d := s.desks[f.Get("problem")]; d != nil {
+			d.told.hear(f)
 		}
 	}
 }
@@ -106,7 +114,7 @@ func (s *session) move(f Form) {
 		s.personal(f)
 	case "draw":
 		if k := tutor.KindByName(f.Get("kind")); k != nil {
-			s.open(s.drawn(k, f).Code())
+			s.open(s.draw(k, f))
 		}
 	case "form":
 		if tutor.KindByName(f.Get("kind")) != nil {
@@ -126,6 +134,26 @@ func seed(f Form) uint64 {
 	}
 	n, _ := strconv.ParseUint(text, 10, 64) // anything else draws by seed 0
 	return n
+}
+
+// draw is the code of a problem drawn by a request: the one that the log tells,
+// for drawing it again would take as long as it did, or a new one.
+func (s *session) draw(k *tutor.Kind, f Form) string {
+	code := s.codes[f.Line()]
+	if l, err := tutor.OpenCode(code); err == nil && l.Kind == k {
+		return code
+	}
+	return s.drawn(k, f).Code()
+}
+
+// learn takes from a log what is known of the problems that it draws.
+func (s *session) learn(log []Form) {
+	s.codes = map[string]string{}
+	for _, f := range log {
+		if request, ok := f.Lookup("drew"); ok && f.Get("do") == "outcome" {
+			s.codes[request] = f.Get("problem")
+		}
+	}
 }
 
 // drawn is a new problem of kind k, drawn and checked under the settings of the

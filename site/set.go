@@ -197,18 +197,22 @@ func (s *session) taskList(v *setView, tasks []tutor.Task) html.Node {
 		}
 		about := counted("set.mark", task.Marks)
 		code := task.Problem.Code()
-		if d := s.desks[code]; d != nil && d.started() {
-			got := v.set.Earned(d.work, task.Marks)
+		begun, finished := false, false
+		if d := s.desks[code]; d != nil {
+			begun, finished = s.howFar(d)
+		}
+		if begun {
+			got := s.earned(v.set, task, finished)
 			earned += got
 			about = text.Say("set.earned", "earned", expr.FormatNumber(got, 3), "marks", itoa(task.Marks))
-			if d.work.Done() {
+			if finished {
 				done++
 				about += " · " + text.Say("page.state.done")
 			} else {
 				about += " · " + text.Say("page.state.begun")
 			}
 		}
-		if d := s.desks[code]; next < 0 && (d == nil || !d.work.Done()) {
+		if next < 0 && !finished {
 			next = i
 		}
 		items = append(items, choice(itoa(task.Number)+". "+story, about, v.fields(task)...))
@@ -233,10 +237,13 @@ func handIn() html.Node {
 		button(text.Say("set.hand-in.go"), "plain", html.A("type", "button"), html.Data("page", "export")))
 }
 
-// started tells whether there is anything on a desk yet.
-func (d *desk) started() bool {
-	d.catchUp()
-	return len(d.work.Past) > 0
+// earned is what the work on a problem of a set earned: all marks where every
+// answer was found.
+func (s *session) earned(set *tutor.Set, task tutor.Task, done bool) float64 {
+	if done {
+		return float64(task.Marks)
+	}
+	return set.Earned(s.work(s.desks[task.Problem.Code()]), task.Marks)
 }
 
 // fields say which problem of which set is opened.

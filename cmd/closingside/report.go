@@ -2,7 +2,6 @@ package main
 
 import (
 	"encoding/csv"
-	"errors"
 	"fmt"
 	"io"
 	"io/fs"
@@ -42,11 +41,14 @@ func (v reportVerb) Run(s streams) error {
 	if err != nil {
 		return err
 	}
-	r, skipped, err := v.reported(logs, only)
-	if err != nil {
-		return err
+	r, faults := report.Of(logs, only)
+	switch {
+	case len(faults) > 0 && !v.SkipBad:
+		return wrongInput("%w; --skip-bad leaves such files out", faults[0])
+	case len(faults) == len(logs):
+		return wrongInput("no file is left: %w", faults[0])
 	}
-	for _, why := range skipped {
+	for _, why := range faults {
 		fmt.Fprintln(s.err, "left out:", printable(why.Error()))
 	}
 	switch {
@@ -58,26 +60,6 @@ func (v reportVerb) Run(s streams) error {
 	page := newScreen(s.out)
 	showReport(page, r)
 	return written(page.err)
-}
-
-// reported makes the report; with --skip-bad, without the logs that can't be
-// worked again.
-func (v reportVerb) reported(logs []*report.Log, only *tutor.Set) (r *report.Report, skipped []error, err error) {
-	for {
-		r, err = report.Of(logs, only)
-		bad := (*report.LogError)(nil)
-		if err == nil || !errors.As(err, &bad) {
-			return r, skipped, err
-		}
-		if !v.SkipBad {
-			return nil, nil, wrongInput("%w; --skip-bad leaves such files out", err)
-		}
-		skipped = append(skipped, err)
-		logs = slices.DeleteFunc(logs, func(l *report.Log) bool { return l.Path == bad.Path })
-		if len(logs) == 0 {
-			return nil, nil, wrongInput("no file is left: %w", err)
-		}
-	}
 }
 
 // read reads every log there is at the paths.

@@ -180,11 +180,44 @@ func TestCrashWhileReading(t *testing.T) {
 	p := visit(t, newSiteOf(t, engine(t, "sink")))
 	p.enter("R", "682.6 N")
 	p.eval(`(() => { const f = document.querySelector("[name=entry]"); f.focus(); f.value = ""; })()`, nil)
-	p.eval(`(() => { const inner = bringBack; window.back = 0; bringBack = async () => { await inner(); window.back++; }; })()`, nil)
+	counted(p)
 	p.do(chromedp.KeyEvent("scuttle"))
 	p.await("the engine went down, and the work is back", `window.back > 0`)
 	assert.Equal(t, 1, p.count("[data-verdict]"))
 	p.await("what was typed is still there", `document.querySelector("[name=entry]").value === "scuttle"`)
+}
+
+// counted has the page count in window.back how often the engine was brought back.
+func counted(p *visitor) {
+	p.eval(`(() => { const inner = bringBack; window.back = 0; bringBack = async () => { await inner(); window.back++; }; })()`, nil)
+}
+
+// An engine that goes down while it makes ahead what checks look in is brought
+// back, and is not worn out a second time; what is entered then is checked.
+func TestCrashWhileMakingAhead(t *testing.T) {
+	p := visit(t, newSiteOf(t, engine(t, "sink")))
+	p.enter("R", "682.6 N")
+	counted(p)
+	p.eval(`(() => { const inner = call; call = (r) => inner(r === "do=ahead" ? "scuttle" : r); ahead(0); })()`, nil)
+	p.await("the engine is back", `window.back > 0`)
+	p.eval(`call = ((inner) => (r) => { window.asked = (window.asked || 0) + (r === "do=ahead"); return inner(r); })(call)`, nil)
+	p.enter("R", "683 N")
+	p.eval(`setTimeout(() => { window.rested = true; }, 1500)`, nil) // ahead waits for a rest of 400 ms
+	p.await("a while later", `window.rested`)
+	p.await("nothing more is made ahead", `window.asked === 0 && window.back === 1`)
+	assert.False(t, p.shown("#notice-set-aside"))
+}
+
+// An entry that finds the engine gone is tried on a fresh one, not set aside.
+func TestAnEntryThatFindsTheEngineGone(t *testing.T) {
+	p := visit(t, newSiteOf(t, engine(t, "sink")))
+	p.enter("R", "682.6 N")
+	p.eval(`(() => { ahead = () => {}; call("scuttle"); })()`, nil)
+	p.submit("R", "683 N")
+	p.await("the entry is answered, or set aside", verdicts+` === 2 || !document.querySelector("#notice-set-aside").hidden`)
+	assert.False(t, p.shown("#notice-set-aside"))
+	p.reload()
+	assert.Equal(t, 2, p.count("[data-verdict]"))
 }
 
 func TestNoScript(t *testing.T) {

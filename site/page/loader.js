@@ -13,7 +13,9 @@ let call = null; // request -> reply, or null when the engine broke down
 // boot starts a fresh engine: a function from request to reply.
 async function boot() {
   const go = new Go();
-  go.env = { GOGC: "400" }; // a few megabytes more; a check is not kept waiting by the collector
+  // A check is not kept waiting by the collector: what is in use (10 to 30 MB, for two problems) may grow
+  // to five times as much before it runs, but hardly beyond the limit.
+  go.env = { GOGC: "400", GOMEMLIMIT: "128MiB" };
   let gone = false;
   go.exit = () => { gone = true; };
   const instance = await WebAssembly.instantiate(await engineModule, go.importObject);
@@ -199,7 +201,11 @@ async function send(line, sent = null) {
     if (document.body.dataset.engine === "failed") return;
     if (log.stale) await bringBackBefore(record);
     log.seen.add(record.id);
-    const reply = call?.(record.line) ?? null;
+    let reply = call?.(record.line) ?? null;
+    if (reply === null) { // the engine may have been gone before: once more, on a fresh one
+      await bringBackBefore(record);
+      reply = call(record.line);
+    }
     if (reply === null) {
       await log.setAside(record.id);
       await bringBack();
@@ -212,7 +218,7 @@ async function send(line, sent = null) {
   });
 }
 
-// bringBackBefore catches up with another tab, leaving our own record to be answered by itself.
+// bringBackBefore brings back the whole log but our own record, which is to be answered by itself.
 async function bringBackBefore(record) {
   log.held = record.id;
   try { await bringBack(); } finally { log.held = null; }
@@ -289,15 +295,21 @@ function type(key) {
 
 const PIECE = 6, REST = 400; // milliseconds: at one go, and after a key or a touch
 const idle = globalThis.requestIdleCallback ?? ((job) => setTimeout(job, 50));
-let touched = 0, aheadOf;
+let touched = 0, aheadOf, worn = false; // worn: it brought an engine down, and is not tried again
 for (const kind of ["input", "keydown", "pointerdown", "scroll"]) addEventListener(kind, () => { touched = performance.now(); ahead(); }, { passive: true, capture: true });
 
 function ahead(wait = REST) {
   clearTimeout(aheadOf);
+  if (worn) return;
   aheadOf = setTimeout(() => idle(() => take(() => {
     if (performance.now() - touched < REST) return ahead();
     for (const end = performance.now() + PIECE; call && performance.now() < end;) {
-      if (!call("do=ahead")?.includes("more")) return;
+      const reply = call("do=ahead");
+      if (reply === null) {
+        worn = true;
+        return bringBack();
+      }
+      if (!reply.includes("more")) return;
     }
     ahead(1);
   })), wait);

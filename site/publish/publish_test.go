@@ -6,6 +6,7 @@ import (
 	"context"
 	"encoding/base64"
 	"encoding/json"
+	"errors"
 	"image/png"
 	"io"
 	"maps"
@@ -344,4 +345,88 @@ func TestSetsOnTheHomeScreen(t *testing.T) {
 	assert.Contains(t, index, `data-sets="`+html.Escape(set.Code(""))+`"`)
 	assert.NotEqual(t, build(t, small).Version, f.Version)
 	assert.Contains(t, string(build(t, small).Files["index.html"]), `data-sets=""`)
+}
+
+// theirs puts into dir what an instructor may have there, and returns a check
+// that all of it is there as it was.
+func theirs(t *testing.T, dir, inTheWay string) (still func()) {
+	t.Helper()
+	all := map[string]string{".git/HEAD": "ref: refs/heads/main\n", "slides/week1.txt": "forces", "CNAME": "practice.example"}
+	if inTheWay != "" {
+		all[inTheWay+"/mine"] = "mine"
+	}
+	for name, content := range all {
+		require.NoError(t, os.MkdirAll(filepath.Dir(filepath.Join(dir, name)), 0o755))
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(content), 0o644))
+	}
+	return func() {
+		t.Helper()
+		for name, content := range all {
+			got, err := os.ReadFile(filepath.Join(dir, name))
+			require.NoError(t, err)
+			require.Equal(t, content, string(got), name)
+		}
+	}
+}
+
+// A folder of the instructor's that stands where a file has to go stops a
+// build; it is not deleted for it, and the page of before is whole.
+func TestWriteDeletesNothingInTheWay(t *testing.T) {
+	old := build(t, small)
+	next := build(t, Built{Wasm: []byte("\x00asm2"), Exec: small.Exec})
+	for name := range next.Files {
+		if _, same := old.Files[name]; same {
+			continue
+		}
+		dir := t.TempDir()
+		require.NoError(t, old.Write(dir, false))
+		still := theirs(t, dir, name)
+		require.Error(t, next.Write(dir, true), name)
+		still()
+		for kept, content := range old.Files {
+			got, err := os.ReadFile(filepath.Join(dir, kept))
+			require.NoError(t, err)
+			require.Equal(t, content, got, kept)
+		}
+		require.NoError(t, os.RemoveAll(filepath.Join(dir, name)))
+		require.NoError(t, next.Write(dir, false))
+	}
+}
+
+// Wherever a build fails, what is the instructor's stays, a page is there with
+// all that it leads to, and the next build leaves nothing of the one that failed.
+func TestWriteFailsAnywhere(t *testing.T) {
+	old := build(t, small)
+	halfway := build(t, Built{Wasm: []byte("\x00asm3"), Exec: small.Exec})
+	next := build(t, Built{Wasm: []byte("\x00asm2"), Exec: small.Exec})
+	dir := t.TempDir()
+	require.NoError(t, old.Write(dir, false))
+	require.NoError(t, next.Write(dir, false))
+	clean, err := contents(dir)
+	require.NoError(t, err)
+	still := theirs(t, dir, "")
+	for step, failed := 0, true; failed; step++ {
+		require.NoError(t, old.Write(dir, false))
+		done := 0
+		failed = halfway.write(dir, false, func(from, to string) error {
+			if done++; done > step {
+				return errors.New("the disk is full")
+			}
+			return os.Rename(from, to)
+		}) != nil
+		require.Equal(t, failed, done > step, "a failure is told")
+		still()
+		index, err := os.ReadFile(filepath.Join(dir, "index.html"))
+		require.NoError(t, err)
+		links := regexp.MustCompile(`(?:href|src|data-engine)="([a-z_-]+\.[0-9a-f]{12}\.[a-z]+)"`).FindAllSubmatch(index, -1)
+		require.Greater(t, len(links), 3)
+		for _, link := range links {
+			require.FileExists(t, filepath.Join(dir, string(link[1])), "after %d steps", step)
+		}
+		require.NoError(t, next.Write(dir, false))
+		there, err := contents(dir)
+		require.NoError(t, err)
+		require.ElementsMatch(t, append([]string{".git", "CNAME", "slides"}, clean...), there, "after %d steps", step)
+	}
+	still()
 }

@@ -2,6 +2,7 @@ package publish
 
 import (
 	"bytes"
+	"cmp"
 	"compress/gzip"
 	"errors"
 	"fmt"
@@ -25,52 +26,101 @@ const (
 // ErrNotOurs is why Write leaves a folder alone.
 var ErrNotOurs = errors.New("the folder holds files that closingside did not write")
 
-// Write puts the folder at dir: to a temporary name beside it first, then by
-// renaming, so that dir is either the old version or the new one. A folder
+// Write puts the folder at dir, which is made where there is none. A folder
 // that is neither empty nor one of ours is refused unless force is set. What
-// is in dir and not ours (.git, CNAME) is kept in either case.
-func (f *Folder) Write(dir string, force bool) error {
-	dir, err := filepath.Abs(dir)
-	if err != nil {
-		return err
-	}
-	old, err := contents(dir)
+// is in dir and not ours (.git, CNAME) is never touched.
+//
+// Everything is written to a temporary folder in dir first. Then each file is
+// renamed into its place: those that carry a hash stand beside the ones of the
+// version before, then the page and its worker lead to them. What only the
+// version before had goes last, so a page works at every moment and wherever
+// this fails; the next Write sets right what is left over.
+func (f *Folder) Write(dir string, force bool) error { return f.write(dir, force, os.Rename) }
+
+func (f *Folder) write(dir string, force bool, rename func(from, to string) error) error {
+	there, err := contents(dir)
 	if err != nil {
 		return err
 	}
 	ours, marked := listed(dir)
-	if len(old) > 0 && !marked && !force {
+	if len(there) > 0 && !marked && !force {
 		return fmt.Errorf("%s: %w", dir, ErrNotOurs)
 	}
-	if err := os.MkdirAll(filepath.Dir(dir), 0o755); err != nil {
+	files, err := f.packed()
+	if err != nil {
 		return err
 	}
-	temp, err := os.MkdirTemp(filepath.Dir(dir), ".closingside-*")
+	names := inOrder(files)
+	lists := map[string][]byte{
+		"before": f.list(append(ours, names...)), // ours, however far this comes
+		"after":  f.list(names),
+	}
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return err
+	}
+	temp, err := os.MkdirTemp(dir, ".closingside-*")
 	if err != nil {
 		return err
 	}
 	defer os.RemoveAll(temp)
-	fresh, stale := filepath.Join(temp, "new"), filepath.Join(temp, "old")
-	if err := f.writeTo(fresh); err != nil {
-		return err
-	}
-	if old != nil {
-		if err := os.Rename(dir, stale); err != nil {
+	for _, some := range []map[string][]byte{files, lists} {
+		if err := writeInto(temp, some); err != nil {
 			return err
 		}
 	}
-	for _, name := range old {
-		if _, taken := os.Lstat(filepath.Join(fresh, name)); taken == nil || slices.Contains(ours, name) {
-			continue
-		}
-		if err := os.Rename(filepath.Join(stale, name), filepath.Join(fresh, name)); err != nil {
-			return errors.Join(err, os.Rename(stale, dir))
+	place := func(from, name string) error { return rename(filepath.Join(temp, from), filepath.Join(dir, name)) }
+	if err := place("before", listName); err != nil {
+		return err
+	}
+	for _, name := range names {
+		if err := place(name, name); err != nil {
+			return err
 		}
 	}
-	if err := os.Rename(fresh, dir); err != nil {
-		return errors.Join(err, os.Rename(stale, dir))
+	stale := slices.DeleteFunc(there, func(name string) bool {
+		return !slices.Contains(ours, name) || slices.Contains(names, name) || name == listName
+	})
+	if err := removeFiles(dir, stale); err != nil {
+		return err
+	}
+	return place("after", listName)
+}
+
+// removeFiles removes the files of those names from dir. A folder of such a
+// name is none of ours.
+func removeFiles(dir string, names []string) error {
+	for _, name := range names {
+		path := filepath.Join(dir, name)
+		info, err := os.Lstat(path)
+		if err == nil && !info.IsDir() {
+			err = os.Remove(path)
+		}
+		if err != nil {
+			return err
+		}
 	}
 	return nil
+}
+
+// inOrder is the names of files in the order in which they are put in place:
+// the page and its worker after what they lead to.
+func inOrder(files map[string][]byte) []string {
+	last := func(name string) int {
+		if strings.HasPrefix(name, "index.html") || strings.HasPrefix(name, "sw.js") {
+			return 1
+		}
+		return 0
+	}
+	return slices.SortedFunc(maps.Keys(files), func(a, b string) int {
+		return cmp.Or(cmp.Compare(last(a), last(b)), cmp.Compare(a, b))
+	})
+}
+
+// list is the plain list of the folder's files and itself.
+func (f *Folder) list(names []string) []byte {
+	all := append([]string{listName}, names...)
+	slices.Sort(all)
+	return []byte(mark + f.Version + "\n" + strings.Join(slices.Compact(all), "\n") + "\n")
 }
 
 // contents is what lies in dir; nil when there is no such folder.
@@ -98,19 +148,18 @@ func listed(dir string) ([]string, bool) {
 	return strings.Fields(string(content[bytes.IndexByte(content, '\n')+1:])), true
 }
 
-func (f *Folder) writeTo(dir string) error {
+// packed is the folder's files with their compressed copies.
+func (f *Folder) packed() (map[string][]byte, error) {
 	files := maps.Clone(f.Files)
 	for name, content := range f.Files {
 		if err := compress(files, name, content); err != nil {
-			return err
+			return nil, err
 		}
 	}
-	files[listName] = nil
-	list := mark + f.Version + "\n" + strings.Join(slices.Sorted(maps.Keys(files)), "\n") + "\n"
-	files[listName] = []byte(list)
-	if err := os.Mkdir(dir, 0o755); err != nil {
-		return err
-	}
+	return files, nil
+}
+
+func writeInto(dir string, files map[string][]byte) error {
 	for name, content := range files {
 		if err := os.WriteFile(filepath.Join(dir, name), content, 0o644); err != nil {
 			return err

@@ -2,7 +2,7 @@
 // again through the same engine, and counts what a class found, met and needed:
 // what to teach again, and who finished what.
 //
-//	r, err := report.Of(logs, 0)
+//	r, faults := report.Of(logs, nil)
 //
 // A log is a text file on the learner's device, which can be edited: a report
 // serves teaching, and credit for practice, not examinations.

@@ -100,7 +100,7 @@ func (g *gathering) add(p *learner) {
 	for id := range met {
 		g.slips[id].Students++
 	}
-	s.Sets = g.standings(p, tasks)
+	s.Sets = g.standings(p)
 	for _, row := range s.Rows {
 		s.Entries += row.Entries
 	}
@@ -229,7 +229,7 @@ func (v *value) add(a *tried) string {
 }
 
 // standings are how far a learner is with each set that was opened.
-func (g *gathering) standings(p *learner, tasks map[string]task) []Standing {
+func (g *gathering) standings(p *learner) []Standing {
 	all := []Standing{}
 	for _, o := range p.sets {
 		if g.only != nil && o.Set.Code("") != g.only.Code("") {

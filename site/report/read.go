@@ -66,7 +66,9 @@ func ReadLog(name, path string, content []byte) (*Log, error) {
 		if do == "draw" || do == "own" {
 			problems[line] = true
 		}
-		problems[f.Get("problem")] = true
+		if do != "outcome" { // its problem is opened by another line
+			problems[f.Get("problem")] = true
+		}
 		sets[f.Get("set")+"\n"+f.Get("student")] = true
 		l.lines = append(l.lines, f)
 		switch {

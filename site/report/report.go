@@ -148,17 +148,21 @@ type Row struct {
 	Slips    []string `json:"slips"`
 }
 
-// Of reports on logs. only, where not nil, keeps to one set. An error is a
-// *LogError of a log that could not be worked again.
-func Of(logs []*Log, only *tutor.Set) (*Report, error) {
+// Of reports on logs. only, where not nil, keeps to one set. The faults are the
+// *LogErrors of those that could not be worked again; the report is on the others.
+func Of(logs []*Log, only *tutor.Set) (r *Report, faults []error) {
+	return of(logs, only, retrace)
+}
+
+func of(logs []*Log, only *tutor.Set, work func(*Log) (*learner, error)) (r *Report, faults []error) {
 	learners := make([]*learner, len(logs))
-	faults := make([]error, len(logs))
+	why := make([]error, len(logs))
 	jobs := make(chan int)
 	var wait sync.WaitGroup
 	for range runtime.GOMAXPROCS(0) {
 		wait.Go(func() {
 			for i := range jobs {
-				learners[i], faults[i] = retrace(logs[i])
+				learners[i], why[i] = work(logs[i])
 			}
 		})
 	}
@@ -167,18 +171,19 @@ func Of(logs []*Log, only *tutor.Set) (*Report, error) {
 	}
 	close(jobs)
 	wait.Wait()
-	for _, err := range faults {
-		if err != nil {
-			return nil, err
-		}
-	}
 	g := newGathering(only)
-	for _, p := range learners {
+	var worked []*Log
+	for i, p := range learners {
+		if why[i] != nil {
+			faults = append(faults, why[i])
+			continue
+		}
 		g.add(p)
+		worked = append(worked, logs[i])
 	}
-	r := g.report()
-	r.Alike = alike(logs)
-	return r, nil
+	r = g.report()
+	r.Alike = alike(worked)
+	return r, faults
 }
 
 // median of values; 0 where there are none.

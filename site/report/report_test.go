@@ -1,7 +1,9 @@
 package report
 
 import (
+	"runtime"
 	"strings"
+	"sync"
 	"testing"
 
 	"closingside/site"
@@ -50,7 +52,7 @@ var open = []string{"do", "open", "hash", barge()}
 
 // The barge: γ = 87°, R = 682.6 N, θ = 88.2° (see testdata/published.json of tutor).
 func TestHowAValueWasFound(t *testing.T) {
-	r, err := Of([]*Log{
+	r, faults := Of([]*Log{
 		written(t, "at once", open, enter("gamma", "87°"), enter("R", "682.6 N"), enter("theta", "88.2°")),
 		written(t, "later", open, enter("gamma", "93°"), enter("gamma", "87°")),
 		written(t, "after a hint", open, hint("gamma"), enter("gamma", "87°")),
@@ -58,7 +60,7 @@ func TestHowAValueWasFound(t *testing.T) {
 		written(t, "never", open, enter("gamma", "93°"), enter("gamma", "93 +")),
 		written(t, "began again", open, enter("R", "682.6 N"), enter("theta", "88.2"), []string{"do", "again", "problem", barge()}, enter("R", "1 N")),
 	}, nil)
-	require.NoError(t, err)
+	require.Empty(t, faults)
 	require.Len(t, r.Problems, 1)
 	p := r.Problems[0]
 	assert.Equal(t, [3]int{6, 3, 1}, [3]int{p.Began, p.Done, p.Shown})
@@ -89,8 +91,8 @@ func TestAnAnsweredQuestion(t *testing.T) {
 		return []string{"do", "answer", "problem", barge(), "quantity", "R", "entry", "690 N", "which", which}
 	}
 	times := func(lines ...[]string) (n int) {
-		r, err := Of([]*Log{written(t, "one", lines...)}, nil)
-		require.NoError(t, err)
+		r, faults := Of([]*Log{written(t, "one", lines...)}, nil)
+		require.Empty(t, faults)
 		for _, s := range r.Slips {
 			n += s.Times
 		}
@@ -99,6 +101,79 @@ func TestAnAnsweredQuestion(t *testing.T) {
 	assert.Equal(t, 1, times(open, enter("R", "690 N"), answer("1")))
 	assert.Equal(t, 0, times(open, enter("R", "690 N"), answer("3")))
 	assert.Equal(t, 1, times(open, enter("R", "690 N")), "left open: the likelier one")
+}
+
+// Logs that can't be worked again are all named at once; the report is on the
+// others, each worked once.
+func TestFaultsAreToldTogether(t *testing.T) {
+	var logs []*Log
+	for _, name := range []string{"a", "b", "c", "d"} {
+		logs = append(logs, written(t, name, open, enter("gamma", "87°")))
+	}
+	var lock sync.Mutex
+	worked := map[string]int{}
+	r, faults := of(logs, nil, func(l *Log) (*learner, error) {
+		lock.Lock()
+		worked[l.Name]++
+		lock.Unlock()
+		if l.Name == "a" || l.Name == "c" {
+			return nil, &LogError{l.Path, 0, "broken"}
+		}
+		return retrace(l)
+	})
+	require.Len(t, faults, 2)
+	assert.EqualError(t, faults[0], "a.txt: broken")
+	assert.EqualError(t, faults[1], "c.txt: broken")
+	assert.Len(t, r.Students, 2)
+	assert.Equal(t, []Alike{{"b", "d", 1}}, r.Alike)
+	assert.Equal(t, map[string]int{"a": 1, "b": 1, "c": 1, "d": 1}, worked)
+}
+
+// What is kept of a learner is what was done, not what checking it needed.
+func TestMemoryOfALearner(t *testing.T) {
+	var lines [][]string
+	for _, kind := range tutor.Kinds() {
+		for _, p := range kind.BankProblems()[:4] {
+			l, err := tutor.Open(p)
+			require.NoError(t, err)
+			lines = append(lines, []string{"do", "open", "hash", p.Code()})
+			for _, q := range l.Quantities {
+				if !q.Given && !q.Equation {
+					lines = append(lines, []string{"do", "enter", "problem", p.Code(), "quantity", q.Name, "entry", itoa(int64(q.True*1.13) + 7)})
+				}
+			}
+		}
+	}
+	log := written(t, "one", lines...)
+	before := heap()
+	p, err := retrace(log)
+	require.NoError(t, err)
+	assert.Less(t, heap()-before, 10.0, "MB; tables and lists of 24 problems are some 200")
+	assert.Len(t, p.desks, 24)
+}
+
+// heap is what is in use, in MB.
+func heap() float64 {
+	runtime.GC()
+	runtime.GC()
+	var m runtime.MemStats
+	runtime.ReadMemStats(&m)
+	return float64(m.HeapAlloc) / 1e6
+}
+
+// A draw and what was drawn are one problem, not two, in the count of what
+// nobody does in a term.
+func TestADrawIsOneProblem(t *testing.T) {
+	var b strings.Builder
+	for i := range maxOpened - 1 { // lines of no problem count as one
+		at := itoa(1_793_000_000_000 + int64(i))
+		b.WriteString("do=draw&kind=two-forces&at=" + at + "\ndo=outcome&v=1&problem=x" + at + "&drew=do%3Ddraw\n")
+	}
+	_, err := ReadLog("x", "x.txt", []byte(b.String()))
+	assert.NoError(t, err)
+	b.WriteString("do=draw&kind=two-forces&at=1\n")
+	_, err = ReadLog("x", "x.txt", []byte(b.String()))
+	assert.ErrorContains(t, err, "more than 400 problems")
 }
 
 func FuzzReadLog(f *testing.F) {
@@ -112,8 +187,8 @@ func FuzzReadLog(f *testing.F) {
 			assert.True(t, strings.HasPrefix(err.Error(), "x.txt:"), err)
 			return
 		}
-		r, err := Of([]*Log{l}, nil)
-		require.NoError(t, err)
+		r, faults := Of([]*Log{l}, nil)
+		require.Empty(t, faults)
 		require.Len(t, r.Students, 1)
 	})
 }

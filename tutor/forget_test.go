@@ -1,0 +1,45 @@
+package tutor
+
+import (
+	"math"
+	"runtime"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// What was made for checks is gone once it is forgotten, half-made lists and
+// that of the other solution among them, and the replies are the same after it.
+func TestForget(t *testing.T) {
+	for _, kind := range Kinds() {
+		t.Run(kind.Name, func(t *testing.T) {
+			l, err := Open(kind.BankProblems()[0])
+			require.NoError(t, err)
+			again, err := Open(kind.BankProblems()[0])
+			require.NoError(t, err)
+			kept, forgetful := NewWork(l, DefaultSettings()), NewWork(again, DefaultSettings())
+			before := runtime.NumGoroutine()
+			for i := range l.Quantities {
+				q := &l.Quantities[i]
+				if q.Given || q.Equation {
+					continue
+				}
+				for _, v := range []float64{q.True*1.13 + 7, q.True} {
+					entry := decimal(math.Round(v*100) / 100)
+					require.Equal(t, kept.Enter(q.Name, entry), forgetful.Enter(q.Name, entry))
+					pieces := 5
+					forgetful.Warm(func() bool { pieces--; return pieces < 0 })
+					forgetful.Forget()
+				}
+			}
+			for _, one := range again.Solutions() {
+				assert.Nil(t, one.prep)
+			}
+			assert.Nil(t, forgetful.kept)
+			assert.Nil(t, forgetful.states)
+			assert.Equal(t, before, runtime.NumGoroutine(), "no half-made list waits")
+			assert.Equal(t, kept.Done(), forgetful.Done())
+		})
+	}
+}
