@@ -67,3 +67,35 @@ func TestEquationsAsStudentsWriteThem(t *testing.T) {
 		})
 	}
 }
+
+// The slope of a cable as students write it, the hypotenuse a root before the
+// force, and what is said where it is written wrongly.
+func TestSlopesInEquationsAsStudentsWriteThem(t *testing.T) {
+	sloping := func() *Work {
+		return NewWork(solvedBy(t, atRest("", heldBy("T1 cable", "direction: 1:2 up left"), heldBy("T2 cable", "direction: 66 deg above +x"), heldBy("W weight", "force: 860 lb"))), DefaultSettings())
+	}
+	for _, row := range []struct{ sum, entry, slip string }{
+		{"sumx", "-2/√5 T1 + T2 cos 66 = 0", ""},
+		{"sumx", "-2/sqrt(5) T1 + T2 cos 66 = 0", ""},
+		{"sumx", "2/sqrt(2^2+1^2) T1 = T2 cos 66", ""},
+		{"sumx", "(-2/√5) T1 + T2 cos 66 = 0", ""},
+		{"sumx", "-2T1/√5 + T2 cos 66 = 0", ""},
+		{"sumx", "2√5/5 T1 = T2 cos 66", ""},
+		{"sumx", "T2 = 2/(√5 cos 66) T1", ""},
+		{"sumy", "1/√5 T1 + T2 sin 66 = 860", ""},
+		{"sumx", "2/√5 T1 + T2 cos 66 = 0", "sign-lost"},
+		{"sumx", "-1/√5 T1 + T2 cos 66 = 0", "slope-inverted"},
+		{"sumy", "2/√5 T1 + T2 sin 66 = 860", "slope-inverted"},
+		{"sumy", "1/√5 T1 - T2 sin 66 = 860", "sign-lost"},
+	} {
+		t.Run(row.entry, func(t *testing.T) {
+			r := sloping().Enter(row.sum, row.entry)
+			if row.slip == "" {
+				assert.Equal(t, Correct, r.Verdict, r.Feedback)
+				return
+			}
+			assert.Equal(t, SlipFound, r.Verdict, r.Feedback)
+			assert.Contains(t, r.Slips[0].IDs, row.slip)
+		})
+	}
+}

@@ -129,6 +129,23 @@ R: 650.4 N (T) → error 10+1 pull
 R: 650.4 N compression → error 9+11 pull
 R: 340/682.6 sin 87 → error 1+16 fraction
 R: 340/682.6sin87 → error 1+14 fraction
+balance: -2/√5 T1 + T2 cos 66 = 0 → equation −(2/√5)·T1 + T2·cos 66 = 0
+balance: -2/sqrt(5) T1 + T2 = 0 → equation −(2/√5)·T1 + T2 = 0
+balance: T2 = 2/√(2²+1²) T1 → equation T2 = (2/√(2² + 1²))·T1
+balance: T2 = 2/(√5)T1 → equation T2 = (2/√5)·T1
+balance: (2√5)/5 T1 = T2 → equation (2·√(5)/5)·T1 = T2
+balance: 2/√5(T1) = T2 → equation (2/√5)·T1 = T2
+balance: T2 = 1/(sin 40) T1 → equation T2 = (1/sin 40)·T1
+balance: T2 = sin 70°/sin 60° T1 → equation T2 = (sin(70°)/sin 60°)·T1
+balance: T2 = P/(2) T1 → equation T2 = F1/(2·T1)
+balance: T1 - T2/√5 P = 0 → equation T1 − T2/(√(5)·F1) = 0
+R: 2/√5 P → expression 304.105 | (2/√5)·F1
+R: 2/√5(340) → expression 304.105 | (2/√5)·340
+R: 1/√2 (340 N) → expression 240.416 N | (1/√2)·340
+R: √3/2(340) → expression 294.449 | (√(3)/2)·340
+R: 4/(5)(340) → expression 0.00235294 | 4/(5·340)
+R: 340/√2 cos 30 → error 1+13 fraction
+R: 340/√(2)(3)(4) → error 1+14 fraction
 R: (4/5)P → expression 272 | (4/5)·F1
 R: 4P/5 → expression 272 | 4·F1/5
 R: 610·4/5 N → expression 488 N | 610·4/5
