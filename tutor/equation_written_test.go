@@ -99,3 +99,29 @@ func TestSlopesInEquationsAsStudentsWriteThem(t *testing.T) {
 		})
 	}
 }
+
+// A whole number in an equation may be a value rounded, but is off by no more
+// than a value may be: 32 for 32.2 ft/s² is another g, alone or in a sum.
+func TestWholeNumbersInEquationsHoldToTheLimit(t *testing.T) {
+	hung := func(mass, g string) *Work {
+		return NewWork(solvedBy(t, under(g, heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: "+mass))), DefaultSettings())
+	}
+	for _, row := range []struct {
+		mass, g, load string
+		want          Verdict
+	}{
+		{"16 slug", "32.2 ft/s²", "16*32.2", Correct},
+		{"16 slug", "32.2 ft/s²", "515", Correct},
+		{"16 slug", "32.2 ft/s²", "16*32", SlipFound},
+		{"16 slug", "32.2 ft/s²", "(16 slug)(32 ft/s²)", SlipFound},
+		{"16 slug", "32.2 ft/s²", "512", SlipFound},
+		{"10 kg", "9.81 m/s²", "98", Correct},
+		{"8 kg", "9.81 m/s²", "78", EarlyRounding},
+		{"120 kg", "9.81 m/s²", "1180", Correct},
+		{"120 kg", "9.81 m/s²", "120*9.8", Correct},
+		{"120 kg", "9.81 m/s²", "120*10", SlipFound},
+	} {
+		r := hung(row.mass, row.g).Enter("sumy", "T1 sin 40 + T2 sin 30 = "+row.load)
+		assert.Equal(t, row.want, r.Verdict, "%s: %s", row.load, r.Feedback)
+	}
+}
