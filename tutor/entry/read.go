@@ -133,14 +133,6 @@ func read(s string, sc Scope) (r Reading, err *Error) {
 	return r, nil
 }
 
-// Parse reads an expression alone. It judges neither names nor units nor
-// values; numbers with a unit of force are converted to newtons.
-func Parse(s string, names Names) (n expr.Node, err *Error) {
-	defer rescue(&err)
-	p := parser{tokens: lex(s, newVocabulary(names)), scope: &Scope{Names: names}}
-	return p.all(), nil
-}
-
 // all = sum end
 func (p *parser) all() expr.Node {
 	n := p.sum()
