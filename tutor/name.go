@@ -146,7 +146,7 @@ func (l *Lesson) oneDirection(names entry.Names) {
 // otherwise adds what books call a quantity beside its symbol (common
 // practice), where the problem calls nothing else so.
 func (l *Lesson) otherwise(names entry.Names) {
-	for name, spellings := range map[string][]string{"R": {"FR"}, "Rx": {"FRx", "ΣFx"}, "Ry": {"FRy", "ΣFy"}} {
+	for name, spellings := range map[string][]string{"R": {"FR"}, "Rx": {"FRx", "ΣFx"}, "Ry": {"FRy", "ΣFy"}, "sumx": {"Fx"}, "sumy": {"Fy"}} {
 		if l.Quantity(name) == nil {
 			continue
 		}

@@ -128,6 +128,7 @@ func read(s string, sc Scope) (r Reading, err *Error) {
 		r.equation(left, right, &sc)
 	} else {
 		doubtful(left, []rune(s))
+		ranged(left)
 		r.single(left, &sc)
 	}
 	return r, nil
@@ -169,6 +170,8 @@ func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
 		return all[0], nil, false
 	case len(all[0]) == 2 && all[0][0].kind == tName && !slices.Contains(sc.Unknowns, all[0][0].name):
 		all[0][0].fail("other-quantity", "name", all[0][0].typed)
+	case n == 2 && sc.asksIn(all):
+		all[0][0].through(all[1][max(0, len(all[1])-2)].span).fail("value-asked")
 	case sc.worked(all):
 		return all[n-1], nil, false
 	case n > 2:
@@ -201,6 +204,14 @@ func root(side []token, sc *Scope) []token {
 	at := side[0].span
 	root := []token{{kind: tFunc, span: at, fn: functions["sqrt"]}, {kind: tOpen, span: at}}
 	return append(append(root, side[:n]...), token{kind: tClose, span: end.span}, end)
+}
+
+// asksIn reports whether what is asked stands in one of the sides, which make an
+// equation that is not solved yet: R/sin 87 = 610/sin 63.2.
+func (sc *Scope) asksIn(sides [][]token) bool {
+	return slices.ContainsFunc(sides, func(side []token) bool {
+		return slices.ContainsFunc(side, func(t token) bool { return t.kind == tName && t.name == sc.Asked })
+	})
 }
 
 // worked reports whether the sides are a line of working that comes to the

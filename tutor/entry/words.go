@@ -143,7 +143,7 @@ func (x *lexer) word() {
 		x.take(from, 1, token{kind: tOp, op: '*'})
 		return
 	}
-	if x.newton() || x.compoundUnit() || x.spoken() || x.braced() {
+	if x.newton() || x.compoundUnit() || x.spoken() || x.braced() || x.summed() {
 		return
 	}
 	tried := map[int]bool{}
@@ -195,9 +195,11 @@ func (x *lexer) cut(i int, before kind, tried map[int]bool) ([]token, bool) {
 	return nil, false
 }
 
-// timesLetter reports whether the letter at hand is an x for ×: 2x340.
+// timesLetter reports whether the letter at hand is an x for ×: 2x340, 340xcos25,
+// T x cos 40.
 func (x *lexer) timesLetter() bool {
-	if foldWord(string(x.at(0))) != "x" || !x.previous(tNumber, tClose, tSuper, tUnit) {
+	apart := isSpace(x.at(-1)) && isSpace(x.at(1))
+	if foldWord(string(x.at(0))) != "x" || !x.previous(tNumber, tClose, tSuper, tUnit) && !(apart && x.previous(tName)) {
 		return false
 	}
 	i := 1
@@ -208,7 +210,13 @@ func (x *lexer) timesLetter() bool {
 		return true
 	}
 	r := x.at(i)
-	return isDigit(r) || r == '.' || r == '(' || r == '√'
+	return isDigit(r) || r == '.' || r == '(' || r == '√' || x.functionAt(x.pos+i)
+}
+
+// functionAt reports whether the word at i begins with a function.
+func (x *lexer) functionAt(i int) bool {
+	word := foldWord(string(x.runes[i:x.letters(i)]))
+	return slices.ContainsFunc([]string{"sin", "cos", "tan", "sqrt"}, func(f string) bool { return strings.HasPrefix(word, f) })
 }
 
 // compoundUnit takes a unit made of two, if one stands here: N·m, lb-ft, kN/m,
