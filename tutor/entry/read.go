@@ -206,11 +206,14 @@ func root(side []token, sc *Scope) []token {
 	return append(append(root, side[:n]...), token{kind: tClose, span: end.span}, end)
 }
 
-// asksIn reports whether what is asked stands in one of the sides, which make an
-// equation that is not solved yet: R/sin 87 = 610/sin 63.2.
+// asksIn reports whether something is worked out of what is asked on one of the
+// sides, which make an equation that is not solved yet: R/sin 87 = 610/sin 63.2,
+// but not "the resultant R (N) = 682.6".
 func (sc *Scope) asksIn(sides [][]token) bool {
+	asked := func(t token) bool { return t.kind == tName && t.name == sc.Asked }
+	works := func(t token) bool { return t.kind == tOp || t.kind == tNumber || t.kind == tFunc || t.kind == tSuper }
 	return slices.ContainsFunc(sides, func(side []token) bool {
-		return slices.ContainsFunc(side, func(t token) bool { return t.kind == tName && t.name == sc.Asked })
+		return slices.ContainsFunc(side, asked) && slices.ContainsFunc(side, works)
 	})
 }
 

@@ -40,6 +40,9 @@ beta: β + 25 = θ → error 1+10 value-asked
 beta: β + 25 = 88.2 → error 1+13 value-asked
 R: R/sin 87 = 610/sin 63.17 → error 1+24 value-asked
 R: 610/sin 63.17 = R/sin 87 → error 1+24 value-asked
+R: R (N) = 682.6 → number 682.6 ± 0.05
+R: the resultant R = 682.6 N → number 682.6 ± 0.05 N
+beta: angle β (deg) = 63.2 → number 63.2 ± 0.05
 beta: sinβ/610 = sin87/682.6 → error 1+22 value-asked
 R: R/sin 87 = 610/sin 63.17 = 682.6 → number 682.6 ± 0.05
 # numbers
