@@ -97,6 +97,9 @@ func (q *Quantity) symbols() []string {
 	return names
 }
 
+// greek writes the letters in a script's name for a quantity: θ1 for theta1.
+var greek = strings.NewReplacer("alpha", "α", "beta", "β", "gamma", "γ", "phi", "φ", "theta", "θ")
+
 // names maps every spelling to its quantity. A thing's own name comes before
 // what a script calls another: of a first force F2 and a second F1 each keeps
 // its own.
@@ -115,7 +118,7 @@ func (l *Lesson) names() entry.Names {
 			}
 		}
 	}
-	canonical := func(q *Quantity) []string { return []string{q.Name} }
+	canonical := func(q *Quantity) []string { return []string{q.Name, greek.Replace(q.Name)} }
 	add(true, (*Quantity).symbols)
 	add(false, (*Quantity).symbols)
 	add(true, canonical)

@@ -19,6 +19,14 @@ func TestOtherNamesOfTheResultant(t *testing.T) {
 	assert.Equal(t, Correct, w.Enter("R", "sqrt(ΣFx² + 682.29²)").Verdict)
 }
 
+// A script's name for a direction may be written with its letter.
+func TestDirectionsByTheirNumber(t *testing.T) {
+	for _, e := range []string{"P cos θ1", "Pcosθ₁", "P cos theta_1", "P cos θ_P"} {
+		r := NewWork(barge(t), DefaultSettings()).Enter("F1x", e)
+		assert.Equal(t, Correct, r.Verdict, "%s: %s", e, r.Feedback)
+	}
+}
+
 // A name is what the reader makes of it: letters of other scripts are those they
 // look like, and case alone tells no two things apart.
 func TestNamesThatReadAlikeAreRefused(t *testing.T) {

@@ -14,6 +14,9 @@ import (
 // equalsWords say what = says, sayAbout what ≈ says.
 var equalsWords = []string{"is", "equals", "about", "approx", "approximately", "around", "roughly", "circa", "ca"}
 
+// signWords are signs as they are said.
+var signWords = map[string]rune{"plus": '+', "minus": '-', "neg": '-', "negative": '-', "times": '*'}
+
 // trim takes off what a sentence leaves around an entry: final periods, commas
 // and the like, a pair of quotation marks.
 func (x *lexer) trim() {
@@ -129,6 +132,8 @@ func (x *lexer) spoken() bool {
 	switch {
 	case slices.Contains(equalsWords, word) && !x.previous(tOpen), word == "angle" && (len(x.tokens) == 0 || x.previous(tOp)):
 		x.take(from, len(word), token{kind: tOp, op: '='})
+	case signWords[word] != 0:
+		x.take(from, len(word), token{kind: tOp, op: signWords[word]})
 	case word == "o" && x.previous(tNumber), word == "o" && x.raising():
 		x.degree(from, 1)
 	default:

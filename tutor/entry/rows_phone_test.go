@@ -121,6 +121,10 @@ balance: T2 = cos40/cos30 T1 → equation T2 = (cos(40)/cos 30)·T1
 balance: T1 x cos40 = T2 x cos30 → equation T1·cos 40 = T2·cos 30
 R: 340xcos25 → expression 308.145 | 340·cos 25
 R: 340 x cos 25 → expression 308.145 | 340·cos 25
+# signs as they are said
+R: minus 286.4 N → number -286.4 ± 0.05 N
+R: negative 286.4 → number -286.4 ± 0.05
+R: 340 times cosine 25 plus 5 → expression 313.145 | 340·cos 25 + 5
 # sums, the way they count
 balance: Σ Fx = -T1 cos40 + T2 cos30 → equation −T1·cos 40 + T2·cos 30 = 0
 balance: SumFx: -T1cos40+T2cos30=0 → equation −T1·cos 40 + T2·cos 30 = 0
