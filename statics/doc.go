@@ -1,5 +1,5 @@
 // Package statics holds what is true about forces: angles and directions,
-// units, plane vectors, triangles, and the equilibrium of a particle.
+// units, plane vectors, and the equilibrium of a particle.
 //
 // The closing side of a force polygon is its resultant:
 //
@@ -12,10 +12,10 @@
 // in whatever one unit of force the caller works in; [Unit] converts.
 //
 // A moment is not an energy, though a newton metre equals a joule: it has its
-// own type and its own dimension, and is made by [MomentOf] alone.
+// own dimension.
 //
 // The package is plane statics in float64. It knows nothing of text a person
 // typed, of learners, or of files. Angles closer than about 3e-13 degrees are
-// one and the same angle here (tolerance.go says why), so triangles thinner
-// than that are out of reach.
+// one and the same angle here (tolerance.go says why), so what lies closer than
+// that is out of reach.
 package statics

@@ -19,13 +19,6 @@ func ExampleResultant() {
 	// Output: R = 682.6 N at 88.17°
 }
 
-// The same closing side by the force triangle.
-func ExampleSAS() {
-	t, ok := statics.SAS(340, 87*statics.Degree, 610)
-	fmt.Printf("R = %.1f N, alpha = %.2f°, beta = %.2f° %t\n", t.C, t.Alpha.Degrees(), t.Beta.Degrees(), ok)
-	// Output: R = 682.6 N, alpha = 29.83°, beta = 63.17° true
-}
-
 // A 120-kg buoy hangs from two chains.
 func ExampleParticle_Solve() {
 	left, _ := statics.FromSlope(3, 4, statics.PlusY, statics.MinusX)

@@ -23,12 +23,6 @@ func AsBearing(a Angle) Heading {
 	return h
 }
 
-// AsAzimuth puts a direction as an angle clockwise from north (+y), in 0° to
-// 360°: 330° is "azimuth 120°".
-func AsAzimuth(a Angle) Heading {
-	return Heading{Form: Azimuth, Axis: North, Sense: Clockwise, Turn: (North.Angle() - a).Positive()}
-}
-
 // turned returns the heading a signed angle away from a half-axis.
 func turned(form HeadingForm, from Axis, off Angle) Heading {
 	if off < 0 {

@@ -104,9 +104,14 @@ func printedNumber(s string) (float64, bool) {
 	return v, err == nil
 }
 
+type answers = map[string]float64
+
+// check works out the answers to a record.
+type check = func(t *testing.T, r record) answers
+
 // checkAll runs one check for every record of a kind, and fails for a record
 // without a check or a check without a record.
-func checkAll(t *testing.T, prefix string, checks map[string]func(t *testing.T, r record) map[string]float64) {
+func checkAll(t *testing.T, prefix string, checks map[string]check) {
 	t.Helper()
 	records, err := publishedRecords()
 	require.NoError(t, err)

@@ -21,10 +21,6 @@ const (
 	// that much, and the products and sums add a few epsilon.
 	sumRelTol = angleAbsTol + 4*epsilon
 
-	// tangentRelTol, relative to the side that swings, is the noise in b·sin α:
-	// angleAbsTol moves it by at most b·angleAbsTol, the product rounds once.
-	tangentRelTol = angleAbsTol + epsilon
-
 	// rankAbsTol is the sine of the angle below which two lines are one: each
 	// direction carries angleAbsTol, the cross product of unit vectors a few
 	// epsilon more.

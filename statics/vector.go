@@ -47,12 +47,3 @@ func Direction(v r2.Vec) (_ Angle, ok bool) {
 func Between(u, v r2.Vec) Angle {
 	return Angle(math.Atan2(math.Abs(r2.Cross(u, v)), r2.Dot(u, v)))
 }
-
-// Moment is a moment of a force in the plane, counter-clockwise positive. Its
-// unit is the product of those of the arm and the force. It has a type of its
-// own so that it is not taken for an energy, or added to a force.
-type Moment float64
-
-// MomentOf returns the moment of a force f that acts at r, about the origin of
-// r: counter-clockwise positive, in the units of r times those of f.
-func MomentOf(r, f r2.Vec) Moment { return Moment(r2.Cross(r, f)) }

@@ -76,13 +76,6 @@ func TestPublishedResultantsOfTwo(t *testing.T) {
 			sum := Resultant(r.polar(t, "v_BR", "dirB"), r.polar(t, "v_RE", "dirR"))
 			return answers{"v_BE": r2.Norm(sum), "E_of_N": off(sum, North)}
 		},
-		// The track is given and the heading asked: a triangle with the wind, the
-		// air speed, and the angle between wind and track.
-		"up4-e14": func(t *testing.T, r record) map[string]float64 {
-			atWind := Between(r2.Scale(-1, r.polar(t, "v_AG", "wind_from")), Polar(1, r.direct(t, "track")))
-			tri := one(t, SSA(r.number(t, "v_PA"), r.number(t, "v_AG"), 180*Degree-atWind))
-			return answers{"theta_E_of_N": tri.Beta.Degrees(), "v_PG": tri.C}
-		},
 		"up5-t1": func(t *testing.T, r record) map[string]float64 {
 			sum := Resultant(r.vec(t, "F1"), r.vec(t, "F2"))
 			return answers{"F": r2.Norm(sum), "direction": direction(t, sum)}
@@ -122,8 +115,13 @@ func TestPublishedResultantsOfTwo(t *testing.T) {
 			return answers{"ground_speed": r2.Norm(sum), "bearing_E_of_N": off(sum, North)}
 		},
 		"calc2r-x445": func(t *testing.T, r record) map[string]float64 { // a pull resolved along two ropes
-			tri := must(t)(ASA(r.angle(t, "angle_1"), r.number(t, "R"), -r.angle(t, "angle_2")))
-			return answers{"F_25": tri.A, "F_35": tri.B}
+			ropes := Particle{
+				Known:   []r2.Vec{Polar(-r.number(t, "R"), 0)},
+				Unknown: []r2.Vec{Polar(1, r.angle(t, "angle_1")), Polar(1, r.angle(t, "angle_2"))},
+			}
+			e, err := ropes.Solve()
+			require.NoError(t, err)
+			return answers{"F_35": e.Values[0], "F_25": e.Values[1]}
 		},
 	})
 }

@@ -35,7 +35,9 @@ func (w *Work) Answer(name string, c Choice) (Reply, bool) {
 	if a == nil || !a.Asked || a.Chosen != Unsaid || c == Unsaid || c > Neither {
 		return Reply{}, false
 	}
-	w.settle(w.Lesson.Quantity(name), &a.Reply, c)
+	q := w.Lesson.Quantity(name)
+	w.settle(q, &a.Reply, c)
+	w.compare(q, &a.Reply)
 	return a.Reply, true
 }
 
@@ -80,27 +82,37 @@ func (w *Work) rivals(slips []Suspect) bool {
 func (w *Work) settled(q *Quantity, r *Reply) bool {
 	for i := len(w.Past) - 1; i >= 0; i-- {
 		a := &w.Past[i]
-		if a.Undone || a.Quantity != q.Name || a.Chosen == Unsaid || !sameEntry(q, &r.Reading, &a.Reading) {
-			continue
+		if !a.Undone && a.Quantity == q.Name && a.Chosen != Unsaid && sameEntry(q, &r.Reading, &a.Reading) {
+			return w.settleAs(q, r, &a.Reply)
 		}
-		if a.Chosen == Neither {
-			w.settle(q, r, Neither)
-			return true
-		}
-		for k := range r.Slips[:2] {
-			if s := r.Slips[k]; s.Likely == a.Slips[0].Likely && s.At == a.Slips[0].At {
-				w.settle(q, r, First+Choice(k))
-				return true
-			}
-		}
-		return false
 	}
 	return false
 }
 
+// settleAs answers the question of r as the learner answered that of before;
+// false where that asked about another pair, or was not answered, or r is.
+func (w *Work) settleAs(q *Quantity, r, before *Reply) bool {
+	if !r.Asked || r.Chosen != Unsaid || before.Chosen == Unsaid {
+		return false
+	}
+	place := func(s Suspect, pair [2]Suspect) int {
+		return slices.IndexFunc(pair[:], func(o Suspect) bool { return o.Likely == s.Likely && o.At == s.At })
+	}
+	if place(r.pair[0], before.pair) < 0 || place(r.pair[1], before.pair) < 0 {
+		return false
+	}
+	c := before.Chosen
+	if c != Neither {
+		c = First + Choice(place(before.pair[c-First], r.pair))
+	}
+	w.settle(q, r, c)
+	return true
+}
+
 // askOrSettle asks which of two rivals it was, unless that was said before.
 func (w *Work) askOrSettle(q *Quantity, r *Reply) {
-	r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.Slips[0], r.Slips[1]), true
+	r.pair = [2]Suspect(r.Slips[:2])
+	r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.pair[0], r.pair[1]), true
 	w.settled(q, r)
 }
 

@@ -75,3 +75,21 @@ func TestAnAnswerHoldsForTheSameValueAgain(t *testing.T) {
 	w.Answer("R", First)
 	require.Equal(t, Correct, w.Enter("R", "682.6 N").Verdict)
 }
+
+// What was said of an entry stays said when another entry is written anew and
+// nothing true has changed: it is not asked again, and nothing is told to have
+// changed.
+func TestAnAnswerOutlivesRejudging(t *testing.T) {
+	for _, choice := range []Choice{First, Second, Neither} {
+		w := NewWork(barge(t), DefaultSettings())
+		w.Enter("phi", "93")
+		require.True(t, w.Enter("R", "690 N").Asked)
+		said, ok := w.Answer("R", choice)
+		require.True(t, ok)
+		again := w.Enter("phi", "93.0")
+		assert.Empty(t, again.Changed)
+		assert.Equal(t, said.Feedback, w.Standing("R").Feedback)
+		assert.Equal(t, choice, w.Standing("R").Chosen)
+		assert.Nil(t, w.Options(w.Standing("R")), "asked once")
+	}
+}

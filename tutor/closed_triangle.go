@@ -73,7 +73,7 @@ func (s *rest) angles3(i int) (q, c Quantity) {
 	phi := s.between(i)
 	greek := []string{"alpha", "beta", "gamma"}[i]
 	q = Quantity{Name: between[i], Symbol: expr.Symbol{Letter: "φ", Sub: itoa(i + 1), Spoken: "phi " + itoa(i+1)}, Dim: statics.DimAngle, True: phi, Supplement: corners[i],
-		Routes: []Route{{"directions", "angle-between-forces", ByTriangle, a.leads[0].to(b.leads[0], phi)}}}
+		Routes: []Route{{"directions", "angle-between-forces", ByTriangle, a.leads[0].to(b.leads[0])}}}
 	c = Quantity{Name: corners[i], Symbol: expr.Symbol{Letter: []string{"α", "β", "γ"}[i], Spoken: greek}, Dim: statics.DimAngle, True: 180 - phi, Supplement: between[i],
 		Routes: []Route{{"supplement", "triangle-corner", ByTriangle, expr.Sub(expr.Deg(180), expr.S(between[i]))}}}
 	if !own.wandered || own == s.aimed { // the other corners are there too

@@ -91,7 +91,7 @@ func (w *Work) repeats(q *Quantity, v *view, e *balance) string {
 
 // Uncertainty of the numbers in an equation: half a unit of the last digit, as
 // far as that lets no other number pass. What the statement gives and the whole
-// numbers of a formula are exact.
+// numbers of a formula (see stated) are exact.
 const (
 	literalRel = 0.005 // at most half a percent of a number
 	exactTerms = 1e-6  // of the largest term, beside what the numbers allow
@@ -99,16 +99,49 @@ const (
 	coarseDigits = 2 // of a number: one digit more is asked
 )
 
+// mayBeOff is by how much a number of an equation that holds may be off. A whole
+// number is held to half a percent, slack and all: 32 for 32.2 is another g.
+func mayBeOff(l entry.Literal) float64 {
+	most := literalRel * l.Value
+	if l.Decimals == 0 {
+		most /= slack
+	}
+	return min(max(l.Half, l.Coarse/slack), most)
+}
+
+// roundedFar is by how much a number may be off that was rounded further than
+// an equation allows: as far as any rounding is followed.
+func roundedFar(l entry.Literal) float64 { return min(l.Half, limit.rel*l.Value) }
+
 // literals is the uncertainty of the numbers on one side of an equation.
-func (w *Work) literals(r *entry.Reading, right bool) func(site int) float64 {
+func (w *Work) literals(r *entry.Reading, right bool, off func(entry.Literal) float64) func(site int) float64 {
 	return func(site int) float64 {
 		for _, l := range r.Literals {
 			if l.Site == site && l.Right == right && !w.stated(l.Value) {
-				return min(max(l.Half, l.Coarse/slack), literalRel*l.Value)
+				return off(l)
 			}
 		}
 		return 0
 	}
+}
+
+// roundedTooSoon is the number behind which an equation, else right, was rounded
+// too far; nil where there is none. Slips are looked for first.
+func (w *Work) roundedTooSoon(r *entry.Reading, views []*view) *Rounded {
+	var most *entry.Literal
+	for i := range r.Literals {
+		if l := &r.Literals[i]; !w.stated(l.Value) && (most == nil || l.Half*most.Value > most.Half*l.Value) {
+			most = l
+		}
+	}
+	holds := func(v *view) bool {
+		e := v.enteredAs(r, roundedFar)
+		return v.from == "" && e != nil && v.holds(e)
+	}
+	if most == nil || !slices.ContainsFunc(views, holds) {
+		return nil
+	}
+	return &Rounded{What: expr.FormatNumber(most.Value, most.Digits), Digits: most.Digits, Keep: max(w.Settings.Work.Magnitude, most.Digits+1)}
 }
 
 // coarse tells whether an equation holds a number of so few digits that the

@@ -37,6 +37,12 @@ func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
 		w.unlike(q, r, "feedback.equation.form")
 		return
 	}
+	if o := w.roundedTooSoon(&r.Reading, views); total == 0 && o != nil {
+		r.Verdict, r.Rounded, r.Unexplained = EarlyRounding, o, 0.5
+		r.Feedback = w.Lesson.Say("feedback.equation.rounded", "what", o.What, "kept", o.kept(), "keep", (&Rounded{Digits: o.Keep}).kept())
+		w.escalate(q, r)
+		return
+	}
 	if total == 0 {
 		w.unlike(q, r, "feedback.equation.unexplained", "symbol", w.Lesson.plain(q.Name))
 		return

@@ -109,7 +109,10 @@ func (v *view) lesson() []*balance {
 // entered is an entry under the view; nil where it can't be written as terms,
 // or names an unknown that the view takes as found, or something that follows
 // from one found on paper.
-func (v *view) entered(r *entry.Reading) *balance {
+func (v *view) entered(r *entry.Reading) *balance { return v.enteredAs(r, mayBeOff) }
+
+// enteredAs is entered with numbers that may be off by so much.
+func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *balance {
 	l := v.w.Lesson
 	for _, side := range []expr.Node{r.Tree, r.Right} {
 		for _, name := range expr.Symbols(side) {
@@ -118,7 +121,7 @@ func (v *view) entered(r *entry.Reading) *balance {
 			}
 		}
 	}
-	return v.balance(r.Tree, r.Right, v.w.literals(r, false), v.w.literals(r, true))
+	return v.balance(r.Tree, r.Right, v.w.literals(r, false, off), v.w.literals(r, true, off))
 }
 
 func (v *view) onPaper(q *Quantity) bool { return v.paper.has(v.w.Lesson.index[q.Name]) }

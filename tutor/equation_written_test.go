@@ -67,3 +67,61 @@ func TestEquationsAsStudentsWriteThem(t *testing.T) {
 		})
 	}
 }
+
+// The slope of a cable as students write it, the hypotenuse a root before the
+// force, and what is said where it is written wrongly.
+func TestSlopesInEquationsAsStudentsWriteThem(t *testing.T) {
+	sloping := func() *Work {
+		return NewWork(solvedBy(t, atRest("", heldBy("T1 cable", "direction: 1:2 up left"), heldBy("T2 cable", "direction: 66 deg above +x"), heldBy("W weight", "force: 860 lb"))), DefaultSettings())
+	}
+	for _, row := range []struct{ sum, entry, slip string }{
+		{"sumx", "-2/√5 T1 + T2 cos 66 = 0", ""},
+		{"sumx", "-2/sqrt(5) T1 + T2 cos 66 = 0", ""},
+		{"sumx", "2/sqrt(2^2+1^2) T1 = T2 cos 66", ""},
+		{"sumx", "(-2/√5) T1 + T2 cos 66 = 0", ""},
+		{"sumx", "-2T1/√5 + T2 cos 66 = 0", ""},
+		{"sumx", "2√5/5 T1 = T2 cos 66", ""},
+		{"sumx", "T2 = 2/(√5 cos 66) T1", ""},
+		{"sumy", "1/√5 T1 + T2 sin 66 = 860", ""},
+		{"sumx", "2/√5 T1 + T2 cos 66 = 0", "sign-lost"},
+		{"sumx", "-1/√5 T1 + T2 cos 66 = 0", "slope-inverted"},
+		{"sumy", "2/√5 T1 + T2 sin 66 = 860", "slope-inverted"},
+		{"sumy", "1/√5 T1 - T2 sin 66 = 860", "sign-lost"},
+	} {
+		t.Run(row.entry, func(t *testing.T) {
+			r := sloping().Enter(row.sum, row.entry)
+			if row.slip == "" {
+				assert.Equal(t, Correct, r.Verdict, r.Feedback)
+				return
+			}
+			assert.Equal(t, SlipFound, r.Verdict, r.Feedback)
+			assert.Contains(t, r.Slips[0].IDs, row.slip)
+		})
+	}
+}
+
+// A whole number in an equation may be a value rounded, but is off by no more
+// than a value may be: 32 for 32.2 ft/s² is another g, alone or in a sum.
+func TestWholeNumbersInEquationsHoldToTheLimit(t *testing.T) {
+	hung := func(mass, g string) *Work {
+		return NewWork(solvedBy(t, under(g, heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: "+mass))), DefaultSettings())
+	}
+	for _, row := range []struct {
+		mass, g, load string
+		want          Verdict
+	}{
+		{"16 slug", "32.2 ft/s²", "16*32.2", Correct},
+		{"16 slug", "32.2 ft/s²", "515", Correct},
+		{"16 slug", "32.2 ft/s²", "16*32", SlipFound},
+		{"16 slug", "32.2 ft/s²", "(16 slug)(32 ft/s²)", SlipFound},
+		{"16 slug", "32.2 ft/s²", "512", SlipFound},
+		{"10 kg", "9.81 m/s²", "98", Correct},
+		{"8 kg", "9.81 m/s²", "78", EarlyRounding},
+		{"120 kg", "9.81 m/s²", "1180", Correct},
+		{"120 kg", "9.81 m/s²", "120*9.8", Correct},
+		{"120 kg", "9.81 m/s²", "120*10", SlipFound},
+	} {
+		r := hung(row.mass, row.g).Enter("sumy", "T1 sin 40 + T2 sin 30 = "+row.load)
+		assert.Equal(t, row.want, r.Verdict, "%s: %s", row.load, r.Feedback)
+	}
+}

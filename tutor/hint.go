@@ -106,9 +106,8 @@ func (w *Work) method() Method {
 	}
 	var count [3]int
 	for name := range w.latest {
-		for _, r := range w.Lesson.Quantity(name).Routes {
-			count[r.Method]++
-			break
+		if routes := w.Lesson.Quantity(name).Routes; len(routes) > 0 {
+			count[routes[0].Method]++
 		}
 	}
 	switch {

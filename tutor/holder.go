@@ -216,9 +216,9 @@ func (l lead) direction() expr.Node {
 	return sum(angle)
 }
 
-// to is the angle between two forces, whose value is v: the difference of their
-// directions, the short way round.
-func (l lead) to(o lead, v float64) expr.Node {
+// to is the angle between two forces: the difference of their directions, the
+// short way round.
+func (l lead) to(o lead) expr.Node {
 	from, a := l.turnOf()
 	to, b := o.turnOf()
 	all := append(b, negate(a)...)

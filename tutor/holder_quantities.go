@@ -224,7 +224,7 @@ func (s *rest) besideAimed(h *holder, q *Quantity) {
 		for i, l := range o.leads {
 			angle := statics.Between(l.unitVector(), h.acts())
 			sin, cos := angle.Sincos()
-			node := l.to(h.leads[0], roundPlaces(angle.Degrees(), 10))
+			node := l.to(h.leads[0])
 			if k, ok := s.corner(s.aimed); ok && i == 0 {
 				node = expr.S(between[k])
 			}

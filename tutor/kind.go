@@ -100,6 +100,9 @@ func Open(p *Problem) (*Lesson, error) {
 	if m := p.Settings.Method; m != AnyMethod && !slices.ContainsFunc(l.Ways, func(w Way) bool { return w.Method == m }) {
 		return nil, errors.New(text.Say("settings.method"))
 	}
+	if err := l.checkNames(); err != nil {
+		return nil, err
+	}
 	l.seal()
 	if o := l.Other; o != nil {
 		o.Kind, o.Problem = p.Kind, p

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -30,20 +31,43 @@ func checkName(name string, at Source) error {
 	return nil
 }
 
-// checkNames refuses two things of one name, and a thing called like a
-// quantity of the lesson.
+// checkNames refuses two things of one name, or of names that are read alike: a
+// letter of another script is the one it looks like, and a phone writes a
+// capital where it will.
 func (p *Problem) checkNames(src Source) error {
-	seen := map[string]bool{}
+	seen := map[string]string{}
 	for _, it := range p.Items {
 		name := it.Field("name").Written
 		if name == "" {
 			continue
 		}
 		at := Source{Line: it.Line, Col: src.Col}
-		if seen[name] {
+		read := strings.ToLower(entry.Spelling(name))
+		switch other, ok := seen[read]; {
+		case ok && other == name:
 			return at.fault("problem.name.twice", "got", name)
+		case ok:
+			return at.fault("problem.name.alike", "got", name, "other", other)
 		}
-		seen[name] = true
+		seen[read] = name
+	}
+	return nil
+}
+
+// checkNames refuses a thing called like a quantity of the lesson that is not
+// its own: R beside the resultant R, Px beside the component of a force P.
+func (l *Lesson) checkNames() error {
+	for _, it := range l.Problem.Items {
+		name := it.Field("name").Written
+		called := 0
+		for i := range l.Quantities {
+			if slices.ContainsFunc(l.Quantities[i].symbols(), func(s string) bool { return entry.Spelling(s) == entry.Spelling(name) }) {
+				called++
+			}
+		}
+		if called > 1 {
+			return Source{Line: it.Line}.fault("problem.name.quantity", "got", name)
+		}
 	}
 	return nil
 }
@@ -62,39 +86,43 @@ func symbolOf(name string) expr.Symbol {
 	return s
 }
 
-// spellings lists every way a learner may write q's name: the canonical one,
-// the symbol with its index plain or behind an underscore, and as it is spoken.
-func (q *Quantity) spellings() []string {
+// symbols lists the ways to write q's symbol: its index plain, and as it is
+// spoken.
+func (q *Quantity) symbols() []string {
 	s := q.Symbol
-	names := []string{q.Name, s.Letter + s.Sub}
-	if s.Sub != "" {
-		names = append(names, s.Letter+"_"+s.Sub)
-	}
+	names := []string{s.Letter + s.Sub}
 	if spoken := strings.ReplaceAll(s.Spoken, " ", ""); spoken != "" { // thetaC
 		names = append(names, spoken)
 	}
 	return names
 }
 
-// names maps every spelling to its quantity. A given's own name comes first,
-// so a force called like another's canonical name keeps it.
+// greek writes the letters in a script's name for a quantity: θ1 for theta1.
+var greek = strings.NewReplacer("alpha", "α", "beta", "β", "gamma", "γ", "phi", "φ", "theta", "θ")
+
+// names maps every spelling to its quantity. A thing's own name comes before
+// what a script calls another: of a first force F2 and a second F1 each keeps
+// its own.
 func (l *Lesson) names() entry.Names {
 	names := entry.Names{}
-	add := func(givens bool) {
+	add := func(givens bool, spellings func(*Quantity) []string) {
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given != givens {
 				continue
 			}
-			for _, s := range q.spellings() {
+			for _, s := range spellings(q) {
 				if _, taken := names[s]; !taken {
 					names[s] = q.Name
 				}
 			}
 		}
 	}
-	add(true)
-	add(false)
+	canonical := func(q *Quantity) []string { return []string{q.Name, greek.Replace(q.Name)} }
+	add(true, (*Quantity).symbols)
+	add(false, (*Quantity).symbols)
+	add(true, canonical)
+	add(false, canonical)
 	l.otherwise(names)
 	l.oneDirection(names)
 	return names
@@ -121,7 +149,7 @@ func (l *Lesson) oneDirection(names entry.Names) {
 // otherwise adds what books call a quantity beside its symbol (common
 // practice), where the problem calls nothing else so.
 func (l *Lesson) otherwise(names entry.Names) {
-	for name, spellings := range map[string][]string{"R": {"FR"}, "Rx": {"FRx", "ΣFx"}, "Ry": {"FRy", "ΣFy"}} {
+	for name, spellings := range map[string][]string{"R": {"FR"}, "Rx": {"FRx", "ΣFx"}, "Ry": {"FRy", "ΣFy"}, "sumx": {"Fx"}, "sumy": {"Fy"}} {
 		if l.Quantity(name) == nil {
 			continue
 		}

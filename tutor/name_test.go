@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 )
 
 // Books call the resultant F_R too, and its components the sums of the others.
@@ -16,4 +17,64 @@ func TestOtherNamesOfTheResultant(t *testing.T) {
 	w := NewWork(barge(t), DefaultSettings())
 	w.Enter("Rx", "21.77 N")
 	assert.Equal(t, Correct, w.Enter("R", "sqrt(ΣFx² + 682.29²)").Verdict)
+}
+
+// A script's name for a direction may be written with its letter.
+func TestDirectionsByTheirNumber(t *testing.T) {
+	for _, e := range []string{"P cos θ1", "Pcosθ₁", "P cos theta_1", "P cos θ_P"} {
+		r := NewWork(barge(t), DefaultSettings()).Enter("F1x", e)
+		assert.Equal(t, Correct, r.Verdict, "%s: %s", e, r.Feedback)
+	}
+}
+
+// A name is what the reader makes of it: letters of other scripts are those they
+// look like, and case alone tells no two things apart.
+func TestNamesThatReadAlikeAreRefused(t *testing.T) {
+	named := func(names ...string) error {
+		var forces []Source
+		for i, name := range names {
+			forces = append(forces, force(name, "340 N", []string{"25 deg", "118 deg"}[i]))
+		}
+		p, err := ReadProblem(harbour("", forces...))
+		if err == nil {
+			_, err = Open(p)
+		}
+		return err
+	}
+	for _, row := range []struct{ one, other, says string }{
+		{"A", "А", "read alike"}, // the second is Cyrillic
+		{"P", "p", "read alike"},
+		{"F1", "F₁", "letters and digits"},
+		{"P", "P", "Two things are called “P”"},
+		{"P", "R", "“R” is"},
+		{"γ", "Q", "“γ” is"},
+		{"gamma", "Q", "“gamma” is"},
+		{"P", "Px", "“Px” is"},
+		{"P", "q", ""},
+		{"F2", "F1", ""},
+		{"r", "Q", ""},
+	} {
+		err := named(row.one, row.other)
+		if row.says == "" {
+			assert.NoError(t, err, "%s, %s", row.one, row.other)
+		} else {
+			assert.ErrorContains(t, err, row.says, "%s, %s", row.one, row.other)
+		}
+	}
+}
+
+// A thing keeps its own name, whatever a script calls another by.
+func TestAThingIsReadByItsOwnName(t *testing.T) {
+	p, err := ReadProblem(harbour("", force("F2", "340 N", "25 deg"), force("F1", "610 N", "118 deg")))
+	require.NoError(t, err)
+	l, err := Open(p)
+	require.NoError(t, err)
+	for range 20 {
+		r := NewWork(l, DefaultSettings()).Enter("F1x", "F2 cos 25")
+		assert.Equal(t, Correct, r.Verdict, r.Feedback)
+		r = NewWork(l, DefaultSettings()).Enter("F1x", "F_2 cos 25")
+		assert.Equal(t, Correct, r.Verdict, r.Feedback)
+		r = NewWork(l, DefaultSettings()).Enter("F2x", "F1 cos theta1")
+		assert.Equal(t, Correct, r.Verdict, r.Feedback)
+	}
 }

@@ -176,6 +176,8 @@ func TestPublishedResultants(t *testing.T) {
 		{"up2-p23", sum(f(a, "2:3 down left"), f(b, "4:1 up right")), map[string]as{"diff_x": {"Rx", 1}, "diff_y": {"Ry", 1}, "diff": {"R", 1}, "theta_diff": {"theta", 1}}},
 		{"up2-a13", sum(f("90", "N"), f("200", "E"), f("80", "30 deg"), f("150", "S")), map[string]as{"distance": {"R", 1}}},
 		{"up5-e7", sum(f("10", "30 deg"), f("40", "-90 deg"), f("5", "180 deg"), f("2", "90 deg")), map[string]as{"ax": {"Rx", 0.25}, "ay": {"Ry", 0.25}, "a": {"R", 0.25}, "direction": {"theta", 1}}},
+		// Wind from NE, the track north: the heading is that of the air speed, E of N.
+		{"up4-e14", missing("", force("W", "90 N", "-135 deg"), free("A", "magnitude", "300 N"), along("90 deg")), map[string]as{"v_PG": {"R", 1}}},
 		// D + R = −4|D| j with D = (3, −4): R is the force missing from 20 down.
 		{"up2-p33", missing("", force("D", "5 N", "4:3 down right"), free("E"), required("20 N", "down")), map[string]as{"Rx": {"F2x", 1}, "Ry": {"F2y", 1}}},
 	}
@@ -229,6 +231,86 @@ func TestPublishedTrianglesOfTwoSolutions(t *testing.T) {
 	}
 	for id, row := range book {
 		assert.True(t, row.Kind != "triangle-SSA" || met[id], "%s is not checked", id)
+	}
+}
+
+// A triangle of which two sides and the angle between them are given, as two
+// forces and their resultant; lengths and speeds stand as forces.
+func TestPublishedTrianglesOfTwoForces(t *testing.T) {
+	rows := []struct {
+		id          string
+		first       string
+		between     float64 // at the corner of the triangle
+		second      string
+		third, a, b string // the answers: the third side, the angles facing the first and the second
+	}{
+		{"pre81-x57", "4.6", 74, "5", "LN", "L", "N"},
+		{"pre82-x7", "6", 120, "7", "a", "", ""},
+		{"pre82-x9", "18", 115, "23", "c", "", ""},
+		{"pre82-x21", "8", 35, "11", "a", "B", "C"},
+		{"pre82-x23", "21", 121, "37", "c", "A", "B"},
+		{"pre82-x33", "4.5", 42, "3.4", "x", "", ""},
+		{"pre82-x37", "0.2", 123, "0.3333333333333333", "x", "", ""},
+		{"pre82-x45", "20", 22, "13", "x", "", ""},
+		{"pre82-x63", "370", 2.1, "350", "distance", "", ""},
+		{"pre82-x65", "113", 90 - 34, "98", "wire", "", ""},
+		{"pre82-x67", "36", 60 - 327 + 360, "8", "separation", "", ""}, // two hours at 18 and 4
+		{"pre82-x69", "1020", 180 - 10, "1360", "distance", "", ""},    // 1.5 h and 2 h at 680
+		{"pre88-r9", "210", 1.8, "250", "distance", "", ""},
+		{"pre88-pt3", "1150", 180 - 15, "575", "distance", "", ""}, // 2 h and 1 h at 575
+	}
+	book := readPublished(t)
+	met := map[string]bool{}
+	for _, r := range rows {
+		met[r.id] = true
+		t.Run(r.id, func(t *testing.T) {
+			l := pair(t, r.first+" N", "0 deg", r.second+" N", inFull(180-r.between)+" deg")
+			for answer, name := range map[string]string{r.third: "R", r.a: "alpha", r.b: "beta"} {
+				if answer != "" {
+					book[r.id].holds(t, answer, l.Truth(name), name != "R")
+				}
+			}
+		})
+	}
+	for id, row := range book {
+		assert.True(t, row.Kind != "triangle-SAS" || met[id], "%s is not checked", id)
+	}
+}
+
+func inFull(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+
+// A triangle of which one side and the angles at its ends are given, as the
+// question how large a force of known direction brings the resultant into
+// another.
+func TestPublishedTrianglesOfTwoDirections(t *testing.T) {
+	rows := []struct {
+		id   string
+		at   float64 // the angle at one end
+		side string
+		to   float64 // at the other
+		is   map[string]as
+	}{
+		{"pre81-t1", 98, "22", 43, map[string]as{"a": {"F2", 1}, "c": {"R", 1}, "beta": {"alpha", 1}}},
+		{"pre81-x7", 35, "20", 180 - 73 - 35, map[string]as{"a": {"F2", 1}, "b": {"R", 1}, "beta": {"gamma", 1}}},
+		{"pre81-x33", 45, "15", 75, map[string]as{"x": {"F2", 1}}},
+		{"pre81-x35", 50, "14", 180 - 42 - 50, map[string]as{"x": {"F2", 1}}},
+		{"pre81-x59", 55, "42", 90 - 7, map[string]as{"pole": {"F2", 1}}},
+		{"pre81-x63", 38 - 20, "8", 90 - 38, map[string]as{"support": {"F2", 1}}},
+		{"pre81-x69", 27, "18480", 41, map[string]as{"altitude": {"Ry", 1}}},
+		{"pre88-r5", 180 - 49, "2.1", 25, map[string]as{"dist_from_A": {"R", 1}, "elevation": {"Ry", 1}}},
+		{"up2-a5", 180 - (37 + 62), "4.76", 180 - (159 - 37), map[string]as{"NP": {"F2", 1}, "PM": {"R", 1}, "NP_km": {"F2", 1.852}, "PM_km": {"R", 1.852}}},
+	}
+	book := readPublished(t)
+	met := map[string]bool{}
+	for _, r := range rows {
+		met[r.id] = true
+		t.Run(r.id, func(t *testing.T) {
+			l := solvedBy(t, missing("", force("P", r.side+" N", "0 deg"), free("Q", "direction", inFull(180-r.to)+" deg"), along(inFull(r.at)+" deg")))
+			checkPublished(t, book[r.id], l, r.is)
+		})
+	}
+	for id, row := range book {
+		assert.True(t, row.Kind != "triangle-ASA/AAS" || met[id], "%s is not checked", id)
 	}
 }
 

@@ -8,7 +8,8 @@ import (
 // rejudge gives the entries that stand after one that has changed the verdict
 // they have now, and returns the quantities where it differs. An entry that
 // was carried from the changed one and is not right by itself stays carried:
-// the learner made no mistake there, only has to work it again.
+// the learner made no mistake there, only has to work it again. What was answered
+// to a question that would be asked again stays answered.
 func (w *Work) rejudge(changed string) []string {
 	var names []string
 	for _, i := range w.after(changed) {
@@ -16,7 +17,12 @@ func (w *Work) rejudge(changed string) []string {
 		q := w.Lesson.Quantity(a.Quantity)
 		old := a.Reply
 		now := Reply{Quantity: old.Quantity, Entry: old.Entry, Reading: old.typed, typed: old.typed}
-		w.hide(i, func() { w.decide(q, &now) })
+		w.hide(i, func() {
+			w.decide(q, &now)
+			if w.settleAs(q, &now, &old) {
+				w.compare(q, &now)
+			}
+		})
 		if old.Verdict == Carried && w.Found(old.From) && now.Verdict != Correct && now.Verdict != Carried {
 			now = old
 			now.Feedback = w.sendTo(q, old.From)

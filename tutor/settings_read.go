@@ -32,11 +32,14 @@ var settings = []setting{
 	choice("entries", "e", []string{"any", "numbers"}, func(s *Settings) *bool { return &s.NumbersOnly }),
 	choice("units", "u", []string{"optional", "required"}, func(s *Settings) *bool { return &s.UnitsRequired }),
 	direction,
-	choice("method", "m", []string{"any", "triangle", "components"}, func(s *Settings) *Method { return &s.Method }),
+	method,
 	choice("hints", "h", []string{"on", "delayed", "off"}, func(s *Settings) *Help { return &s.Hints }),
 	choice("solution", "s", []string{"on", "delayed", "off"}, func(s *Settings) *Help { return &s.Solution }),
 	choice("sketch", "k", []string{"off", "on"}, func(s *Settings) *bool { return &s.Sketch }),
 }
+
+// method is the setting of the way a problem is to be worked.
+var method = choice("method", "m", []string{"any", "triangle", "components"}, func(s *Settings) *Method { return &s.Method })
 
 // direction is the setting of how a direction is reported: one of the words,
 // or "from" and the name of a thing given.
@@ -218,7 +221,7 @@ func (k *Kind) SettingKeys() []string {
 		switch key {
 		case direction.key:
 			return !slices.ContainsFunc(l.Quantities, func(q Quantity) bool { return q.reported() })
-		case "method":
+		case method.key:
 			return len(l.Ways) < 2
 		}
 		return false

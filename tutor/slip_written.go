@@ -124,8 +124,6 @@ func miscopies(v float64) []float64 {
 		if i+1 < len(s) && s[i+1] != s[i] && s[i+1] >= '0' && s[i+1] <= '9' {
 			try(s[:i+1] + s[i:i+1] + s[i+2:])
 			try(s[:i] + s[i+1:i+2] + s[i+1:])
-		}
-		if i+1 < len(s) && s[i+1] != s[i] && s[i+1] >= '0' && s[i+1] <= '9' {
 			try(s[:i] + s[i+1:i+2] + s[i:i+1] + s[i+2:])
 		}
 	}

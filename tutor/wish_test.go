@@ -122,19 +122,28 @@ func BenchmarkGenerate(b *testing.B) {
 	}
 }
 
-// A link may ask for what no draw can give; that is found out soon.
+// A link may ask for what no draw can give; that is found out soon, and what is
+// said names what stands in the way.
 func TestAWishThatNoDrawCanMeetIsRefusedSoon(t *testing.T) {
-	k := twoForces
-	draws := 0
-	k.Draw = func(d *Draw) Source { draws++; return twoForces.Draw(d) }
-	for _, check := range []Source{
-		branch(CheckKey, leaf("direction", "from Z")),
+	for _, row := range []struct {
+		kind       *Kind
+		difficulty int
+		check      Source
+		says       []string
+	}{
+		{&twoForces, 0, leaf("direction", "from Z"), []string{"from “Z”"}},
+		{&twoForces, 3, leaf("digits", "3"), []string{"difficulty 3", "quadrants 1", "another difficulty"}},
+		{&concurrentForces, 0, leaf("method", "triangle"), []string{"not worked that way", "method triangle", "concurrent-forces"}},
+		{&twoForces, 3, leaf("method", "triangle"), []string{"method triangle", "another difficulty"}},
 	} {
-		s, err := ReadSettings(check)
+		s, err := ReadSettings(branch(CheckKey, row.check))
 		require.NoError(t, err)
-		draws = 0
-		_, _, err = Wish{Kind: &k, Settings: s}.Generate(1)
-		require.Error(t, err)
-		assert.LessOrEqual(t, draws, maxUnopened)
+		k, draws := *row.kind, 0
+		k.Draw = func(d *Draw) Source { draws++; return row.kind.Draw(d) }
+		_, _, err = Wish{Kind: &k, Difficulty: row.difficulty, Quadrants: [4]bool{true}, Settings: s}.Generate(1)
+		for _, says := range row.says {
+			assert.ErrorContains(t, err, says)
+		}
+		assert.LessOrEqual(t, draws, maxUnsuited)
 	}
 }

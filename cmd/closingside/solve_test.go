@@ -166,7 +166,7 @@ func (r publishedRow) magnitude(key string) string {
 // TestPublishedResultants solves the printed exercises of two vectors given by
 // magnitude and direction (OpenStax Precalculus 2e, University Physics 1 and
 // Calculus 3) through the command. Left out are those that give components or
-// ask for the forces behind a resultant: up5-t1, up5-p25, up4-e14, calc2r-x445.
+// ask for the forces behind a resultant: up5-t1, up5-p25, calc2r-x445.
 func TestPublishedResultants(t *testing.T) {
 	type answers map[string]func(v map[string]float64) float64
 	of := func(name string) func(map[string]float64) float64 {

@@ -12,15 +12,13 @@ func Example() {
 	r := cosineLaw()
 	fmt.Println("R =", Plain(r, naming), "=", FormatNumber(Eval(r, harbour), 4), "N")
 
-	plusForMinus := func(n Node) []Node {
+	slip, _ := RewriteAll(r, func(n Node) (Node, bool) {
 		if b, ok := n.(Bin); ok && b.Op == OpSub {
-			return []Node{Add(b.L, b.R)}
+			return Add(b.L, b.R), true
 		}
-		return nil
-	}
-	for _, slip := range RewriteOne(r, plusForMinus) {
-		fmt.Println("not", Plain(slip.Tree, naming), "=", FormatNumber(Eval(slip.Tree, harbour), 4), "N")
-	}
+		return n, false
+	})
+	fmt.Println("not", Plain(slip, naming), "=", FormatNumber(Eval(slip, harbour), 4), "N")
 	// Output:
 	// R = √(F₁² + F₂² − 2·F₁·F₂·cos γ) = 682.6 N
 	// not √(F₁² + F₂² + 2·F₁·F₂·cos γ) = 713.7 N

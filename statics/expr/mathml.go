@@ -21,7 +21,7 @@ const applyFunction = "\u2061" // between a function's name and its argument
 // put inside a math element. Quotients are fractions; apart from those,
 // parentheses stand where Plain has them.
 func Math(n Node, names Naming) Markup {
-	return mathPrinter{names}.one(n, false)
+	return mathPrinter{names}.one(n)
 }
 
 type mathPrinter struct{ names Naming }
@@ -43,7 +43,7 @@ func mathGrip(n Node) grip {
 }
 
 // one is n as a single element.
-func (m mathPrinter) one(n Node, tight bool) Markup { return row(m.cells(n, tight)...) }
+func (m mathPrinter) one(n Node) Markup { return row(m.cells(n, false)...) }
 
 // cells is n as the elements of a row. As in plain text, tight says that a
 // times or an exponent follows.
@@ -82,10 +82,10 @@ func (m mathPrinter) binary(n Bin, tight bool) []Markup {
 	encloseL, encloseR := mathGrip(n.L) < left, mathGrip(n.R) < right
 	switch n.Op {
 	case OpDiv:
-		return []Markup{{Tag: "mfrac", Kids: []Markup{m.one(n.L, false), m.one(n.R, false)}}}
+		return []Markup{{Tag: "mfrac", Kids: []Markup{m.one(n.L), m.one(n.R)}}}
 	case OpPow:
 		base := row(m.operand(n.L, encloseL, false)...)
-		return []Markup{{Tag: "msup", Kids: []Markup{base, m.one(n.R, false)}}}
+		return []Markup{{Tag: "msup", Kids: []Markup{base, m.one(n.R)}}}
 	}
 	sign := opSign(n.Op)
 	if n.Op == OpMul {

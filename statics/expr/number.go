@@ -45,20 +45,6 @@ func FormatNumber(v float64, digits int) string {
 	return sign + mantissa + "e" + power
 }
 
-// FormatPlaces writes v with exactly the given number of digits after the
-// point (0 to 15), final zeros kept: an angle asked to 0.1° is 87.0. The minus
-// sign is U+2212, and 0 has none.
-func FormatPlaces(v float64, places int) string {
-	if s, special := formatSpecial(v); special && s != "0" {
-		return s
-	}
-	s := strconv.FormatFloat(math.Abs(v), 'f', min(max(places, 0), 15), 64)
-	if v < 0 && strings.Trim(s, "0.") != "" {
-		return minus + s
-	}
-	return s
-}
-
 func formatSpecial(v float64) (string, bool) {
 	switch {
 	case math.IsNaN(v):

@@ -52,22 +52,6 @@ func TestFormatNumber(t *testing.T) {
 	}
 }
 
-func TestFormatPlaces(t *testing.T) {
-	for _, row := range []struct {
-		v      float64
-		places int
-		want   string
-	}{
-		{87, 1, "87.0"}, {88.174, 2, "88.17"}, {-0.04, 1, "0.0"}, {-0.05001, 1, "−0.1"},
-		{0, 2, "0.00"}, {math.Copysign(0, -1), 1, "0.0"}, {12.5, 0, "12"}, {12.6, -1, "13"},
-		{-179.96, 1, "−180.0"}, {math.NaN(), 1, "NaN"}, {math.Inf(-1), 1, "−∞"},
-	} {
-		t.Run(row.want, func(t *testing.T) {
-			assert.Equal(t, row.want, FormatPlaces(row.v, row.places))
-		})
-	}
-}
-
 // What FormatNumber writes is the number rounded as strconv rounds it, and no
 // longer than need be.
 func TestFormatNumberIsTheRoundedNumber(t *testing.T) {

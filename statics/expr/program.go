@@ -86,7 +86,7 @@ func (p *Program) Len() int { return len(p.steps) }
 // Node is the node at a place.
 func (p *Program) Node(place int) Node { return p.nodes[place] }
 
-// Site is the site (see Change) of the node at a place.
+// Site is the site (see At) of the node at a place.
 func (p *Program) Site(place int) int { return int(p.steps[place].site) }
 
 // Angle tells whether the value at a place is an angle (see IsAngle).

@@ -8,12 +8,6 @@ import (
 // A site is a place in a tree: the pre-order index of the node that stands
 // there, the root's being 0. In a + cos b the sites are + 0, a 1, cos 2, b 3.
 
-// Change is a tree that differs from another at one site.
-type Change struct {
-	Site int // where, in the original tree
-	Tree Node
-}
-
 // Size is the number of sites in n.
 func Size(n Node) int {
 	switch n := n.(type) {
@@ -81,36 +75,6 @@ func Replace(n Node, site int, with Node) Node {
 }
 
 func noSite(site int) string { return "expr: no site " + strconv.Itoa(site) + " in this tree" }
-
-// RewriteOne returns every tree that rule makes of n by one step at one site:
-// each node of n, in pre-order, is offered to rule, and each tree that rule
-// returns for it (other than the node itself) takes its place while the rest
-// of n stands. A nil rule result means that the rule does not apply there.
-func RewriteOne(n Node, rule func(Node) []Node) []Change {
-	changes, _ := rewriteOne(nil, n, rule, 0, func(t Node) Node { return t })
-	return changes
-}
-
-// rewriteOne appends the changes in n, which stands at site of a tree that
-// around rebuilds, and returns the site that follows n.
-func rewriteOne(to []Change, n Node, rule func(Node) []Node, site int, around func(Node) Node) ([]Change, int) {
-	for _, t := range rule(n) {
-		if t != n {
-			to = append(to, Change{site, around(t)})
-		}
-	}
-	next := site + 1
-	switch t := n.(type) {
-	case Neg:
-		return rewriteOne(to, t.X, rule, next, func(x Node) Node { return around(Neg{x}) })
-	case Fn:
-		return rewriteOne(to, t.X, rule, next, func(x Node) Node { return around(Fn{t.Func, t.Mode, x}) })
-	case Bin:
-		to, next = rewriteOne(to, t.L, rule, next, func(l Node) Node { return around(Bin{t.Op, l, t.R}) })
-		return rewriteOne(to, t.R, rule, next, func(r Node) Node { return around(Bin{t.Op, t.L, r}) })
-	}
-	return to, next
-}
 
 // RewriteAll offers every node of n to rule, those below before those above
 // (which see what has become of the ones below), and puts in place whatever

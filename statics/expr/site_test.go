@@ -29,22 +29,6 @@ func TestSitesArePreOrder(t *testing.T) {
 	}
 }
 
-func TestRewriteOne(t *testing.T) {
-	// Cosine read as sine, at one key or the other.
-	n := Mul(Cos(S("a")), Cos(Cos(S("b"))))
-	got := RewriteOne(n, func(n Node) []Node {
-		if f, ok := n.(Fn); ok && f.Func == FnCos {
-			return []Node{Sin(f.X), n} // n itself is no change
-		}
-		return nil
-	})
-	assert.Equal(t, []Change{
-		{1, Mul(Sin(S("a")), Cos(Cos(S("b"))))},
-		{3, Mul(Cos(S("a")), Sin(Cos(S("b"))))},
-		{4, Mul(Cos(S("a")), Cos(Sin(S("b"))))},
-	}, got)
-}
-
 func TestRewriteAll(t *testing.T) {
 	radians := func(n Node) (Node, bool) {
 		f, ok := n.(Fn)

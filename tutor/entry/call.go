@@ -67,6 +67,15 @@ func (p *parser) raised(word *token, inverse *bool) *token {
 		}
 		p.pos = from
 		return nil
+	case t.kind == tOpen: // sin(-1)(0.5)
+		n, ok := p.integer()
+		if ok && n == -1 && p.peek().kind == tOpen {
+			word.span = word.through(p.tokens[p.pos-1].span)
+			*inverse = true
+			return nil
+		}
+		p.pos = from
+		return nil
 	default:
 		return nil
 	}
@@ -128,14 +137,15 @@ func (p *parser) argument(word token) expr.Node {
 	if p.looksLikeRadians(word.fn.fn, n, first) {
 		p.doubts(at, "radians", "function", word.fn.name)
 	}
-	if p.tokens[p.pos-1].kind != tClose && p.reachesTooLittle(word.fn.fn) {
+	if (p.tokens[p.pos-1].kind != tClose || word.fn.fn == expr.FnSqrt) && p.reachesTooLittle(word.fn.fn) {
 		p.doubts(word.through(at), "reach", "function", word.fn.name)
 	}
 	return n
 }
 
 // reachesTooLittle reports whether what goes on behind a bare argument was
-// hardly meant to stand outside: tan⁻¹ 682.3/21.77, √340² + 610².
+// hardly meant to stand outside: tan⁻¹ 682.3/21.77, √340² + 610², and with
+// brackets √(340)² + 610².
 func (p *parser) reachesTooLittle(f expr.Func) bool {
 	next := p.peek()
 	switch f {
@@ -170,14 +180,23 @@ func (p *parser) rooted() expr.Node {
 // bare = signed { name | "π" }            cos 2θ, but (cos 2)·30 and (cos 25°)(340)
 //
 // A bare argument ends at · and / and before a bracket, a function, or anything
-// behind a unit.
+// behind a unit, and before the name of what is no angle.
 func (p *parser) bare() expr.Node {
 	defer p.enter()()
 	n := p.signed()
-	for (p.peek().kind == tName || p.peek().kind == tPi) && p.tokens[p.pos-1].kind != tUnit && p.tokens[p.pos-1].kind != tClose {
+	for (p.turns(p.peek()) || p.peek().kind == tPi) && p.tokens[p.pos-1].kind != tUnit && p.tokens[p.pos-1].kind != tClose {
 		n = expr.Mul(n, p.power())
 	}
 	return n
+}
+
+// turns tells a name of which a sine may be taken: cos 2θ, but (cos 40)·T.
+func (p *parser) turns(t token) bool {
+	if t.kind != tName || p.scope.Dims == nil {
+		return t.kind == tName
+	}
+	dim, ok := p.scope.Dims(t.name)
+	return !ok || dim == statics.DimAngle || dim == statics.DimRatio
 }
 
 // wholeTurn is 2π radians, rounded up to the digits that are written.

@@ -53,6 +53,9 @@ func (t token) endsValue() bool {
 // Right behind a number it was probably meant for a unit.
 func (sc *Scope) unknown(t, before, next token) {
 	value := before.endsValue()
+	if value && foldWord(t.name) == "to" && next.kind == tNumber { // 682 to 683
+		t.fail("two-values")
+	}
 	if value && slices.Contains(unitVectors, t.name) {
 		t.fail("vector", "letter", t.name)
 	}

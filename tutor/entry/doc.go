@@ -21,19 +21,24 @@
 //   - An implied product binds more tightly than a fraction: 1/2x is 1/(2·x),
 //     a/2(3)(4) is a/(2·3·4). A product written with · does not: 1/2·x is
 //     (1/2)·x. Where a force or a sum of forces is asked, and only a multiple of
-//     a force fits, 4/5 T and 4/5T are (4/5)·T; so is 4/5(410), the legs of a
-//     slope triangle before one number in brackets.
-//   - R² = … is read as the square root of what follows.
+//     a force fits, a fraction of two constants before a name is one: 4/5 T and
+//     4/5T are (4/5)·T, 2/√5 T is (2/√5)·T, 1/(sin 40) T is (1/sin 40)·T; so is
+//     4/5(410) or 2/√5(410), the sides of a slope triangle before one number in
+//     brackets.
+//   - R² = … is read as the square root of what follows. Any other equation in
+//     what is asked is to be solved first: R/sin 87 = 610/sin 63.2.
 //   - A function without brackets takes what stands right behind it, with names
 //     that follow: cos 2·30 is (cos 2)·30, cos 2θ is cos(2·θ), sin 87/2 is
-//     (sin 87)/2, cos 25° P is (cos 25°)·P, cos 30² is cos(30²). With brackets
+//     (sin 87)/2, cos 25° P is (cos 25°)·P, and so is cos 25 P of a force P;
+//     cos 30² is cos(30²). With brackets
 //     it takes those alone: cos(25)² is (cos 25)².
 //   - √ takes one number, name or bracket: √3/2 is (√3)/2.
 //   - What reads well but is hardly meant so is asked about: √340² + 610²,
-//     tan⁻¹ 682.3/21.77, 340/682.6 sin 87, 4/5 F, x^1/2, and what copying makes
-//     of a number: 682·6, 6.826×102, 88.2^0.
+//     √(340)² + 610², tan⁻¹ 682.3/21.77, 340/682.6 sin 87, 340/√2 cos 30, x^1/2,
+//     a range (682-683), and what copying makes of a number: 682·6, 6.826×102,
+//     88.2^0.
 //   - What stands around a value is left out: "R is …", ≈, →, quotation marks,
-//     a last comma, the brackets of 682.6 (N). A letter o behind a number is a
+//     a last comma, the brackets of 682.6 (N), the arrow before +↑ ΣFy = 0. A letter o behind a number is a
 //     degree sign. A formula may be pasted as TeX writes it.
 //   - sin² 30 is (sin 30)², and sin⁻¹, sin^-1, sin-1(…), arcsin, asin, invsin
 //     and "inv sin" are the inverse. Case does not matter.

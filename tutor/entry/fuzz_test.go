@@ -84,7 +84,7 @@ func survives(t *testing.T, s string, which uint8) {
 // readsBack: n, which was read from s, is printed and read again.
 func readsBack(t *testing.T, s string, n expr.Node) {
 	plain := expr.Plain(n, testNaming)
-	got, err := Parse(plain, testNames)
+	got, err := parse(plain, testNames)
 	if err != nil && (err.Key == "entry.too-long" || err.Key == "entry.too-deep") {
 		return // brackets that printing adds may pass the limits
 	}

@@ -182,6 +182,11 @@ func (x *lexer) superscript(from int) {
 		x.pos++
 	}
 	digits := 0
+	if sign < 0 && x.at(0) == '1' && !isDigit(x.at(1)) && x.previous(tFunc) { // tan⁻1, half raised
+		x.pos++
+		x.emit(from, token{kind: tSuper, exp: number{value: -1}})
+		return
+	}
 	for ; digits < 3 && x.superDigit() >= 0; digits++ {
 		v = v*10 + float64(x.superDigit())
 		x.pos++

@@ -3,6 +3,7 @@ package entry
 import (
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"closingside/statics"
 )
@@ -12,6 +13,9 @@ import (
 
 // equalsWords say what = says, sayAbout what ≈ says.
 var equalsWords = []string{"is", "equals", "about", "approx", "approximately", "around", "roughly", "circa", "ca"}
+
+// signWords are signs as they are said.
+var signWords = map[string]rune{"plus": '+', "minus": '-', "neg": '-', "negative": '-', "times": '*'}
 
 // trim takes off what a sentence leaves around an entry: final periods, commas
 // and the like, a pair of quotation marks.
@@ -31,6 +35,60 @@ func (x *lexer) trim() {
 		from++
 	}
 	x.runes, x.pos = x.runes[:end], from
+	x.senses()
+}
+
+// senses passes by the arrows and signs that tell which way a sum counts as
+// positive: +↑ ΣFy = 0. An arrow to the right reads as =.
+func (x *lexer) senses() {
+	i, arrow := x.pos, false
+	for i < len(x.runes) && (isSpace(x.runes[i]) || strings.ContainsRune("+()=↑↓←", x.runes[i])) {
+		arrow = arrow || strings.ContainsRune("=↑↓←", x.runes[i])
+		i++
+	}
+	if arrow && i < len(x.runes) && x.runes[i] == 'Σ' {
+		x.pos = i
+	}
+}
+
+// summed takes the name of a sum, its sign written as a word or apart: Σ Fx,
+// sum Fx, SumFx.
+func (x *lexer) summed() bool {
+	from := x.pos
+	word := foldWord(string(x.runes[from:x.letters(from)]))
+	for _, sign := range []string{"σ", "sum", "sigma"} {
+		if !strings.HasPrefix(word, sign) {
+			continue
+		}
+		i := from + utf8.RuneCountInString(sign)
+		for i < len(x.runes) && isSpace(x.runes[i]) {
+			i++
+		}
+		end := x.run(i)
+		if t, ok := x.words.find(Spelling("Σ" + string(x.runes[i:end]))); ok && end > i && t.kind == tName {
+			x.take(from, end-from, t)
+			return true
+		}
+	}
+	return false
+}
+
+// ranged fails for a range, and for a value with how far it may be off:
+// 682-683, 682.6 +- 0.5. As a difference or a sum neither makes sense.
+func ranged(tokens []token) {
+	const narrow, little = 1.02, 0.05
+	all := slices.DeleteFunc(slices.Clone(tokens[:len(tokens)-1]), func(t token) bool { return t.kind == tUnit })
+	n := len(all)
+	if n < 3 || n > 4 || all[0].kind != tNumber || all[n-1].kind != tNumber {
+		return
+	}
+	first, last := all[0], all[n-1]
+	switch off := all[n-2]; {
+	case n == 3 && off.is('-') && first.num.value < last.num.value && last.num.value <= narrow*first.num.value:
+		first.through(last.span).fail("range", "from", first.typed, "to", last.typed)
+	case n == 4 && off.is('-') && all[1].is('+') && all[1].to == off.from && last.num.value <= little*first.num.value:
+		all[1].through(off.span).fail("two-values")
+	}
 }
 
 // sign takes a sign that stands for another: an arrow or a colon for =, a mark
@@ -47,6 +105,8 @@ func (x *lexer) sign(from int, r rune) bool {
 		x.take(from, 1, token{kind: tOp, op: '='})
 	case r == '∠' && (last.kind == tEnd || last.is('=')):
 		x.take(from, 1, token{kind: tOp, op: '='})
+	case r == '+' && x.at(1) == '/' && x.at(2) == '-': // ±
+		x.take(from, 3, token{kind: tValueEnd})
 	case r == '∠', r == '@':
 		x.take(from, 1, token{kind: tValueEnd})
 	case r == '.' && from > 0 && isLetter(x.runes[from-1]): // lb. and ca.
@@ -72,6 +132,8 @@ func (x *lexer) spoken() bool {
 	switch {
 	case slices.Contains(equalsWords, word) && !x.previous(tOpen), word == "angle" && (len(x.tokens) == 0 || x.previous(tOp)):
 		x.take(from, len(word), token{kind: tOp, op: '='})
+	case signWords[word] != 0:
+		x.take(from, len(word), token{kind: tOp, op: signWords[word]})
 	case word == "o" && x.previous(tNumber), word == "o" && x.raising():
 		x.degree(from, 1)
 	default:

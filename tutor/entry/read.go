@@ -128,17 +128,10 @@ func read(s string, sc Scope) (r Reading, err *Error) {
 		r.equation(left, right, &sc)
 	} else {
 		doubtful(left, []rune(s))
+		ranged(left)
 		r.single(left, &sc)
 	}
 	return r, nil
-}
-
-// Parse reads an expression alone. It judges neither names nor units nor
-// values; numbers with a unit of force are converted to newtons.
-func Parse(s string, names Names) (n expr.Node, err *Error) {
-	defer rescue(&err)
-	p := parser{tokens: lex(s, newVocabulary(names)), scope: &Scope{Names: names}}
-	return p.all(), nil
 }
 
 // all = sum end
@@ -177,6 +170,8 @@ func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
 		return all[0], nil, false
 	case len(all[0]) == 2 && all[0][0].kind == tName && !slices.Contains(sc.Unknowns, all[0][0].name):
 		all[0][0].fail("other-quantity", "name", all[0][0].typed)
+	case n == 2 && sc.asksIn(all):
+		all[0][0].through(all[1][max(0, len(all[1])-2)].span).fail("value-asked")
 	case sc.worked(all):
 		return all[n-1], nil, false
 	case n > 2:
@@ -209,6 +204,17 @@ func root(side []token, sc *Scope) []token {
 	at := side[0].span
 	root := []token{{kind: tFunc, span: at, fn: functions["sqrt"]}, {kind: tOpen, span: at}}
 	return append(append(root, side[:n]...), token{kind: tClose, span: end.span}, end)
+}
+
+// asksIn reports whether something is worked out of what is asked on one of the
+// sides, which make an equation that is not solved yet: R/sin 87 = 610/sin 63.2,
+// but not "the resultant R (N) = 682.6".
+func (sc *Scope) asksIn(sides [][]token) bool {
+	asked := func(t token) bool { return t.kind == tName && t.name == sc.Asked }
+	works := func(t token) bool { return t.kind == tOp || t.kind == tNumber || t.kind == tFunc || t.kind == tSuper }
+	return slices.ContainsFunc(sides, func(side []token) bool {
+		return slices.ContainsFunc(side, asked) && slices.ContainsFunc(side, works)
+	})
 }
 
 // worked reports whether the sides are a line of working that comes to the

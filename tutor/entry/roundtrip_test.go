@@ -77,7 +77,7 @@ func TestPlainReadsBack(t *testing.T) {
 		if len([]rune(s)) > maxRunes {
 			t.Skip("longer than an entry may be")
 		}
-		got, err := Parse(s, testNames)
+		got, err := parse(s, testNames)
 		if err != nil {
 			t.Fatalf("Parse(%q): %v", s, err)
 		}

@@ -36,7 +36,15 @@ R: 340 cos 25 = 308.1 N → number 308.1 ± 0.05 N
 R: √(340²) + 5 = 340 + 5 = 345 → number 345 ± 0.5
 beta: 88.2 - 25 = 63.2° → number 63.2 ± 0.05 deg
 beta: θ - 25 = 63.2° → number 63.2 ± 0.05 deg
-beta: β + 25 = θ → error 1+1 own
+beta: β + 25 = θ → error 1+10 value-asked
+beta: β + 25 = 88.2 → error 1+13 value-asked
+R: R/sin 87 = 610/sin 63.17 → error 1+24 value-asked
+R: 610/sin 63.17 = R/sin 87 → error 1+24 value-asked
+R: R (N) = 682.6 → number 682.6 ± 0.05
+R: the resultant R = 682.6 N → number 682.6 ± 0.05 N
+beta: angle β (deg) = 63.2 → number 63.2 ± 0.05
+beta: sinβ/610 = sin87/682.6 → error 1+22 value-asked
+R: R/sin 87 = 610/sin 63.17 = 682.6 → number 682.6 ± 0.05
 # numbers
 R: ,6826 kN → number 682.6 ± 0.05 kN
 R: 2·,5 → expression 1 | 2·0.5
@@ -84,12 +92,47 @@ R: 2^2 341 → error 5+3 two-values
 R: √340²+610² → error 1+4 reach
 R: sqrt 340^2 + 610^2 → error 1+8 reach
 R: √P² + Q² → error 1+2 reach
-R: √(340)² + 610² → expression 372440 | (√340)² + 610²
+R: √(340)² + 610² → error 1+6 reach
+R: √(21.77)^2+(682.3)^2 → error 1+8 reach
+R: √(340)² → expression 340 | (√340)²
 R: √340² → expression 340 | (√340)²
 beta: atan2(682.3, 21.77) → error 1+5 atan2
 beta: angle = 63.2 → number 63.2 ± 0.05
 R: 682.6 N (approx) → error 10+6 unknown-name
 R: 5 J → error 3+1 unknown-behind
+beta: tan⁻1(682.3/21.77) → expression 88.1725 | tan⁻¹(682.3/21.77)
+beta: tan(-1)(4/3) → expression 53.1301 | tan⁻¹(4/3)
+R: tan(-1) → expression -0.0174551 | tan(−1)
+# a value, or by how much it may be off
+R: 682.6 +/- 0.5 N → error 7+3 two-values
+R: 682.6 +- 0.5 N → error 7+2 two-values
+R: 340+-126 → expression 214 | 340 + (−126)
+R: 682-683 N → error 1+7 range
+R: 682 – 683 → error 1+9 range
+beta: 88°-89° → error 1+6 range
+beta: 118-25 → expression 93 | 118 − 25
+beta: 25-63.2 → expression -38.2 | 25 − 63.2
+R: 682 to 683 N → error 5+2 two-values
+# a function ends before a force, and x is ×
+R: cos 25 P → expression 308.145 | cos(25)·F1
+R: cos25P + sin 25 Q → expression 565.942 | cos(25)·F1 + sin(25)·F2
+balance: -cos40T1+cos30T2=0 → equation −cos(40)·T1 + cos(30)·T2 = 0
+balance: T2 = cos40/cos30 T1 → equation T2 = (cos(40)/cos 30)·T1
+balance: T1 x cos40 = T2 x cos30 → equation T1·cos 40 = T2·cos 30
+R: 340xcos25 → expression 308.145 | 340·cos 25
+R: 340 x cos 25 → expression 308.145 | 340·cos 25
+# signs as they are said
+R: minus 286.4 N → number -286.4 ± 0.05 N
+R: negative 286.4 → number -286.4 ± 0.05
+R: 340 times cosine 25 plus 5 → expression 313.145 | 340·cos 25 + 5
+# sums, the way they count
+balance: Σ Fx = -T1 cos40 + T2 cos30 → equation −T1·cos 40 + T2·cos 30 = 0
+balance: SumFx: -T1cos40+T2cos30=0 → equation −T1·cos 40 + T2·cos 30 = 0
+balance: sum F_x = T1 - T2 → equation T1 − T2 = 0
+balance: \sum F_x = T1 - T2 = 0 → equation T1 − T2 = 0
+balance: +↑ ΣFx = 0: T1 - T2 = 0 → equation T1 − T2 = 0
+balance: (→+) ΣFx = T1 - T2 → equation T1 − T2 = 0
+R: ↑ 5 N → error 1+1 character
 # vectors, other words
 R: 340cos25i + 340sin25j → error 9+1 vector
 R: 21.8 i + 682 j → error 6+1 vector
@@ -129,6 +172,23 @@ R: 650.4 N (T) → error 10+1 pull
 R: 650.4 N compression → error 9+11 pull
 R: 340/682.6 sin 87 → error 1+16 fraction
 R: 340/682.6sin87 → error 1+14 fraction
+balance: -2/√5 T1 + T2 cos 66 = 0 → equation −(2/√5)·T1 + T2·cos 66 = 0
+balance: -2/sqrt(5) T1 + T2 = 0 → equation −(2/√5)·T1 + T2 = 0
+balance: T2 = 2/√(2²+1²) T1 → equation T2 = (2/√(2² + 1²))·T1
+balance: T2 = 2/(√5)T1 → equation T2 = (2/√5)·T1
+balance: (2√5)/5 T1 = T2 → equation (2·√(5)/5)·T1 = T2
+balance: 2/√5(T1) = T2 → equation (2/√5)·T1 = T2
+balance: T2 = 1/(sin 40) T1 → equation T2 = (1/sin 40)·T1
+balance: T2 = sin 70°/sin 60° T1 → equation T2 = (sin(70°)/sin 60°)·T1
+balance: T2 = P/(2) T1 → equation T2 = F1/(2·T1)
+balance: T1 - T2/√5 P = 0 → equation T1 − T2/(√(5)·F1) = 0
+R: 2/√5 P → expression 304.105 | (2/√5)·F1
+R: 2/√5(340) → expression 304.105 | (2/√5)·340
+R: 1/√2 (340 N) → expression 240.416 N | (1/√2)·340
+R: √3/2(340) → expression 294.449 | (√(3)/2)·340
+R: 4/(5)(340) → expression 0.00235294 | 4/(5·340)
+R: 340/√2 cos 30 → error 1+13 fraction
+R: 340/√(2)(3)(4) → error 1+14 fraction
 R: (4/5)P → expression 272 | (4/5)·F1
 R: 4P/5 → expression 272 | 4·F1/5
 R: 610·4/5 N → expression 488 N | 610·4/5

@@ -1,6 +1,7 @@
 package entry
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -10,8 +11,9 @@ import (
 
 // Names gives the canonical name for each spelling of a quantity or a given:
 // "γ" and "gamma" for "gamma", "P" for "F1". Underscores, braces and lowered
-// digits need no spelling of their own: F₁, F_1 and F1 are one. Where no other
-// spelling differs by case alone, case does not matter.
+// digits need no spelling of their own: F₁, F_1 and F1 are one, and should not
+// stand for two things. Where no other spelling differs by case alone, case does
+// not matter.
 type Names map[string]string
 
 // function is a key of the calculator: what is pressed and what it inverts to.
@@ -70,8 +72,8 @@ const longestUnit = 14
 
 func newVocabulary(names Names) *vocabulary {
 	v := &vocabulary{exact: map[string]string{}, lower: map[string]string{}, most: longestUnit}
-	for spelling, name := range names {
-		w := strings.ReplaceAll(string(foldAll(spelling)), "_", "")
+	for _, spelling := range slices.Sorted(maps.Keys(names)) {
+		w, name := Spelling(spelling), names[spelling]
 		v.exact[w] = name
 		l := foldWord(w)
 		if other, ok := v.lower[l]; ok && other != name {
@@ -81,6 +83,12 @@ func newVocabulary(names Names) *vocabulary {
 		v.most = max(v.most, len([]rune(w)))
 	}
 	return v
+}
+
+// Spelling is a name as the reader compares it: each letter of another script,
+// and each lowered digit, as the plain one it looks like, and no underscores.
+func Spelling(name string) string {
+	return strings.ReplaceAll(string(foldAll(name)), "_", "")
 }
 
 // foldWord is w in lower case.
@@ -119,7 +127,7 @@ func (v *vocabulary) find(w string) (token, bool) {
 // Reserved reports whether the reader takes the word for something of its own
 // (a function, a unit, π), so that no force may be called by it.
 func Reserved(word string) bool {
-	w := strings.ReplaceAll(string(foldAll(word)), "_", "")
+	w := Spelling(word)
 	t, ok := newVocabulary(nil).find(w)
 	return ok && (t.kind != tUnit || len([]rune(w)) > 1 || t.unit.Symbol == w)
 }
@@ -135,7 +143,7 @@ func (x *lexer) word() {
 		x.take(from, 1, token{kind: tOp, op: '*'})
 		return
 	}
-	if x.newton() || x.compoundUnit() || x.spoken() || x.braced() {
+	if x.newton() || x.compoundUnit() || x.spoken() || x.braced() || x.summed() {
 		return
 	}
 	tried := map[int]bool{}
@@ -187,9 +195,11 @@ func (x *lexer) cut(i int, before kind, tried map[int]bool) ([]token, bool) {
 	return nil, false
 }
 
-// timesLetter reports whether the letter at hand is an x for ×: 2x340.
+// timesLetter reports whether the letter at hand is an x for ×: 2x340, 340xcos25,
+// T x cos 40.
 func (x *lexer) timesLetter() bool {
-	if foldWord(string(x.at(0))) != "x" || !x.previous(tNumber, tClose, tSuper, tUnit) {
+	apart := isSpace(x.at(-1)) && isSpace(x.at(1))
+	if foldWord(string(x.at(0))) != "x" || !x.previous(tNumber, tClose, tSuper, tUnit) && !(apart && x.previous(tName)) {
 		return false
 	}
 	i := 1
@@ -200,7 +210,13 @@ func (x *lexer) timesLetter() bool {
 		return true
 	}
 	r := x.at(i)
-	return isDigit(r) || r == '.' || r == '(' || r == '√'
+	return isDigit(r) || r == '.' || r == '(' || r == '√' || x.functionAt(x.pos+i)
+}
+
+// functionAt reports whether the word at i begins with a function.
+func (x *lexer) functionAt(i int) bool {
+	word := foldWord(string(x.runes[i:x.letters(i)]))
+	return slices.ContainsFunc([]string{"sin", "cos", "tan", "sqrt"}, func(f string) bool { return strings.HasPrefix(word, f) })
 }
 
 // compoundUnit takes a unit made of two, if one stands here: N·m, lb-ft, kN/m,

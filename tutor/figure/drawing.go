@@ -24,11 +24,6 @@ func (d *Drawing) FromWorld(v r2.Vec) Point {
 	return Point{d.Origin.X + float64(v.X*d.Scale), d.Origin.Y - float64(v.Y*d.Scale)}
 }
 
-// ToWorld is the world point at a place on the page.
-func (d *Drawing) ToWorld(p Point) r2.Vec {
-	return r2.Vec{X: (p.X - d.Origin.X) / d.Scale, Y: (d.Origin.Y - p.Y) / d.Scale}
-}
-
 // Cost says what a placement had to give up. The layout makes Total as small
 // as its search finds; Overlaps is counted on the finished drawing.
 type Cost struct {

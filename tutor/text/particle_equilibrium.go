@@ -121,6 +121,7 @@ func init() {
 		"feedback.equation.form":        "This can't be sorted by the unknowns. Write it as a sum of forces, each times a sine or a cosine, that equals zero.",
 		"feedback.equation.nothing":     "This holds whatever the unknowns are, so it tells nothing. Which forces have a part along this axis?",
 		"feedback.equation.repeated":    "This is true, but it says the same as your equation for {other}. Which direction has not been summed yet?",
+		"feedback.equation.rounded":     "The sum is made rightly, as far as its numbers tell, but {what} looks rounded to {kept}. What is it with {keep}?",
 		"feedback.equation.unexplained": "The forces on the particle do not balance this way yet. Go round the free-body diagram: which part of each force belongs in {symbol}, and with which sign?",
 
 		"slip.mass-for-weight.title": "mass used where the weight belongs, or the reverse",

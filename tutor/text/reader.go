@@ -20,6 +20,7 @@ var reader = map[string]string{
 	"entry.pull":        "Whether a part pulls or pushes is told by the sign: write the number alone, with a minus where it acts against its arrow.",
 	"entry.power-zero":  "Anything to the power 0 is 1: if degrees are meant, write ° or deg.",
 	"entry.superscript": "{typed} can't be read as a power: raise to a whole number such as ², or write ^ and the power.",
+	"entry.range":       "Is this a range, from {from} to {to}? Enter one value.",
 	"entry.two-values":  "A second value begins here: enter one value, or put + − × or / between the two.",
 
 	"entry.minutes":          "Are these {typed} minutes of arc? Then put ′ behind them, as in 52°30′; otherwise write the angle with decimals.",

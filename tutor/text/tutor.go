@@ -80,6 +80,8 @@ var problems = map[string]string{
 	"problem.field.bad":     "“{key}: {got}” can't be used: {why} Write it like “{key}: {example}”.",
 	"problem.name.form":     "“{got}” won't do as a name: use up to {max} letters and digits, beginning with a letter.",
 	"problem.name.taken":    "“{got}” has a meaning of its own in formulas; choose another name, such as P or Q.",
+	"problem.name.alike":    "“{got}” and “{other}” are read alike; give one of them another name.",
+	"problem.name.quantity": "“{got}” is what something else is called in this problem; choose another name, such as P or Q.",
 	"problem.name.twice":    "Two things are called “{got}”; give each a name of its own.",
 	"problem.magnitude":     "A magnitude must be more than zero, and less than a million million, not {got}. Write it like {example}; to turn a force round, change its direction.",
 }
