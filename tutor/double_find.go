@@ -50,7 +50,7 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		}
 		blur := drifts.spread()
 		p := s.w.likely(quantity, r, func(half float64) float64 {
-			return quantity.signed(r.Value, quantity.fold(v), quantity.below(v)) * habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
+			return quantity.signed(r.Value, quantity.fold(v), quantity.below(v)) * s.habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
 		})
 		if p *= float64(x.weight) / total; p > 0 {
 			hits = append(hits, twice{p, v, x})

@@ -128,9 +128,9 @@ func (r *Rounded) half() float64 {
 }
 
 func (t *table) inCellOf(q *Quantity, c *cell, v, half float64) float64 {
-	h := habitOf(q, v, half)
+	h := t.s.habitOf(q, v, half)
 	if t.guesses[c.from].first.rounded != nil {
-		h = habitRounder
+		h = habitRounder.given(t.s.leaning)
 	}
 	if exact := t.exact(c); exact || q.unrounded(v, half) {
 		return h.chance(q, v, half, c.value, spread{}, exact)

@@ -24,27 +24,6 @@ const (
 	rateCarriedAfter = 0.6
 )
 
-// habit is the mix of learners who keep full precision on the way, 4 digits
-// and 3 digits.
-type habit struct{ full, four, three float64 }
-
-// Who writes a value down finely has rarely kept fewer digits on the way
-// (judgement).
-var (
-	habitFine   = habit{0.64, 0.30, 0.06} // writes 4 digits or more, hundredths of a degree
-	habitCoarse = habit{0.50, 0.25, 0.25} // writes fewer
-
-	habitRounder = habit{0.55, 0.25, 0.20} // has rounded one value too soon, and so maybe others
-)
-
-// habitOf is the mix for a value of q written as v ± half.
-func habitOf(q *Quantity, v, half float64) habit {
-	if half <= habits[0].halfUnit(q.Dim, v)*(1+1e-9) {
-		return habitFine
-	}
-	return habitCoarse
-}
-
 // exactly is how closely an expression without rounded numbers must match.
 const exactly = 1e-6
 

@@ -219,6 +219,6 @@ func (s *state) rightlyBy(q, j int, r entry.Reading) float64 {
 	}
 	exact := sumsAlone(quantity.Routes[j].Tree, s.w.Lesson)
 	return s.w.likely(quantity, r, func(half float64) float64 {
-		return habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, d.spread(), exact)
+		return s.habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, d.spread(), exact)
 	})
 }

@@ -31,6 +31,8 @@ type Attempt struct {
 	Undone bool
 	Reason string // why the learner stands by it though it was refused; "" where not
 	Since  string // the quantity whose change gave it another verdict than it had; "" where none did
+
+	seen habit // what it says of the digits its learner keeps, where it is right
 }
 
 // NewWork begins work on a lesson.
@@ -54,8 +56,12 @@ func (w *Work) Enter(name, text string) Reply {
 	}
 	if r.Verdict != Unreadable {
 		_, again := w.latest[name]
+		a := Attempt{Reply: r}
+		if r.Verdict == Correct {
+			a.seen = w.now(q).seen(q, r.Reading)
+		}
 		w.latest[name] = len(w.Past)
-		w.Past = append(w.Past, Attempt{Reply: r})
+		w.Past = append(w.Past, a)
 		w.states = nil
 		if again || switched {
 			w.changed = w.rejudge(name)

@@ -17,6 +17,7 @@ type state struct {
 	standing set       // quantities with an entry
 	wrong    set       // those whose entry is not right
 	order    []stood   // of what may be carried
+	leaning  habit     // of the learner, by the right entries
 	direct   [][]outcome
 	tables   []*table
 	rounding *table         // early rounding, of the quantity the state is for
@@ -56,8 +57,10 @@ func (w *Work) now(q *Quantity) *state {
 	if w.kept == nil {
 		w.kept = map[string][]*state{}
 	}
-	w.states[q.Name] = w.keep(q.Name, s)
-	return w.states[q.Name]
+	s = w.keep(q.Name, s)
+	s.leaning = w.leaning()
+	w.states[q.Name] = s
+	return s
 }
 
 // keptStates is how many states of the work are kept for a quantity: as it is,

@@ -1,0 +1,35 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// What right entries show of the digits kept tells how a wrong one is read:
+// sines and cosines of three digits here, worked by hand.
+func TestRightEntriesTellHowManyDigitsAreKept(t *testing.T) {
+	source := concurrent("Three lines.", force("A", "760 N", "147 deg"), force("B", "500 N", "37 deg"), force("C", "350 N", "-62 deg"))
+	entered := func(entries ...[2]string) *Work {
+		w := NewWork(solvedBy(t, source), DefaultSettings())
+		for _, e := range entries {
+			require.Equal(t, Correct, w.Enter(e[0], e[1]).Verdict, e[0])
+		}
+		return w
+	}
+	three := entered([2]string{"F1x", "-637.6"}, [2]string{"F1y", "414.2"}, [2]string{"F2x", "399.5"}, [2]string{"F2y", "301.0"})
+	all := entered([2]string{"F1x", "-637.39"}, [2]string{"F1y", "413.93"}, [2]string{"F2x", "399.32"}, [2]string{"F2y", "300.91"})
+	lean := three.leaning()
+	assert.Greater(t, lean.three, 5*max(lean.four, lean.full))
+	lean = all.leaning()
+	assert.Greater(t, lean.full, 5*max(lean.four, lean.three))
+	share := func(w *Work) float64 { // the cosine for the sine, 0.469 of it
+		r := w.Enter("F3y", "-164.2")
+		require.NotEmpty(t, r.Slips)
+		require.Contains(t, r.Slips[0].IDs, "sine-cosine-swapped")
+		return r.Slips[0].Probability
+	}
+	assert.Greater(t, share(three), share(entered()))
+	assert.Less(t, share(all), share(entered()))
+}
