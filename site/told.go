@@ -32,7 +32,7 @@ func (t *told) hear(f Form) {
 
 // outcome takes the outcome of an entry, or of one before that was judged again.
 func (t *told) outcome(v verdict) {
-	if v.quantity == t.awaited {
+	if t.awaited != "" && v.quantity == t.awaited {
 		t.awaited = ""
 		if v.said != tutor.Unreadable.String() {
 			t.entries, t.begun = append(t.entries, v), true

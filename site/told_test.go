@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"closingside/tutor"
+	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -264,6 +265,10 @@ func TestADrawnProblemComesBack(t *testing.T) {
 	require.Len(t, k.log, 2, "the request, and what was drawn")
 	k.back()
 	assert.Equal(t, code, here.current)
+	live, _, _ := strings.Cut(k.ask("do", "home"), `<p id="say"`)
+	assert.NotContains(t, live, text.Say("page.state.begun"), "drawn, and nothing more")
+	assert.True(t, k.back() == live)
+	k.log = k.log[:2]
 	k.old().back()
 	assert.Equal(t, code, here.current)
 
