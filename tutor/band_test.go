@@ -364,7 +364,7 @@ func TestFinerWritingLeavesRightRight(t *testing.T) {
 		}
 	})
 	t.Logf("%d compared, %d differ", compared, differ)
-	assert.LessOrEqual(t, differ, compared/60)
+	assert.LessOrEqual(t, differ, compared/40)
 }
 
 // minutes writes an angle of whole seconds in degrees, minutes and seconds.

@@ -90,6 +90,9 @@ func (s *rest) angles3(i int) (q, c Quantity) {
 	default:
 		s.beside(i, &q, &c)
 	}
+	if a.leads[0].push != b.leads[0].push { // the one taken to act as the other does
+		q.Mistakes = []Mistake{{"sense-reversed", expr.Sub(expr.Deg(180), q.Routes[0].Tree)}}
+	}
 	q.Between, c.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}, [2]expr.Node{expr.Deg(0), expr.Deg(180)}
 	return q, c
 }

@@ -141,8 +141,9 @@ func (d *doubles) forget() {
 	d.pairs, d.variants, d.misread, d.copied, d.ways = nil, nil, nil, nil, nil
 }
 
-// pairable tells whether v is one slip.
-func (v *variant) pairable() bool { return len(v.forms) > 0 }
+// pairable tells whether v is one slip, and not too rare to be thought of with
+// another.
+func (v *variant) pairable() bool { return len(v.forms) > 0 && !v.lone }
 
 // apartFrom tells whether o and another slip can be told by their names.
 func (o *outcome) apartFrom(ids []string) bool {

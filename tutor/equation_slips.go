@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -189,6 +190,25 @@ func (l *Lesson) wrongEquations(of func(quantity int) []variant) []wrongEquation
 		}
 		for _, v := range of(i) {
 			all = append(all, wrongEquation{ids: v.ids, lead: v.id, prior: v.prior, at: l.Quantities[i].Name, weight: v.prior, tree: v.tree})
+		}
+	}
+	return all
+}
+
+// withOthers lists the sum q with a force in it, whole, that acts along the other
+// axis alone, as when a weight is put into the sum along x.
+func (l *Lesson) withOthers(q *Quantity) []expr.Node {
+	own := expr.Symbols(q.Routes[0].Tree)
+	var all []expr.Node
+	for i := range l.Quantities {
+		o := &l.Quantities[i]
+		if !o.Equation || o == q {
+			continue
+		}
+		for _, name := range expr.Symbols(o.Routes[0].Tree) {
+			if l.Quantity(name).Dim == statics.DimForce && !slices.Contains(own, name) {
+				all = append(all, expr.Add(q.Routes[0].Tree, expr.S(name)), expr.Sub(q.Routes[0].Tree, expr.S(name)))
+			}
 		}
 	}
 	return all

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -201,42 +202,59 @@ func solution(x, y expr.Node, name, other string) expr.Node {
 
 // system is the pair of sums q is the solution of, and the other unknown.
 func (l *Lesson) system(q *Quantity) (x, y expr.Node, other string) {
-	x = l.Quantity(q.Solves[0]).Routes[0].Tree
-	if q.Solves[1] != "" {
+	if x, y = q.Sums[0], q.Sums[1]; x == nil {
+		x = l.Quantity(q.Solves[0]).Routes[0].Tree
+		if q.Solves[1] == "" {
+			return x, nil, ""
+		}
 		y = l.Quantity(q.Solves[1]).Routes[0].Tree
-		for i := range l.Quantities {
-			if o := &l.Quantities[i]; o != q && o.Solves == q.Solves {
-				other = o.Name
-			}
+	}
+	for i := range l.Quantities {
+		if o := &l.Quantities[i]; o != q && o.Solves == q.Solves && o.Sums == q.Sums {
+			other = o.Name
 		}
 	}
 	return x, y, other
 }
 
+// solves tells whether q is the solution of sums.
+func (q *Quantity) solves() bool { return q.Solves != Pair{} || q.Sums[0] != nil }
+
+// sumOf is the sum along x or y that q is the solution of, as an equation.
+func (l *Lesson) sumOf(q *Quantity, i int) *Quantity {
+	if tree := q.Sums[i]; tree != nil {
+		return &Quantity{Dim: statics.DimForce, Equation: true, Routes: []Route{{Tree: tree}}}
+	}
+	return l.Quantity(q.Solves[i])
+}
+
 // solved lists what slips in the equations make of their solution q: in one of
 // them, or in both where the slip touches what stands in both.
 func (l *Lesson) solved(q *Quantity) []variant {
-	if q.Solves == (Pair{}) {
+	if !q.solves() {
 		return nil
 	}
 	x, y, other := l.system(q)
 	var out []variant
-	add := func(id string, prior float64, x, y expr.Node) {
+	add := func(route int, id string, prior float64, x, y expr.Node) {
+		if q.Sums[0] != nil { // its own route solves them
+			route = aside
+		}
 		if t := solution(x, y, q.Name, other); t != nil {
-			out = append(out, l.variant(id, prior, t))
+			v := l.variant(id, prior, t)
+			v.route = route
+			out = append(out, v)
 		}
 	}
-	for _, v := range l.variants(l.Quantity(q.Solves[0])) {
-		add(v.id, v.prior, v.tree, y)
+	l.slipped(l.sumOf(q, 0), func(route int, id string, prior float64, tree expr.Node) { add(route, id, prior, tree, y) })
+	if y != nil {
+		l.slipped(l.sumOf(q, 1), func(route int, id string, prior float64, tree expr.Node) { add(route, id, prior, x, tree) })
+		for _, row := range catalogue {
+			l.inBoth(row, q, x, y, func(x, y expr.Node) { add(0, row.ID, row.Prior, x, y) })
+		}
 	}
-	if y == nil {
-		return out
-	}
-	for _, v := range l.variants(l.Quantity(q.Solves[1])) {
-		add(v.id, v.prior, x, v.tree)
-	}
-	for _, row := range catalogue {
-		l.inBoth(row, q, x, y, func(x, y expr.Node) { add(row.ID, row.Prior, x, y) })
+	if q.Sums[0] != nil { // no part pulls or pushes there
+		out = slices.DeleteFunc(out, func(v variant) bool { return v.id == "sense-reversed" })
 	}
 	return out
 }
@@ -244,7 +262,7 @@ func (l *Lesson) solved(q *Quantity) []variant {
 // inBoth makes a slip in both sums: a calculator's mode in every key, another
 // value or key for what stands in both.
 func (l *Lesson) inBoth(row Slip, q *Quantity, x, y expr.Node, made func(x, y expr.Node)) {
-	c := &context{lesson: l, quantity: l.Quantity(q.Solves[0]), site: 1}
+	c := &context{lesson: l, quantity: l.sumOf(q, 0), site: 1}
 	switch row.Scope {
 	case InStep:
 		xs, ys := row.Rule(c, x), row.Rule(c, y)

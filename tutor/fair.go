@@ -162,7 +162,10 @@ func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
 	same := q.alike()
 	digits := w.Settings.asked(q)
 	var each []wrongValue
-	l.slipped(q, func(_ int, id string, _ float64, tree expr.Node) {
+	l.slipped(q, func(route int, id string, _ float64, tree expr.Node) {
+		if route == aside {
+			return
+		}
 		v := q.fold(expr.Eval(tree, l.Truth))
 		if right := q.gap(v, q.True) <= same || q.gap(v, q.Also) <= same; !math.IsNaN(v) && !right {
 			each = append(each, wrongValue{value: v, ids: []string{id}, common: slipByID(id).Prior >= common})

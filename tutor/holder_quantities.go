@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -80,7 +81,7 @@ func (s *rest) angles(h *holder) []Quantity {
 		if i == 1 {
 			sym.Letter, sym.Spoken = "ψ", "psi "+sym.Sub
 		}
-		q := Quantity{Name: l.angle, Symbol: sym, Dim: statics.DimAngle, Given: true, True: plainDegrees(l.heading.Turn)}
+		q := Quantity{Name: l.angle, Symbol: sym, Dim: statics.DimAngle, Given: true, True: plainDegrees(l.heading.Turn), Twin: s.nextAngle(l.angle)}
 		if h := l.heading; h.Form == statics.Slope {
 			q.Given = false
 			q.Routes = []Route{{"slope", "slope-angle", AnyMethod, expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run)))}}
@@ -91,6 +92,24 @@ func (s *rest) angles(h *holder) []Quantity {
 		qs = append(qs, q)
 	}
 	return qs
+}
+
+// nextAngle names the angle of another part that is taken for one by mistake: the
+// next one's, the first one's for the last; "" where there is no other.
+func (s *rest) nextAngle(name string) string {
+	var all []string
+	for _, h := range s.parts {
+		for _, l := range h.leads {
+			if l.angle != "" && !h.wandered {
+				all = append(all, l.angle)
+			}
+		}
+	}
+	next := all[(slices.Index(all, name)+1)%len(all)]
+	if next == name {
+		return ""
+	}
+	return next
 }
 
 func (s *rest) gravityGiven() (Quantity, bool) {
@@ -132,6 +151,7 @@ func (s *rest) routes(h *holder, q *Quantity) {
 	if h.wandered {
 		x, y := expr.S(q.Name+"x"), expr.S(q.Name+"y")
 		q.Routes = []Route{{"components", "right-angle-theorem", ByComponents, expr.Sqrt(expr.Add(expr.Sq(x), expr.Sq(y)))}}
+		q.Mistakes = s.numbersAlone(h)
 		if i, ok := s.corner(h); ok { // the side that closes the triangle of three
 			a, b := s.parts[(i+1)%3].f, s.parts[(i+2)%3].f
 			q.Routes = append(q.Routes, Route{"cosine-law", "cosine-law", ByTriangle, expr.Sqrt(expr.Sub(
@@ -174,6 +194,21 @@ func (s *rest) routes(h *holder, q *Quantity) {
 			}
 		}
 	}
+}
+
+// numbersAlone are the wrong ways to a force that holds two others, whose sizes
+// are added or subtracted as numbers.
+func (s *rest) numbersAlone(h *holder) []Mistake {
+	var others []expr.Node
+	for _, o := range s.parts {
+		if o != h {
+			others = append(others, o.f)
+		}
+	}
+	if len(others) != 2 {
+		return nil
+	}
+	return []Mistake{{"magnitudes-added", expr.Add(others[0], others[1])}, {"magnitudes-subtracted", expr.Abs(expr.Sub(others[0], others[1]))}}
 }
 
 // besideAimed is the way to the one unknown force T beside a force F of unknown

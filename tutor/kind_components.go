@@ -137,9 +137,13 @@ func composeForce(it Item) (*Lesson, error) {
 	size.Between = [2]expr.Node{larger(fx, fy, v), expr.Add(expr.Abs(fx), expr.Abs(fy))}
 	theta := Quantity{Name: "theta", Symbol: expr.Symbol{Letter: "θ", Spoken: "theta"}, Dim: statics.DimAngle, Turns: true, Answer: true, True: degrees(dir)}
 	theta.Routes = []Route{directionOf(fx, fy, v)}
+	theta.Onward, theta.Mistakes = byMagnitude(fx, fy, expr.S("F"), v)
 	l := &Lesson{Unit: unit, Quantities: []Quantity{px, py}, Asks: "asked.F"}
 	if acute, ok := acuteAngle(v); ok {
 		acute.by(Route{"from-components", "acute-from-components", ByComponents, expr.Atan(expr.Div(expr.Abs(fy), expr.Abs(fx)))})
+		cosine, sine := expr.Div(expr.Abs(fx), expr.S("F")), expr.Div(expr.Abs(fy), expr.S("F"))
+		acute.Onward = []expr.Node{expr.Acos(cosine), expr.Asin(sine)}
+		acute.Mistakes = append(acute.Mistakes, Mistake{"inverse-missing", cosine}, Mistake{"inverse-missing", sine})
 		l.Quantities = append(l.Quantities, acute)
 		size.Routes = append(size.Routes,
 			Route{"by-cosine", "leg-over-cosine", ByComponents, expr.Div(expr.Abs(fx), expr.Cos(symAlpha))},

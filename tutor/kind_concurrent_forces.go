@@ -25,7 +25,7 @@ var concurrentForces = Kind{
 	Scenes: scenesConcurrentForces,
 	Sketch: sketchForces,
 	Draw:   drawConcurrentForces,
-	Rule:   "5m35",
+	Rule:   "3vsk",
 	Bank: []Source{
 		concurrent("Three tugs turn a dredger in the basin.", force("A", "420 N", "20 deg"), force("B", "350 N", "115 deg"), force("C", "510 N", "-70 deg")),
 		concurrent("Three lines are made fast to one bollard.", force("F1", "2.6 kN", "3:4 up right"), force("F2", "1.9 kN", "5:12 up left"), force("F3", "3.1 kN", "25 deg below +x")),
@@ -81,7 +81,7 @@ func buildConcurrentForces(p *Problem) (*Lesson, error) {
 	for i, f := range pulls {
 		next := pulls[(i+1)%len(pulls)].name
 		l.Quantities = append(l.Quantities, f.given(next[1:])...)
-		parts = append(parts, f.parts(next)...)
+		parts = append(parts, f.byReference(f.parts(next))...)
 		names = append(names, f.name+"x", f.name+"y")
 	}
 	l.Quantities = append(l.Quantities, parts...)
@@ -103,6 +103,7 @@ func resultantOf(pulls []pull, r r2.Vec) []Quantity {
 	dir, _ := statics.Direction(r)
 	theta := Quantity{Name: "theta", Symbol: expr.Symbol{Letter: "θ", Spoken: "theta"}, Dim: statics.DimAngle, Answer: true, Turns: true,
 		True: degrees(dir), Routes: []Route{directionOf(symRx, symRy, r)}}
+	theta.Onward, theta.Mistakes = byMagnitude(symRx, symRy, symR, r)
 	return []Quantity{size, theta}
 }
 

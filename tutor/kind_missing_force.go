@@ -39,7 +39,7 @@ var missingForce = Kind{
 	Build:  buildMissingForce,
 	Scenes: scenesMissingForce,
 	Draw:   drawMissingForce,
-	Rule:   "xmt7",
+	Rule:   "qdmf",
 	Bank: []Source{
 		missing("Two tugs are to bring a barge straight ahead; one has its line out already.", force("P", "340 N", "25 deg"), free("Q"), required("560 N", "70 deg")),
 		missing("A second line is to bring the pull on the bollard along the quay.", force("F1", "4.2 kN", "55 deg"), free("F2", "direction", "-40 deg"), along("0 deg")),
@@ -222,21 +222,29 @@ func (t *triangle) special(second, result, turn *Quantity) {
 			result.Routes = append(result.Routes, along)
 		}
 	}
+	turn.Mistakes = t.besideFirst()
 	switch t.ask {
 	case wholeResultant:
 		second.Mistakes = []Mistake{{"magnitudes-subtracted", difference}, {"magnitudes-added", expr.Add(f1, symR)}}
 		second.Between = [2]expr.Node{difference, expr.Add(f1, symR)}
-		turn.Mistakes = []Mistake{t.other()}
+		turn.Mistakes = append(turn.Mistakes, t.other())
 		x, y := expr.Add(symRx, expr.S("F1x")), expr.Add(symRy, expr.S("F1y"))
 		if v := r2.Add(t.result.vec, t.first.vec); r2.Norm(v) > 1e-6*t.result.size {
 			second.Mistakes = append(second.Mistakes, Mistake{"known-added", magnitudeOf(x, y).Tree})
 			turn.Mistakes = append(turn.Mistakes, Mistake{"known-added", arctangent(x, y, v)})
 		}
 	case bothDirections:
+		second.Sums = [2]expr.Node{
+			expr.Sub(expr.Add(expr.S("F1x"), expr.Mul(f2, expr.Cos(theta2))), expr.Mul(symR, expr.Cos(symTheta))),
+			expr.Sub(expr.Add(expr.S("F1y"), expr.Mul(f2, expr.Sin(theta2))), expr.Mul(symR, expr.Sin(symTheta))),
+		}
+		result.Sums = second.Sums
 		second.Mistakes = []Mistake{{"right-triangle-assumed", expr.Mul(f1, expr.Sin(beta))}, {"right-triangle-assumed", expr.Mul(f1, expr.Tan(beta))}}
 		result.Mistakes = []Mistake{{"right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))}, {"magnitudes-added", sum}}
 	case sizeAndTurn:
-		result.Mistakes = []Mistake{{"magnitudes-added", sum}, {"magnitudes-subtracted", expr.Abs(expr.Sub(f1, f2))}}
+		result.Mistakes = []Mistake{{"magnitudes-added", sum}, {"magnitudes-subtracted", expr.Abs(expr.Sub(f1, f2))},
+			{"right-triangle-assumed", expr.Sqrt(expr.Abs(expr.Sub(expr.Sq(f2), expr.Sq(f1))))},
+			{"right-triangle-assumed", expr.Mul(f2, expr.Cos(expr.S("alpha")))}, {"right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))}}
 		result.Between = [2]expr.Node{expr.Abs(expr.Sub(f1, f2)), sum}
 	case turnAndSize:
 		second.Mistakes = []Mistake{{"magnitudes-subtracted", difference}}
@@ -247,10 +255,17 @@ func (t *triangle) special(second, result, turn *Quantity) {
 		turn.Routes = append(turn.Routes, Route{"perpendicular", "smallest", ByTriangle, t.square(symTheta)})
 		second.Mistakes = []Mistake{{"perpendicular-to-given", expr.Mul(f1, expr.Tan(beta))}}
 		result.Mistakes = []Mistake{{"perpendicular-to-given", expr.Div(f1, expr.Cos(beta))}}
-		turn.Mistakes = []Mistake{{"perpendicular-to-given", t.square(theta1)}}
+		turn.Mistakes = append(turn.Mistakes, Mistake{"perpendicular-to-given", t.square(theta1)})
 		second.Between = [2]expr.Node{expr.N(0), f1}
 		result.Between = second.Between
 	}
+}
+
+// besideFirst are the directions of F₂ with α laid off from F₁, beside which it
+// does not lie.
+func (t *triangle) besideFirst() []Mistake {
+	alpha := expr.S("alpha")
+	return []Mistake{{"wrong-neighbour", expr.Add(theta1, alpha)}, {"wrong-neighbour", expr.Sub(theta1, alpha)}}
 }
 
 // scenesMissingForce shows what is given, with a dashed line where only a

@@ -34,7 +34,7 @@ var obliqueComponents = Kind{
 	Build:  buildObliqueComponents,
 	Scenes: scenesObliqueComponents,
 	Draw:   drawObliqueComponents,
-	Rule:   "zmbt",
+	Rule:   "n8hw",
 	Bank: []Source{
 		oblique("A tug's pull is carried by two lines of a bridle.", force("P", "560 N", "70 deg"), axis("u", "25 deg"), axis("v", "118 deg")),
 		oblique("The pull of a mooring is split along the quay and along a finger of the jetty.", force("M", "6.4 kN", "52 deg"), axis("a", "0 deg"), axis("b", "75 deg")),
@@ -127,12 +127,13 @@ func (t *triangle) oblique(names [2]string) *Lesson {
 		qs = append(qs, dir)
 	}
 	qs = append(qs, t.phi(), t.angle(0), t.angle(1), t.angle(2))
-	qs = append(qs, t.result.parts("")...)
+	qs = append(qs, t.result.byReference(t.result.parts(""))...)
 	alpha, beta := expr.S("alpha"), expr.S("beta")
 	for i, p := range []pull{t.first, t.second} {
 		near, far := []expr.Node{beta, alpha}[i], []expr.Node{alpha, beta}[i] // to this axis, and to the other
 		q := p.magnitude()
 		q.Answer, q.Twin, q.Signed = true, []string{"Fv", "Fu"}[i], t.first.back || t.second.back
+		q.Sums = sumsOf(expr.S("Fx"), expr.S("Fy"), t.first, t.second)
 		q.Routes, q.Onward = append(t.sideRoutes(i), t.twoEquations(i)), t.oneEquation(i)
 		for _, tree := range []expr.Node{expr.Mul(t.result.force(), expr.Cos(near)), expr.Mul(t.result.force(), expr.Sin(far)), expr.Div(t.result.force(), expr.Cos(near))} {
 			if p.back {
@@ -164,6 +165,18 @@ func (t *triangle) twoEquations(i int) Route {
 	return Route{"two-equations", "two-equations", ByComponents, expr.Div(
 		expr.Sub(expr.Mul(x, expr.Sin(other)), expr.Mul(y, expr.Cos(other))),
 		expr.Sub(expr.Mul(expr.Cos(own), expr.Sin(other)), expr.Mul(expr.Sin(own), expr.Cos(other))))}
+}
+
+// sumsOf are the sums along x and y that two forces of known directions make
+// with what they come to together, x and y.
+func sumsOf(x, y expr.Node, first, second pull) [2]expr.Node {
+	part := func(p pull, key func(expr.Node) expr.Node) expr.Node {
+		return expr.Mul(expr.S(p.name), key(expr.S(p.dir)))
+	}
+	return [2]expr.Node{
+		expr.Sub(expr.Add(part(first, expr.Cos), part(second, expr.Cos)), x),
+		expr.Sub(expr.Add(part(first, expr.Sin), part(second, expr.Sin)), y),
+	}
 }
 
 // oneEquation is side i from the other one, by what both have along x or y.

@@ -57,6 +57,7 @@ type Quantity struct {
 	Routes   []Route      // the first is the one a worked solution takes
 	Onward   []expr.Node  // ways on from what is entered that nobody takes in the head
 	Mistakes []Mistake    // route-bound wrong ways
+	Aside    []expr.Node  // its routes in other words, for the slips made in those alone
 
 	// How the quantity stands to others, for the rules that exchange one for
 	// another. Empty where there is no such other.
@@ -73,8 +74,9 @@ type Quantity struct {
 	// what stands for itself in one.
 	Equation bool
 	Unknown  bool
-	Means    expr.Node // what it is in an equation, where that is not its first route
-	Solves   Pair      // the equations whose solution it is
+	Means    expr.Node    // what it is in an equation, where that is not its first route
+	Solves   Pair         // the equations whose solution it is
+	Sums     [2]expr.Node // or the sums, zero along x and along y, that are no entries themselves
 
 	// Between are the values a sketch shows it to lie between (from the first
 	// counter-clockwise to the second, for a direction); nil where none.

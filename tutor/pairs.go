@@ -13,7 +13,7 @@ const commonRow = 0.5
 // mayPair tells whether a row is thought of together with another in one
 // formula of q. A given miscopied is looked at from the start of the work.
 func mayPair(q *Quantity, id string) bool {
-	return id != "given-miscopied" && (!q.Equation || slipByID(id).Prior >= commonRow)
+	return id != "given-miscopied" && !slipByID(id).Lone && (!q.Equation || slipByID(id).Prior >= commonRow)
 }
 
 // pairsIn lists the trees that two slips make of one formula of q, the one
@@ -33,7 +33,7 @@ func (l *Lesson) pairUp(q int) []variant {
 	var out []variant
 	seen := map[string]map[expr.Node]bool{}
 	for _, v := range l.variantsOf(q) {
-		if !mayPair(quantity, v.id) {
+		if v.lone || !mayPair(quantity, v.id) {
 			continue
 		}
 		for _, row := range catalogue {

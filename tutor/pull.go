@@ -142,6 +142,29 @@ func (p pull) asGiven(x, y *Quantity) {
 	}
 }
 
+// fromX tells whether the direction is given as it is meant, from +x.
+func (p pull) fromX() bool {
+	return p.heading.Form == statics.FromAxis && p.heading.Axis == statics.PlusX && p.heading.Sense == statics.CounterClockwise
+}
+
+// byReference adds to a pull's components, where its direction from +x lies
+// beyond the first quadrant, the ways by the acute angle to the x axis, the
+// signs taken from the sketch.
+func (p pull) byReference(parts []Quantity) []Quantity {
+	acute := degrees(statics.Angle(math.Abs(math.Remainder(p.at, 180))) * statics.Degree)
+	if !p.fromX() || p.vec.X >= 0 && p.vec.Y >= 0 || acute < 1e-6 || acute > 90-1e-6 {
+		return parts
+	}
+	for i, key := range []expr.Node{expr.Cos(expr.Deg(acute)), expr.Sin(expr.Deg(acute))} {
+		tree := expr.Mul(p.force(), key)
+		if parts[i].True < 0 {
+			tree = expr.Neg{X: tree}
+		}
+		parts[i].Aside = append(parts[i].Aside, tree)
+	}
+	return parts
+}
+
 // degrees is an angle in degrees, free of the noise of its conversion.
 func degrees(a statics.Angle) float64 {
 	d := a.Degrees()
@@ -167,6 +190,7 @@ func (p pull) bySlope(x, y *Quantity) {
 		q.Routes = append([]Route{{"slope", "slope", ByComponents, by(leg, long)}}, q.Routes...)
 		if p.heading.Rise != p.heading.Run {
 			q.Mistakes = append(q.Mistakes, Mistake{"slope-inverted", by(other, long)}, Mistake{"leg-over-leg", by(leg, other)})
+			q.Mistakes = append(q.Mistakes, Mistake{"legs-added", by(leg, expr.Add(rise, run))}, Mistake{"root-missing", by(leg, expr.Add(expr.Sq(rise), expr.Sq(run)))})
 		}
 	}
 	leg(x, run, rise)
@@ -225,6 +249,24 @@ func arctangent(x, y expr.Node, v r2.Vec) expr.Node {
 		return expr.Sub(expr.Deg(90), expr.Atan(expr.Div(x, y)))
 	}
 	return expr.Sub(expr.Neg{X: expr.Deg(90)}, expr.Atan(expr.Div(x, y)))
+}
+
+// byMagnitude are the ways to a direction from one component and the magnitude,
+// cos⁻¹(x/f) and sin⁻¹(y/f), on the side where v lies, and what they come to
+// without the inverse key.
+func byMagnitude(x, y, f expr.Node, v r2.Vec) (ways []expr.Node, wrong []Mistake) {
+	cosine, sine := expr.Div(x, f), expr.Div(y, f)
+	byX, byY := expr.Node(expr.Acos(cosine)), expr.Node(expr.Asin(sine))
+	if v.Y < 0 {
+		byX = expr.Neg{X: byX}
+	}
+	switch {
+	case v.X < 0 && v.Y >= 0:
+		byY = expr.Sub(expr.Deg(180), byY)
+	case v.X < 0:
+		byY = expr.Sub(expr.Neg{X: expr.Deg(180)}, byY)
+	}
+	return []expr.Node{byX, byY}, []Mistake{{"inverse-missing", cosine}, {"inverse-missing", sine}}
 }
 
 // componentWay is the worked solution by components: each of the named

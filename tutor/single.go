@@ -9,6 +9,7 @@ import "math"
 type singles struct {
 	variants []variant
 	reads    set       // by any of variants
+	lone     bool      // some are not thought of together with another slip
 	written  []outcome // slips in writing the true value down
 	outcomes []outcome // from true values, merged
 }
@@ -21,7 +22,7 @@ func (s *state) slipsIn(q int) []outcome {
 		one := s.w.Lesson.singlesOf(q)
 		s.direct[q] = one.outcomes
 		if one.reads&s.standing != 0 {
-			s.direct[q] = s.directly(q, one)
+			s.direct[q] = s.directly(q, one, true)
 		}
 	}
 	return s.direct[q]
@@ -36,9 +37,10 @@ func (l *Lesson) singlesOf(i int) *singles {
 		one.variants = l.variants(&l.Quantities[i])
 		for k := range one.variants {
 			one.reads |= one.variants[k].reads
+			one.lone = one.lone || one.variants[k].lone
 		}
 		one.written = l.writtenWrongly(i)
-		one.outcomes = (&state{w: &Work{Lesson: l}, own: l.truths()}).directly(i, one)
+		one.outcomes = (&state{w: &Work{Lesson: l}, own: l.truths()}).directly(i, one, true)
 	})
 	return one
 }
@@ -75,7 +77,9 @@ type prediction struct {
 	basis         basis
 }
 
-func (s *state) directly(q int, one *singles) []outcome {
+// directly lists what one slip makes of quantity q as the work stands; without
+// those not thought of together with another slip, where lone is false.
+func (s *state) directly(q int, one *singles, lone bool) []outcome {
 	quantity := &s.w.Lesson.Quantities[q]
 	if quantity.Equation { // a wrong equation has no value
 		return []outcome{}
@@ -83,6 +87,9 @@ func (s *state) directly(q int, one *singles) []outcome {
 	all := make([]prediction, 0, len(one.variants)+len(one.variants)/4)
 	for i := range one.variants {
 		v := &one.variants[i]
+		if v.lone && !lone {
+			continue
+		}
 		all = s.predict(all, quantity, v, ofEntries)
 		if v.reads&s.wrong != 0 {
 			all = s.predict(all, quantity, v, ofTruth)

@@ -27,6 +27,7 @@ type Slip struct {
 	Prior   float64 // weight among slips, before any value is seen
 	Rule    func(c *context, n expr.Node) []expr.Node
 	Written func(c *context, v float64) []float64
+	Lone    bool // too rare to be thought of together with another
 
 	alone []string // ID, as a list
 }

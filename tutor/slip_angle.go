@@ -56,6 +56,9 @@ var angleSlips = []Slip{
 		if _, _, away := bin(r, expr.OpSub); ok && away && isDegrees(l, 360) && !c.quantity.Turns {
 			return one(r)
 		}
+		if c.atRoot() && c.betweenArrows(n) {
+			return one(expr.Sub(expr.Deg(360), n))
+		}
 		return nil
 	}},
 	{ID: "negative-axis", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
@@ -86,11 +89,11 @@ var angleSlips = []Slip{
 		return nil
 	}},
 	{ID: "other-force", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
-		if q := c.symbol(n); q != nil && q.Twin != "" && q.Twin != c.quantity.Name {
-			return one(expr.S(q.Twin))
+		if q := c.symbol(n); q != nil {
+			return c.others(q)
 		}
-		if q := c.quantity; q.Twin != "" && c.atRoot() {
-			return one(expr.S(q.Twin))
+		if c.atRoot() {
+			return c.others(c.quantity)
 		}
 		return nil
 	}},
@@ -103,6 +106,31 @@ var angleSlips = []Slip{
 		whole, part := math.Modf(math.Round(v*1e9) / 1e9) // 33°, not 32° and sixty minutes
 		return []float64{whole + part*0.6}
 	}},
+}
+
+// others lists what belongs to the other forces in the place of q: Twin names
+// the next one's.
+func (c *context) others(q *Quantity) []expr.Node {
+	var all []expr.Node
+	for name := q.Twin; name != "" && name != q.Name && len(all) < mostOthers; name = c.lesson.Quantity(name).Twin {
+		if name != c.quantity.Name {
+			all = append(all, expr.S(name))
+		}
+	}
+	return all
+}
+
+// mostOthers bounds the forces that one is taken for.
+const mostOthers = 5
+
+// betweenArrows tells whether n is the angle between two forces, by their
+// directions as a statement gives them.
+func (c *context) betweenArrows(n expr.Node) bool {
+	q := c.quantity
+	return q.Supplement != "" && q.Between[1] == expr.Deg(180) && !contains(n, func(m expr.Node) bool {
+		s := c.symbol(m)
+		return s != nil && !s.Given
+	})
 }
 
 // otherAxis is a direction given, its angle taken from the other axis: of 43°

@@ -28,7 +28,7 @@ var cosineSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "squares-missing", Prior: 0.5, Rule: func(_ *context, n expr.Node) []expr.Node {
+	{ID: "squares-missing", Prior: 0.5, Rule: func(c *context, n expr.Node) []expr.Node {
 		if l, r, ok := bin(n, expr.OpSub); ok { // of the law solved for an angle, all three
 			a, b, sum := bin(l, expr.OpAdd)
 			a2, okA := isSquare(a)
@@ -42,14 +42,14 @@ var cosineSlips = []Slip{
 			a, okA := isSquare(l)
 			b, okB := isSquare(r)
 			if okA && okB {
-				return one(expr.Add(a, b))
+				return c.unsigned(expr.Add(a, b), expr.Add(expr.Abs(a), expr.Abs(b)), a, b)
 			}
 		}
 		return nil
 	}},
-	{ID: "one-square-missing", Prior: 0.7, Rule: func(_ *context, n expr.Node) []expr.Node {
+	{ID: "one-square-missing", Prior: 0.7, Rule: func(c *context, n expr.Node) []expr.Node {
 		if x, ok := isSquare(n); ok {
-			return one(x)
+			return c.unsigned(x, expr.Abs(x), x)
 		}
 		return nil
 	}},
@@ -99,6 +99,17 @@ var cosineSlips = []Slip{
 		}
 		return nil
 	}},
+}
+
+// unsigned is a sum as it is and, where a part of it is a component below zero,
+// with sizes in the place of components.
+func (c *context) unsigned(as, sizes expr.Node, parts ...expr.Node) []expr.Node {
+	for _, x := range parts {
+		if c.isComponent(x) && c.symbol(x).True < 0 {
+			return []expr.Node{as, sizes}
+		}
+	}
+	return one(as)
 }
 
 // rootOf is √x, with √(a²) written a.

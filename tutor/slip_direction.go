@@ -53,7 +53,7 @@ var directionSlips = []Slip{
 	}},
 	{ID: "magnitudes-for-components", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		if l, r, ok := bin(n, expr.OpMul); ok && c.quantity.Dim != statics.DimAngle && c.isMagnitude(l) && isForward(r) {
-			return one(l)
+			return c.withSign(l, expr.Eval(r, c.lesson.Truth) < 0)
 		}
 		if force, ok := c.bySlope(n); ok {
 			return one(force)
@@ -71,6 +71,7 @@ var directionSlips = []Slip{
 		return nil
 	}},
 	{ID: "leg-over-leg", Scope: InKind, Prior: 1},
+	{ID: "legs-added", Scope: InKind, Prior: 0.2, Lone: true},
 	{ID: "known-added", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
 		if l, r, ok := bin(n, expr.OpSub); ok && c.isComponent(l) && c.isComponent(r) {
 			return one(expr.Add(l, r))

@@ -14,6 +14,9 @@ var equilibriumSlips = []Slip{
 		if q := c.symbol(n); q != nil && q.Mass != "" && (!q.Unknown || c.quantity.Equation) {
 			return one(expr.S(q.Mass))
 		}
+		if q := c.symbol(n); q != nil && q.Gravity != nil && q.Mass == "" && !q.Unknown { // the weight given taken for one to be found from
+			return one(expr.Div(n, q.Gravity))
+		}
 		if l, r, ok := bin(n, expr.OpMul); ok && c.isGravity(r) {
 			return one(l)
 		}
@@ -70,6 +73,7 @@ var equilibriumSlips = []Slip{
 		}
 		return nil
 	}},
+	{ID: "force-in-other-sum", Scope: InKind, Prior: 1, Lone: true},
 	{ID: "shared-equally", Scope: InKind, Prior: 1},
 	{ID: "load-resolved", Scope: InKind, Prior: 1.5},
 }

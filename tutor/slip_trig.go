@@ -1,6 +1,9 @@
 package tutor
 
-import "closingside/statics/expr"
+import (
+	"closingside/statics"
+	"closingside/statics/expr"
+)
 
 // Mistakes with trigonometry and the calculator (common practice, except
 // where the rule's comment names a definition).
@@ -9,12 +12,30 @@ var trigSlips = []Slip{
 		if q := c.symbol(n); q != nil && c.quantity.Given && q.Turns { // in both components, as if from the other axis
 			return c.lesson.otherAxis(q)
 		}
+		if over, under, ok := sineLaw(n); ok { // in both places
+			return one(expr.Div(everyKey(over), everyKey(under)))
+		}
 		k, ok := n.(expr.Fn)
-		if to, swap := otherKey[k.Func]; ok && swap {
-			k.Func = to
-			return one(k)
+		to, swap := otherKey[k.Func]
+		if !ok || !swap {
+			return nil
+		}
+		other := expr.Fn{Func: to, Mode: k.Mode, X: k.X}
+		return c.withSign(other, expr.Eval(k, c.lesson.Truth)*expr.Eval(other, c.lesson.Truth) < 0)
+	}},
+	{ID: "tangent-taken", Prior: 0.2, Lone: true, Rule: func(c *context, n expr.Node) []expr.Node {
+		if k, ok := n.(expr.Fn); ok && c.ofComponent() && (k.Func == expr.FnSin || k.Func == expr.FnCos) {
+			return one(expr.Tan(k.X))
 		}
 		return nil
+	}},
+	{ID: "sine-missing", Prior: 0.2, Lone: true, Rule: func(_ *context, n expr.Node) []expr.Node {
+		over, under, ok := sineLaw(n)
+		if !ok {
+			return nil
+		}
+		side, key, _ := bin(over, expr.OpMul)
+		return one(expr.Div(expr.Mul(side, key.(expr.Fn).X), under.(expr.Fn).X))
 	}},
 	{ID: "radian-mode", Scope: InStep, Prior: 3, Rule: inMode(expr.InRadians)},
 	{ID: "gradian-mode", Scope: InStep, Prior: 0.6, Rule: inMode(expr.InGradians)},
@@ -28,6 +49,10 @@ var trigSlips = []Slip{
 		l, r, ok := bin(n, expr.OpDiv)
 		if !ok || isNumber(r) { // a half is no ratio of quantities
 			return nil
+		}
+		if over, under, ok := sineLaw(n); ok {
+			side, key, _ := bin(over, expr.OpMul)
+			return one(expr.Div(expr.Mul(side, under), key))
 		}
 		out := one(expr.Div(r, l))
 		if a, sine, ok := bin(l, expr.OpMul); ok && isForward(sine) && !contains(r, isForward) { // that of the sides alone
@@ -86,6 +111,54 @@ var trigSlips = []Slip{
 		})
 		return acute
 	}},
+}
+
+// divided is ratio-inverted where no fraction is written: the force over the
+// cosine for its component, or a stretch times the force.
+var divided = Slip{ID: "ratio-inverted", Prior: 0.5, Rule: func(c *context, n expr.Node) []expr.Node {
+	if l, r, ok := bin(n, expr.OpMul); ok && c.ofComponent() && isForward(r) {
+		return one(expr.Div(l, r))
+	}
+	if l, r, ok := bin(n, expr.OpDiv); ok && c.isLone(l) && (isForward(r) || c.isStiffness(r)) {
+		return one(expr.Mul(l, r))
+	}
+	return nil
+}}
+
+// sineLaw matches a side by the sine law, or by Lamy's theorem: F·sin β/sin γ.
+func sineLaw(n expr.Node) (over, under expr.Node, ok bool) {
+	over, under, ok = bin(n, expr.OpDiv)
+	if !ok || !isForward(under) {
+		return nil, nil, false
+	}
+	_, key, product := bin(over, expr.OpMul)
+	return over, under, product && isForward(key)
+}
+
+// withSign is what stands in a sum and, where the sketch gives it the other sign,
+// that too.
+func (c *context) withSign(n expr.Node, other bool) []expr.Node {
+	if c.quantity.Equation && other {
+		return []expr.Node{n, expr.Neg{X: n}}
+	}
+	return one(n)
+}
+
+// ofComponent tells whether the formula is for a component, or a sum of them.
+func (c *context) ofComponent() bool { return c.quantity.Signed || c.quantity.Equation }
+
+// isLone tells whether n is one force, a component without its sign among them.
+func (c *context) isLone(n expr.Node) bool {
+	if x, ok := fn(n, expr.FnAbs); ok {
+		n = x
+	}
+	return c.isMagnitude(n)
+}
+
+// isStiffness tells whether n is what a spring is as stiff as, or stretched by.
+func (c *context) isStiffness(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Given && (q.Dim == statics.DimStiffness || q.Dim == statics.DimLength)
 }
 
 var otherKey = map[expr.Func]expr.Func{

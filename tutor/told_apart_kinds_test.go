@@ -19,6 +19,16 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	crossed := oblique("", force("F", "500 N", "30 deg"), axis("u", "0 deg"), axis("v", "110 deg"))
 	leaning := oblique("", force("P", "560 N", "70 deg"), axis("u", "25 deg"), axis("v", "118 deg"))
 	pulled := concurrent("Three lines.", force("A", "240 lb", "144 deg"), force("B", "770 lb", "40 deg above -x"), force("C", "160 lb", "44 deg"))
+	crate := under("9.81 m/s^2", heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: 120 kg"))
+	load := atRest("", heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "force: 520 N"))
+	wide := concurrent("Three lines.", force("A", "760 N", "147 deg"), force("B", "500 N", "30 deg"), force("C", "350 N", "-62 deg"))
+	mixed := concurrent("Three lines.", force("A", "760 N", "155 deg"), force("B", "500 N", "30 deg"), force("C", "350 N", "3:4 down right"))
+	back := oneForce("", "F", "760 N", "-25 deg")
+	tallied := byParts("", "F", "-310 N", "875 N")
+	turned := missing("", force("P", "250 N", "-150 deg"), free("Q", "magnitude", "690 N"), along("-87 deg"))
+	braced := atRest("", heldBy("T cable", "direction: 56 deg above -x"), heldBy("B strut", "direction: 26 deg below -x"), heldBy("W weight", "force: 520 N"))
+	hauled := atRest("", heldBy("P force", "direction: 48 deg", "force: 190 N"), heldBy("Q force", "direction: 174 deg", "force: 550 N"), heldBy("C cable"))
+	tied := atRest("", heldBy("A cable", "direction: 40 deg above -x"), heldBy("B cable", "direction: 30 deg above +x"), heldBy("P force", "direction: -24 deg", "force: 200 N"), heldBy("W weight", "force: 750 N"))
 	rows := []struct {
 		name    string
 		problem Source
@@ -30,6 +40,40 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"a force left out, entered as its direction", three, "theta -170.88", SlipFound, "term-missing"},
 		{"a force left out of a sum, its components entered", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.02", SlipFound, "term-missing"},
 		{"a slip, and a force left out from the start", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.01", SlipFound, "negative-axis+term-missing"},
+		{"the force over the cosine", back, "Fx 838.6", SlipFound, "ratio-inverted"},
+		{"the force over the sine", back, "Fy -1798", SlipFound, "ratio-inverted"},
+		{"the tangent of the angle", back, "Fy -354.4", SlipFound, "tangent-taken"},
+		{"the angle by its sine from a wrong magnitude", tallied, "F 1185; alpha 47.6", Carried, "F"},
+		{"the direction by its cosine from a wrong magnitude", tallied, "F 1185; theta 105.2", Carried, "F"},
+		{"the sine written down as the angle", tallied, "F 928.3; alpha 0.9426", SlipFound, "inverse-missing"},
+		{"sizes not squared", tallied, "F 34.42", SlipFound, "squares-missing"},
+		{"one size not squared", tallied, "F 875.2", SlipFound, "one-square-missing"},
+		{"two equations, a term left out", leaning, "Fx 191.5; Fy 526.2; Fv 596.0", SlipFound, "term-missing"},
+		{"two equations, another left out", leaning, "Fx 191.5; Fy 526.2; Fu 2097.5", SlipFound, "term-missing"},
+		{"two equations, a sine for a cosine", leaning, "Fx 191.5; Fy 526.2; Fu 540.1", SlipFound, "sine-cosine-swapped"},
+		{"sine for cosine of the acute angle", wide, "F1x -413.9", SlipFound, "sine-cosine-swapped"},
+		{"sine for cosine of the acute angle, below the axis", wide, "F3y -164.3", SlipFound, "sine-cosine-swapped"},
+		{"the whole force with its sign", wide, "F1x -760", SlipFound, "magnitudes-for-components"},
+		{"the acute angle in radians", wide, "F1y 759.9", SlipFound, "radian-mode"},
+		{"the acute angle in gradians", wide, "F1x -660.2", SlipFound, "gradian-mode"},
+		{"the force before taken", mixed, "F2x 658.2", SlipFound, "other-force"},
+		{"the angle of the force before", mixed, "F2x -453.2", SlipFound, "other-force"},
+		{"the weight in the sum along x", crate, "sumx T1 cos 40 + W = T2 cos 30", SlipFound, "force-in-other-sum"},
+		{"the other cable's angle", crate, "sumy T1 sin 40 + T2 sin 40 = 1177.2", SlipFound, "other-force"},
+		{"cosine for sine of an angle below the axis", tied, "sumy A sin 40 + B sin 30 - 200 cos 24 - 750 = 0", SlipFound, "sine-cosine-swapped"},
+		{"the sine law upside down", leaning, "Fv 790.9", SlipFound, "ratio-inverted"},
+		{"the sine law upside down, its angle found", leaning, "gamma 87; Fv 790.9", SlipFound, "ratio-inverted"},
+		{"the sine law upside down, of three forces", load, "F1 564.2", SlipFound, "ratio-inverted"},
+		{"one force from the other upside down", load, "F1 479.2; F2 541.7", SlipFound, "ratio-inverted"},
+		{"cosines in the sine law", load, "F1 760.2", SlipFound, "sine-cosine-swapped"},
+		{"angles in the sine law", load, "F1 445.7", SlipFound, "sine-missing"},
+		{"a weight over g", load, "F1 48.85", SlipFound, "mass-for-weight"},
+		{"the angle beside the other force", turned, "alpha 18.83; theta2 -131.17", SlipFound, "wrong-neighbour"},
+		{"a right triangle assumed", turned, "R 653.1", SlipFound, "right-triangle-assumed"},
+		{"the strut as it lies", braced, "phi3 82", SlipFound, "sense-reversed"},
+		{"the long way round", load, "phi1 240", SlipFound, "reflex-angle"},
+		{"the two known forces added", hauled, "F3 740", SlipFound, "magnitudes-added"},
+		{"the two known forces subtracted", hauled, "F3 360", SlipFound, "magnitudes-subtracted"},
 		{"a slope upside down", sloped, "R 840.3", SlipFound, "slope-inverted"},
 		{"an angle from −x taken from y", sloped, "R 972.8", SlipFound, "sine-cosine-swapped other-axis"},
 		{"57 for S 75 E", oneForce("", "F", "500 N", "S 75 E"), "Fx 419.3", SlipFound, "given-miscopied"},

@@ -120,7 +120,7 @@ func (t *triangle) directions() (second, result Quantity) {
 
 // parts declares the components of both forces and of the resultant.
 func (t *triangle) parts() []Quantity {
-	first, second := t.first.parts(""), t.second.parts("")
+	first, second := t.first.byReference(t.first.parts("")), t.second.parts("")
 	all := append(first, second...)
 	for i, axis := range []string{"x", "y"} {
 		v := []float64{t.result.vec.X, t.result.vec.Y}[i]

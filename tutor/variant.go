@@ -14,11 +14,12 @@ type variant struct {
 	tree  expr.Node
 	reads set
 	whole bool // made of whole-degree givens by sums alone
-	route int  // of the quantity's; one past the last for a mistake of the kind
+	route int  // of the quantity's; one past the last for a mistake of the kind, or aside
 	prog  *expr.Program
 	ids   []string // id alone
 	forms []form
 
+	lone     bool          // not thought of together with another slip
 	quadrant *ofComponents // of which a slip altered one, in a direction found by an arctangent
 }
 
@@ -45,7 +46,8 @@ func (l *Lesson) variants(q *Quantity) []variant {
 		if k := (key{id, tree}); !seen[k] {
 			seen[k] = true
 			v := l.variant(id, prior, tree).on(route)
-			if route < len(q.Routes) && q.Turns && !q.Given {
+			v.lone = route == aside || slipByID(id).Lone
+			if route >= 0 && route < len(q.Routes) && q.Turns && !q.Given {
 				v.quadrant = l.slippedQuadrant(l.prep.routes[l.index[q.Name]][route].quadrant, q.Routes[route].Tree, tree)
 			}
 			out = append(out, v)
@@ -83,6 +85,17 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 			}
 		}
 	}
+	for j, r := range q.Routes {
+		l.each(divided, q, r.Tree, func(t expr.Node, alternatives int) {
+			add(aside, divided.ID, divided.Prior*l.share(q, j)/float64(alternatives), t)
+		})
+	}
+	for _, tree := range q.Aside {
+		l.each(divided, q, tree, func(t expr.Node, _ int) { add(aside, divided.ID, divided.Prior*shareWorded, t) })
+		for _, s := range catalogue {
+			l.each(s, q, tree, func(t expr.Node, alternatives int) { add(aside, s.ID, s.Prior*shareWorded/float64(alternatives), t) })
+		}
+	}
 	if q.Turns && !q.Given { // a fraction upside down, or no inverse key, and the acute angle left as it is
 		for j, r := range q.Routes {
 			if _, alone := fn(r.Tree, expr.FnAtan); alone {
@@ -102,16 +115,30 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 		}
 	}
 	if q.Equation {
+		for _, tree := range l.withOthers(q) {
+			add(0, "force-in-other-sum", slipByID("force-in-other-sum").Prior/2, tree)
+		}
 		add(0, "sine-cosine-swapped", slipByID("sine-cosine-swapped").Prior, everyKey(q.Routes[0].Tree))
 		add(0, "magnitudes-for-components", slipByID("magnitudes-for-components").Prior, wholeForces(q.Routes[0].Tree))
 	}
 	for _, v := range l.solved(q) {
-		add(len(q.Routes), v.id, v.prior, v.tree)
+		by := len(q.Routes)
+		if v.route == aside {
+			by = aside
+		}
+		add(by, v.id, v.prior, v.tree)
 	}
 	for _, m := range q.Mistakes {
 		add(len(q.Routes), m.Slip, slipByID(m.Slip).Prior, m.Tree)
 	}
 }
+
+// aside stands for the place of a route that is none of the quantity's own, and
+// shareWorded is how often it is taken (judgement).
+const (
+	aside       = -1
+	shareWorded = 0.5
+)
 
 // shareDrawnAngle is how often an angle between two arrows that comes out beyond
 // 180° or below zero is taken as the one drawn (judgement).

@@ -59,6 +59,10 @@ var slips = map[string]string{
 
 	"slip.sine-cosine-swapped.title": "sine and cosine exchanged",
 	"slip.sine-cosine-swapped.ask":   "Does the rule used {where} take the sine of the angle, or its cosine?",
+	"slip.tangent-taken.title":       "tangent taken for the sine or the cosine",
+	"slip.tangent-taken.ask":         "Which two sides of the right triangle {where} does the tangent compare? Is the force one of them?",
+	"slip.sine-missing.title":        "angles in the place of their sines",
+	"slip.sine-missing.ask":          "What does each side of the triangle go with in the rule used {where}: the angle that faces it, or something of that angle?",
 	"slip.radian-mode.title":         "calculator in radians",
 	"slip.radian-mode.ask":           "What does your calculator show for sin 30? In which unit of angle is it set?",
 	"slip.gradian-mode.title":        "calculator in gradians",
@@ -94,6 +98,8 @@ var slips = map[string]string{
 	"slip.slope-inverted.ask":              "Which leg of the slope triangle lies along x, and which along y? Which of them belongs to {at}?",
 	"slip.leg-over-leg.title":              "a leg of the slope over the other leg",
 	"slip.leg-over-leg.ask":                "The force runs along one side of the slope triangle. Which side is that, and so what stands under the leg in the fraction for {at}?",
+	"slip.legs-added.title":                "the legs of a slope added for its long side",
+	"slip.legs-added.ask":                  "The force runs along the long side of the slope triangle. How is that side found from the two legs?",
 	"slip.known-added.title":               "the known force added to the resultant instead of taken away",
 	"slip.known-added.ask":                 "The resultant already holds the known force. To be left with the other one, is the known part added or taken away {where}?",
 	"slip.perpendicular-to-given.title":    "drawn at right angles to the given force instead of the resultant",
@@ -134,5 +140,6 @@ var slips = map[string]string{
 	"slip.sign-lost.ask.given":       "Look up {at} in the statement. Which sign does it carry?",
 
 	"slip.sine-cosine-swapped.ask.part": "In the right triangle {where}, which leg goes with the sine of the angle, and which with the cosine?",
+	"slip.ratio-inverted.ask.part":      "Which is the longest side of the right triangle {where}, and can {at} come out longer than that?",
 	"slip.other-axis.ask.part":          "Look at the angle used {where}: from which axis is it measured, and so does this component take its sine or its cosine?",
 }

@@ -41,11 +41,11 @@ func (p *learner) mishap(chain []step) mishap {
 	chain = p.behind(chain)
 	last := chain[len(chain)-1]
 	if last.quantity.Equation { // nothing is worked out in it
-		return mishap{slips: p.slip(last, last, nil)}
+		return mishap{slips: p.slip(last, last, nil, true)}
 	}
 	switch p.die.weighted([]float64{h.Slip, h.Two, h.Early, h.Noise}) {
 	case 0:
-		return mishap{slips: p.slip(p.somewhere(chain), last, nil)}
+		return mishap{slips: p.slip(p.somewhere(chain), last, nil, true)}
 	case 1:
 		return mishap{slips: p.twoSlips(chain)}
 	case 2:
@@ -80,8 +80,9 @@ func (p *learner) somewhere(chain []step) step {
 }
 
 // slip draws a slip at a step: a group by its rate, a row of it, and one of
-// the places where it can be made. after is a slip already made there.
-func (p *learner) slip(s, last step, after *slip) []slip {
+// the places where it can be made. after is a slip already made there; alone
+// lets in the rows too rare to come with another.
+func (p *learner) slip(s, last step, after *slip, alone bool) []slip {
 	tree := s.route.Tree
 	if after != nil && after.at == s.quantity && after.tree != nil {
 		tree = after.tree
@@ -89,7 +90,7 @@ func (p *learner) slip(s, last step, after *slip) []slip {
 	byRow := map[string][]slip{}
 	var rows []string
 	add := func(x slip) {
-		if after != nil && x.id == after.id || s.quantity.Equation && !p.writable(x.tree) {
+		if after != nil && x.id == after.id || !alone && tutor.RareSlip(x.id) || s.quantity.Equation && !p.writable(x.tree) {
 			return
 		}
 		if byRow[x.id] == nil {
@@ -170,7 +171,7 @@ func changedSymbol(right, other expr.Node) (name string, with expr.Node) {
 // twoSlips draws two different slips, at one step or at two.
 func (p *learner) twoSlips(chain []step) []slip {
 	last := chain[len(chain)-1]
-	first := p.slip(p.somewhere(chain), last, nil)
+	first := p.slip(p.somewhere(chain), last, nil, false)
 	if len(first) == 0 {
 		return nil
 	}
@@ -178,7 +179,7 @@ func (p *learner) twoSlips(chain []step) []slip {
 	if first[0].written { // what is written last comes last
 		at = p.somewhere(chain)
 	}
-	return append(first, p.slip(at, last, &first[0])...)
+	return append(first, p.slip(at, last, &first[0], false)...)
 }
 
 // multiple tells whether n is a number times a given, such as 2·P, which is as
