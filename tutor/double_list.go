@@ -30,7 +30,13 @@ type wrongStep struct {
 
 func (m *doubler) wrongIn(in int) *wrongStep {
 	w := &m.l.prep.wrong[in]
-	w.made.Do(func() { w.once, w.twice = m.s.directly(in, m.l.singlesOf(in).pairable()), m.twiceIn(in) })
+	w.made.Do(func() {
+		w.once = m.s.slipsIn(in)
+		if one := m.l.singlesOf(in); one.lone {
+			w.once = m.s.directly(in, one, false)
+		}
+		w.twice = m.twiceIn(in)
+	})
 	return w
 }
 

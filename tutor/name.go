@@ -192,7 +192,7 @@ func (l *Lesson) others() []statics.Unit {
 func (w *Work) scope(q *Quantity) entry.Scope {
 	s := entry.Scope{
 		Dim: q.Dim, Unit: w.Lesson.UnitOf(q), Force: w.Lesson.Unit, Others: w.Lesson.others(),
-		Names: w.names, Known: w.known, Asked: q.Name, Dims: w.Lesson.dim,
+		Words: w.words, Known: w.known, Asked: q.Name, Dims: w.Lesson.dim,
 		NumbersOnly: w.Settings.NumbersOnly, UnitRequired: w.Settings.UnitsRequired,
 	}
 	if q.Equation {

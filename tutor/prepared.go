@@ -29,6 +29,9 @@ type prepared struct {
 	mu    sync.Mutex // of plans
 	plans map[planKey][]plan
 
+	roundedMu sync.Mutex // of rounded
+	rounded   map[roundedKey][]outcome
+
 	blankMu sync.Mutex // held while a state of blanks is in use
 	blanks  map[blankKey]*state
 

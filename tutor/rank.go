@@ -280,15 +280,12 @@ func (k *ranking) shares() weighed {
 	k.byForm()
 	c.carried, c.carriedShare = k.likeliest(k.carried)
 	c.rounded, c.roundedShare = k.likeliest(k.early)
-	slices.SortStableFunc(k.slips, func(a, b met) int { return cmp.Compare(b.p, a.p) })
-	for i := range k.slips {
-		m := &k.slips[i]
-		p := m.p / k.sum
-		if i >= maxWeighed || p < leastWeighed {
-			break
-		}
+	likely := slices.DeleteFunc(k.slips, func(m met) bool { return m.p/k.sum < leastWeighed })
+	slices.SortStableFunc(likely, func(a, b met) int { return cmp.Compare(b.p, a.p) })
+	for i := range likely[:min(len(likely), maxWeighed)] {
+		m := &likely[i]
 		o := m.what(k.q)
-		c.slips = k.q.addSuspect(c.slips, k.w.suspect(&o, k.r, p), k.r.Halves[0])
+		c.slips = k.q.addSuspect(c.slips, k.w.suspect(&o, k.r, m.p/k.sum), k.r.Halves[0])
 	}
 	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
 	c.slips = c.slips[:min(len(c.slips), maxSuspects)]

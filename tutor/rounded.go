@@ -110,8 +110,34 @@ func (s *state) roundedItself(q int) []outcome {
 }
 
 // roundedIn lists what q comes to by each of its routes when one value worked
-// out in it, one read without having been entered, or q itself is rounded.
+// out in it, or one read without having been entered, is rounded. The list where
+// no route reads an entry is made once for a lesson.
 func (s *state) roundedIn(q int) []outcome {
+	prep := s.w.Lesson.ready()
+	if slices.ContainsFunc(prep.routes[q], func(f routeFacts) bool { return f.reads&s.standing != 0 }) {
+		return s.roundEach(q)
+	}
+	prep.roundedMu.Lock()
+	defer prep.roundedMu.Unlock()
+	key := roundedKey{q, s.w.Settings.Work}
+	all, ok := prep.rounded[key]
+	if !ok {
+		all = s.roundEach(q)
+		if prep.rounded == nil {
+			prep.rounded = map[roundedKey][]outcome{}
+		}
+		prep.rounded[key] = all
+	}
+	return all
+}
+
+// roundedKey tells apart what early rounding makes of quantities.
+type roundedKey struct {
+	quantity int
+	work     Digits
+}
+
+func (s *state) roundEach(q int) []outcome {
 	l := s.w.Lesson
 	quantity := &l.Quantities[q]
 	var out []outcome

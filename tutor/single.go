@@ -2,7 +2,6 @@ package tutor
 
 import (
 	"math"
-	"slices"
 )
 
 // What one slip in the finding of a quantity itself makes of it.
@@ -12,6 +11,7 @@ import (
 type singles struct {
 	variants []variant
 	reads    set       // by any of variants
+	lone     bool      // some are not thought of together with another slip
 	written  []outcome // slips in writing the true value down
 	outcomes []outcome // from true values, merged
 }
@@ -24,7 +24,7 @@ func (s *state) slipsIn(q int) []outcome {
 		one := s.w.Lesson.singlesOf(q)
 		s.direct[q] = one.outcomes
 		if one.reads&s.standing != 0 {
-			s.direct[q] = s.directly(q, one)
+			s.direct[q] = s.directly(q, one, true)
 		}
 	}
 	return s.direct[q]
@@ -39,18 +39,12 @@ func (l *Lesson) singlesOf(i int) *singles {
 		one.variants = l.variants(&l.Quantities[i])
 		for k := range one.variants {
 			one.reads |= one.variants[k].reads
+			one.lone = one.lone || one.variants[k].lone
 		}
 		one.written = l.writtenWrongly(i)
-		one.outcomes = (&state{w: &Work{Lesson: l}, own: l.truths()}).directly(i, one)
+		one.outcomes = (&state{w: &Work{Lesson: l}, own: l.truths()}).directly(i, one, true)
 	})
 	return one
-}
-
-// pairable is of one what may be thought of together with another slip.
-func (one *singles) pairable() *singles {
-	with := *one
-	with.variants = slices.DeleteFunc(slices.Clone(one.variants), func(v variant) bool { return v.lone })
-	return &with
 }
 
 // variantsOf is what one slip makes of the routes of quantity i.
@@ -85,7 +79,9 @@ type prediction struct {
 	basis         basis
 }
 
-func (s *state) directly(q int, one *singles) []outcome {
+// directly lists what one slip makes of quantity q as the work stands; without
+// those not thought of together with another slip, where lone is false.
+func (s *state) directly(q int, one *singles, lone bool) []outcome {
 	quantity := &s.w.Lesson.Quantities[q]
 	if quantity.Equation { // a wrong equation has no value
 		return []outcome{}
@@ -93,6 +89,9 @@ func (s *state) directly(q int, one *singles) []outcome {
 	all := make([]prediction, 0, len(one.variants)+len(one.variants)/4)
 	for i := range one.variants {
 		v := &one.variants[i]
+		if v.lone && !lone {
+			continue
+		}
 		all = s.predict(all, quantity, v, ofEntries)
 		if v.reads&s.wrong != 0 {
 			all = s.predict(all, quantity, v, ofTruth)

@@ -14,7 +14,7 @@ type Work struct {
 	Past     []Attempt // every readable entry, oldest first
 
 	latest map[string]int // quantity → index in Past of its standing entry
-	names  entry.Names
+	words  *entry.Vocabulary
 	hints  map[string]int      // quantity → levels of hint shown
 	shown  bool                // the worked solution was shown
 	unread map[string]Reply    // quantity → its last entry, where that could not be read
@@ -37,7 +37,7 @@ type Attempt struct {
 
 // NewWork begins work on a lesson.
 func NewWork(l *Lesson, s Settings) *Work {
-	return &Work{unread: map[string]Reply{}, Lesson: l, Settings: s, latest: map[string]int{}, names: l.names(), hints: map[string]int{}}
+	return &Work{unread: map[string]Reply{}, Lesson: l, Settings: s, latest: map[string]int{}, words: entry.NewVocabulary(l.names()), hints: map[string]int{}}
 }
 
 // Enter reads, judges and records an entry for the quantity called name. An

@@ -224,7 +224,7 @@ func (sc *Scope) holdsAngle(v float64) bool {
 	if sc == nil || sc.Known == nil || sc.Dims == nil {
 		return false
 	}
-	for _, name := range sc.Names {
+	for _, name := range sc.Words.names {
 		if dim, ok := sc.Dims(name); ok && dim == statics.DimAngle && math.Abs(sc.Known(name)) == v {
 			return true
 		}

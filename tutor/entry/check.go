@@ -64,8 +64,8 @@ func (sc *Scope) unknown(t, before, next token) {
 	}
 	letters := len([]rune(t.name))
 	best, near := min(letters, 1+max(1, letters/3), 3), ""
-	words := make([]string, 0, len(sc.Names)+len(functions))
-	for w := range sc.Names {
+	words := make([]string, 0, len(sc.Words.names)+len(functions))
+	for w := range sc.Words.names {
 		words = append(words, w)
 	}
 	for w := range functions {
@@ -83,7 +83,7 @@ func (sc *Scope) unknown(t, before, next token) {
 		}
 	}
 	if force := strings.TrimRight(t.name, "xy"); len(t.name) == len(force)+1 {
-		if _, ok := sc.Names[force]; ok {
+		if _, ok := sc.Words.names[force]; ok {
 			t.fail("unknown-part", "name", t.name, "force", force)
 		}
 	}

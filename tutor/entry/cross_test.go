@@ -68,7 +68,8 @@ func (s sample) atom(depth int) string {
 // numbers with a unit of force are converted to newtons.
 func parse(s string, names Names) (n expr.Node, err *Error) {
 	defer rescue(&err)
-	p := parser{tokens: lex(s, newVocabulary(names)), scope: &Scope{Names: names}}
+	words := NewVocabulary(names)
+	p := parser{tokens: lex(s, words), scope: &Scope{Words: words}}
 	return p.all(), nil
 }
 

@@ -34,7 +34,7 @@ type Things map[string]float64
 //	heading = [ sense ] angle [ sense ] "from" thing [ sense | "toward" thing ]  20° from P, 20° from P toward Q
 func readHeading(s string, things Things) (p headingParser, err *Error) {
 	defer rescue(&err)
-	p = headingParser{lexer: newLexer(s, newVocabulary(nil)), things: things}
+	p = headingParser{lexer: newLexer(s, noNames), things: things}
 	p.scan()
 	if len(p.items) == 0 {
 		span{0, len(p.source)}.fail("empty")

@@ -59,12 +59,12 @@ type lexer struct {
 	source []rune // as typed
 	runes  []rune // folded
 	pos    int
-	words  *vocabulary
+	words  *Vocabulary
 	tokens []token
 }
 
 // lex cuts s into tokens; the last is tEnd.
-func lex(s string, words *vocabulary) []token {
+func lex(s string, words *Vocabulary) []token {
 	x := newLexer(s, words)
 	for x.next() {
 	}
@@ -72,7 +72,7 @@ func lex(s string, words *vocabulary) []token {
 }
 
 // newLexer prepares s.
-func newLexer(s string, words *vocabulary) *lexer {
+func newLexer(s string, words *Vocabulary) *lexer {
 	if n := utf8.RuneCountInString(s); n > maxRunes {
 		span{maxRunes, n}.fail("too-long", "limit", strconv.Itoa(maxRunes))
 	}

@@ -18,10 +18,10 @@ type Scope struct {
 	// a unit inside an expression, are in it.
 	Force    statics.Unit
 	Others   []statics.Unit // in which numbers of other dimensions are worked
-	Names    Names
-	Known    expr.Env // values usable now; NaN for the rest
-	Unknowns []string // names that may stand in affine forms and equations
-	Asked    string   // may not be used in its own entry, but for "R = 682.6 N"
+	Words    *Vocabulary    // nil where nothing has a name
+	Known    expr.Env       // values usable now; NaN for the rest
+	Unknowns []string       // names that may stand in affine forms and equations
+	Asked    string         // may not be used in its own entry, but for "R = 682.6 N"
 	// Dims tells what a name measures; it may be nil.
 	Dims         func(name string) (statics.Dimension, bool)
 	Direction    bool   // "30° below −x" will do as well
@@ -119,7 +119,10 @@ func (p *headingParser) directed() Reading {
 func read(s string, sc Scope) (r Reading, err *Error) {
 	defer rescue(&err)
 	r.Value = math.NaN()
-	tokens := lex(s, newVocabulary(sc.Names))
+	if sc.Words == nil {
+		sc.Words = noNames
+	}
+	tokens := lex(s, sc.Words)
 	if sc.Equation {
 		r.relation(tokens, &sc)
 		return r, nil

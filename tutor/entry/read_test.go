@@ -49,7 +49,7 @@ func testDims(name string) (statics.Dimension, bool) {
 
 // scopeFor is a scope that asks for R in newtons, β in degrees, and so on.
 func scopeFor(asked string) Scope {
-	s := Scope{Force: unit("N"), Names: testNames, Known: testKnown, Unknowns: []string{"theta"}, Asked: asked, Dims: testDims}
+	s := Scope{Force: unit("N"), Words: NewVocabulary(testNames), Known: testKnown, Unknowns: []string{"theta"}, Asked: asked, Dims: testDims}
 	switch asked {
 	case "R":
 		s.Dim, s.Unit = statics.DimForce, unit("N")

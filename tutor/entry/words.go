@@ -60,8 +60,9 @@ var inverseWords = []string{"a", "arc", "arcus", "ar", "inv", "inverse"}
 // between are words that stand between two values.
 var between = []string{"or", "and", "at"}
 
-// vocabulary is every word an entry may use.
-type vocabulary struct {
+// Vocabulary is every word an entry may use. It is read-only once made.
+type Vocabulary struct {
+	names Names
 	exact map[string]string // spelling → canonical name
 	lower map[string]string // the same in lower case; "" where two differ
 	most  int               // runes of the longest spelling of anything
@@ -70,8 +71,9 @@ type vocabulary struct {
 // longestUnit bounds the spellings of units that are tried.
 const longestUnit = 14
 
-func newVocabulary(names Names) *vocabulary {
-	v := &vocabulary{exact: map[string]string{}, lower: map[string]string{}, most: longestUnit}
+// NewVocabulary is the words with which quantities and givens have these names.
+func NewVocabulary(names Names) *Vocabulary {
+	v := &Vocabulary{names: names, exact: map[string]string{}, lower: map[string]string{}, most: longestUnit}
 	for _, spelling := range slices.Sorted(maps.Keys(names)) {
 		w, name := Spelling(spelling), names[spelling]
 		v.exact[w] = name
@@ -91,11 +93,14 @@ func Spelling(name string) string {
 	return strings.ReplaceAll(string(foldAll(name)), "_", "")
 }
 
+// noNames are the words where nothing has a name.
+var noNames = NewVocabulary(nil)
+
 // foldWord is w in lower case.
 func foldWord(w string) string { return strings.ToLower(w) }
 
 // find is the token that the word w makes.
-func (v *vocabulary) find(w string) (token, bool) {
+func (v *Vocabulary) find(w string) (token, bool) {
 	if name, ok := v.exact[w]; ok {
 		return token{kind: tName, name: name}, true
 	}
@@ -128,7 +133,7 @@ func (v *vocabulary) find(w string) (token, bool) {
 // (a function, a unit, π), so that no force may be called by it.
 func Reserved(word string) bool {
 	w := Spelling(word)
-	t, ok := newVocabulary(nil).find(w)
+	t, ok := noNames.find(w)
 	return ok && (t.kind != tUnit || len([]rune(w)) > 1 || t.unit.Symbol == w)
 }
 
