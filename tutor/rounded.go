@@ -21,6 +21,7 @@ const (
 	weightNoted  = 1.0 // a quantity, a sine or cosine, the value an inverse key is pressed on
 	weightBare   = 0.1 // of a sine or cosine that becomes 1 or 0: nobody takes that for one
 	weightPassed = 0.5 // a square, product or sum on the way, which most calculators keep
+	weightReread = 0.3 // of a right entry, which stands there with all its digits
 )
 
 // noted is how likely a value on the way is to be written down.
@@ -110,7 +111,7 @@ func (s *state) roundedItself(q int) []outcome {
 }
 
 // roundedIn lists what q comes to by each of its routes when one value worked
-// out in it, or one read without having been entered, is rounded. The list where
+// out in it, or one read, is rounded. The list where
 // no route reads an entry is made once for a lesson.
 func (s *state) roundedIn(q int) []outcome {
 	prep := s.w.Lesson.ready()
@@ -154,7 +155,7 @@ func (s *state) roundEach(q int) []outcome {
 			case f.prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.multiple(node):
 				continue
 			case symbol >= 0:
-				if l.Quantities[symbol].Given || s.standing.has(symbol) || seen.has(symbol) {
+				if l.Quantities[symbol].Given || s.wrong.has(symbol) || seen.has(symbol) {
 					continue
 				}
 				seen = seen.with(symbol)
@@ -170,6 +171,9 @@ func (s *state) roundEach(q int) []outcome {
 					what = l.called(quantity, tree, node)
 				}
 				weight := d.weight * f.share * noted(node)
+				if symbol >= 0 && s.standing.has(symbol) {
+					weight *= weightReread
+				}
 				if isForward(node) && (d.value == 0 || math.Abs(d.value) == 1) {
 					weight *= weightBare
 				}

@@ -72,6 +72,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"a right triangle assumed", turned, "R 653.1", SlipFound, "right-triangle-assumed"},
 		{"the strut as it lies", braced, "phi3 82", SlipFound, "sense-reversed"},
 		{"the long way round", load, "phi1 240", SlipFound, "reflex-angle"},
+		{"an entry kept to one digit where it is used again", wide, "F1y 413.9; F2y 250.0; F3y -309.0; Ry 341.0", EarlyRounding, ""},
 		{"the two known forces added", hauled, "F3 740", SlipFound, "magnitudes-added"},
 		{"the two known forces subtracted", hauled, "F3 360", SlipFound, "magnitudes-subtracted"},
 		{"a slope upside down", sloped, "R 840.3", SlipFound, "slope-inverted"},
