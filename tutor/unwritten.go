@@ -159,17 +159,15 @@ const shareWritten = 0.25
 // wrong entry or one that another slip gives was written down wrongly.
 func (s *state) misstated(q int, all []meant, v float64, singles, carried *table) (one, two []hit) {
 	quantity := &s.w.Lesson.Quantities[q]
-	context := &context{lesson: s.w.Lesson, quantity: quantity}
 	rows := 0.0
-	for i := range catalogue {
-		if row := &catalogue[i]; row.Scope == InAnswer && len(row.Written(context, quantity.True)) > 0 {
-			rows += row.Prior
-		}
+	for _, o := range s.w.Lesson.singlesOf(q).written {
+		rows += o.weight
 	}
+	ways := s.rightWays(q)
 	for _, m := range all {
 		weight := m.row.Prior * m.share
 		o := outcome{value: v, ids: m.row.alone, at: quantity.Name, of: m.reading.Value}
-		p := s.rightly(q, m.reading)
+		p := s.rightly(quantity, ways, m.reading)
 		if carried != nil && len(carried.cells) > 0 {
 			carried.near(m.reading.Value, reachOf(quantity, m.reading), func(c *cell) {
 				p += shareMiswritten * c.weight / carried.total * carried.likelihood(c, m.reading)
@@ -198,27 +196,39 @@ func (s *state) misstated(q int, all []meant, v float64, singles, carried *table
 	return one, two
 }
 
-// rightly is how likely a value is to be written by one who makes no slip, by
-// any route.
-func (s *state) rightly(q int, r entry.Reading) float64 {
-	p := 0.0
-	for j, f := range s.w.Lesson.ready().routes[q] {
-		p += f.share * s.rightlyBy(q, j, r)
-	}
-	return p
+// rightWay is what a route comes to for one who makes no slip.
+type rightWay struct {
+	value, share float64
+	blur         spread
+	exact        bool
 }
 
-func (s *state) rightlyBy(q, j int, r entry.Reading) float64 {
-	quantity, f := &s.w.Lesson.Quantities[q], &s.w.Lesson.ready().routes[q][j]
-	b := blurring{s: s, values: s.fresh()}
-	copy(b.values, s.sound)
-	d := b.last(f.prog)
-	v := b.s.tape.Values[f.prog.Len()-1]
-	if math.IsNaN(v) || quantity.gap(v, r.Value) > reachOf(quantity, r) {
-		return 0
+// rightWays lists them for every route of q.
+func (s *state) rightWays(q int) []rightWay {
+	quantity, routes := &s.w.Lesson.Quantities[q], s.w.Lesson.ready().routes[q]
+	ways := make([]rightWay, 0, len(routes))
+	b := s.follow(s.sound)
+	for j := range routes {
+		d := b.last(routes[j].prog)
+		v := s.tape.Values[routes[j].prog.Len()-1]
+		if !math.IsNaN(v) {
+			ways = append(ways, rightWay{v, routes[j].share, d.spread(), sumsAlone(quantity.Routes[j].Tree, s.w.Lesson)})
+		}
 	}
-	exact := sumsAlone(quantity.Routes[j].Tree, s.w.Lesson)
-	return s.w.likely(quantity, r, func(half float64) float64 {
-		return s.habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, d.spread(), exact)
-	})
+	return ways
+}
+
+// rightly is how likely a value of q is to be written by one who makes no slip,
+// by any route.
+func (s *state) rightly(q *Quantity, ways []rightWay, r entry.Reading) float64 {
+	p := 0.0
+	for _, way := range ways {
+		if q.gap(way.value, r.Value) > reachOf(q, r) {
+			continue
+		}
+		p += way.share * s.w.likely(q, r, func(half float64) float64 {
+			return s.habitOf(q, r.Value, half).chance(q, r.Value, half, way.value, way.blur, way.exact)
+		})
+	}
+	return p
 }
