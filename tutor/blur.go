@@ -64,7 +64,7 @@ const maxBlurred = 4
 // drift is how the value of a guess may be off.
 func (t *table) drift(g *guess) drift {
 	switch {
-	case g.first.of != 0 && g.plan == nil:
+	case g.first.written && g.plan == nil:
 		return t.blurredBefore(g.first)
 	case g.first.prog == nil:
 		return drift{}

@@ -5,7 +5,6 @@ import (
 	"slices"
 	"sync"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -23,11 +22,12 @@ type outcome struct {
 	from    string   // carried: the first wrong entry it rests on
 	rounded *Rounded // early rounding: what was rounded
 
-	of    float64       // what was written down wrongly; 0 where the slip is in a formula
-	prog  *expr.Program // the formula that gives it; nil for a value written down
-	basis basis         // the values it is worked from
-	start []float64     // of its own, or told of (see table.outcome)
-	forms []form        // the formulas behind ids
+	written bool          // the slip is in writing a value down, not in a formula
+	of      float64       // that value, where written
+	prog    *expr.Program // the formula that gives it; nil for a value written down
+	basis   basis         // the values it is worked from
+	start   []float64     // of its own, or told of (see table.outcome)
+	forms   []form        // the formulas behind ids
 
 	unentered float64 // the value from true values in the place of those entered; 0 where there is none
 
@@ -233,12 +233,6 @@ func (o *outcome) came() float64 {
 	}
 	return o.value
 }
-
-// circular tells whether values of q are compared around the circle.
-func (q *Quantity) circular() bool { return q.Dim == statics.DimAngle }
-
-// alike is how far apart two values of q may be and still be one.
-func (q *Quantity) alike() float64 { return 1e-9 * max(1, math.Abs(q.True)) }
 
 // place is where a value stands in a list too heavy to sort.
 type place struct {

@@ -210,7 +210,7 @@ func (m *met) what(q *Quantity) outcome {
 func (k *ranking) look(g group) {
 	g.table.near(k.r.Value, reachOf(k.q, k.r), func(cell *cell) {
 		first := g.table.guesses[cell.from].first
-		if first.of != 0 || !g.table.written(cell, k.r) { // of what was written down wrongly, see misstated
+		if first.written || !g.table.written(cell, k.r) { // of what was written down wrongly, see misstated
 			return
 		}
 		m := met{p: g.rate * cell.weight / g.table.total * g.table.likelihood(cell, k.r), table: g.table, cell: cell}

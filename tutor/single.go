@@ -65,7 +65,7 @@ func (l *Lesson) writtenWrongly(i int) []outcome {
 		}
 		values := row.Written(&context{lesson: l, quantity: q}, q.True)
 		for _, x := range values {
-			out = append(out, outcome{value: x, of: q.True, ids: row.alone, at: q.Name, weight: row.Prior / float64(len(values)), basis: ofEntries})
+			out = append(out, outcome{value: x, written: true, of: q.True, ids: row.alone, at: q.Name, weight: row.Prior / float64(len(values)), basis: ofEntries})
 		}
 	}
 	return out

@@ -166,7 +166,7 @@ func (s *state) misstated(q int, all []meant, v float64, singles, carried *table
 	ways := s.rightWays(q)
 	for _, m := range all {
 		weight := m.row.Prior * m.share
-		o := outcome{value: v, ids: m.row.alone, at: quantity.Name, of: m.reading.Value}
+		o := outcome{value: v, ids: m.row.alone, at: quantity.Name, written: true, of: m.reading.Value}
 		p := s.rightly(quantity, ways, m.reading)
 		if carried != nil && len(carried.cells) > 0 {
 			carried.near(m.reading.Value, reachOf(quantity, m.reading), func(c *cell) {
@@ -177,7 +177,7 @@ func (s *state) misstated(q int, all []meant, v float64, singles, carried *table
 			one = append(one, hit{p * weight / singles.total, o})
 		}
 		singles.near(m.reading.Value, reachOf(quantity, m.reading), func(c *cell) {
-			if singles.guesses[c.from].first.of != 0 {
+			if singles.guesses[c.from].first.written {
 				return
 			}
 			p := c.weight / singles.total * singles.likelihood(c, m.reading)

@@ -1,0 +1,62 @@
+package tutor
+
+import (
+	"math"
+
+	"closingside/statics"
+)
+
+// Values of a quantity are compared as they are wrong alike: directions around
+// the circle, angles of the figure without their signs.
+
+// circular tells whether values of q are compared around the circle.
+func (q *Quantity) circular() bool { return q.Dim == statics.DimAngle }
+
+// alike is how far apart two values of q may be and still be one.
+func (q *Quantity) alike() float64 { return 1e-9 * max(1, math.Abs(q.True)) }
+
+// wrap brings a direction into (−180°, 180°].
+func wrap(deg float64) float64 {
+	d := math.Remainder(deg, 360)
+	if d == -180 {
+		return 180
+	}
+	return d
+}
+
+// fold brings a value into the range in which wrong values of q are compared:
+// a direction into (−180°, 180°], an angle of the figure into [0°, 360°), its
+// sign left out unless it is all that is wrong. A wrong angle is the same
+// mistake a turn further on.
+func (q *Quantity) fold(v float64) float64 {
+	switch {
+	case q.Turns:
+		return wrap(v)
+	case q.circular():
+		size := math.Mod(math.Abs(v), 360)
+		if v < 0 && math.Abs(size-q.True) < signCounts {
+			return -size
+		}
+		return size
+	}
+	return v
+}
+
+// below tells whether v is an angle of the figure below zero.
+func (q *Quantity) below(v float64) bool { return v < 0 && q.circular() && !q.Turns }
+
+// signCounts is how near the truth the size of an angle lies, in degrees, where
+// its sign alone is wrong.
+const signCounts = 2.0
+
+// gap is the distance of two values as wrong values of q are compared.
+func (q *Quantity) gap(a, b float64) float64 {
+	if !q.circular() {
+		return math.Abs(a - b)
+	}
+	d := math.Abs(math.Remainder(q.fold(a)-q.fold(b), 360))
+	if !q.Turns { // −30° is 330°, and 30° with the sign left out
+		d = min(d, math.Abs(math.Remainder(a-b, 360)))
+	}
+	return d
+}
