@@ -97,6 +97,7 @@ type Lesson struct {
 	Assumed    []string     // what the statement leaves unsaid, in sentences
 
 	index map[string]int
+	whole set // see wholes
 	once  sync.Once
 	prep  *prepared // see ready
 }
@@ -241,6 +242,7 @@ func (l *Lesson) seal() *Lesson {
 		l.index[q.Name] = i
 		l.Quantities[i].Also = math.NaN()
 	}
+	l.whole = l.wholes()
 	return l
 }
 

@@ -208,12 +208,15 @@ func (s *state) roundedTogether(q int) []outcome {
 		for n := 1; n < s.w.Settings.Work.Magnitude; n++ {
 			d := Digits{n, max(0, n-2)}
 			kept := slices.Clone(s.sound)
-			most, named, moved := 0.0, -1, 0
+			most, named, moved, weight := 0.0, -1, 0, weightTogether
 			f.reads.each(func(i int) {
 				in := &l.Quantities[i]
 				v := d.roundTo(in.Dim, s.sound[i])
-				if in.Given || s.standing.has(i) || v == s.sound[i] {
+				if in.Given || s.wrong.has(i) || v == s.sound[i] {
 					return
+				}
+				if s.standing.has(i) {
+					weight = weightTogether * weightReread
 				}
 				kept[i] = v
 				moved++
@@ -230,7 +233,7 @@ func (s *state) roundedTogether(q int) []outcome {
 			if in.Dim == statics.DimAngle {
 				rounded = &Rounded{What: l.plain(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
 			}
-			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weightTogether * f.share, prog: f.prog, basis: ofAccepted, rounded: rounded})
+			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weight * f.share, prog: f.prog, basis: ofAccepted, rounded: rounded})
 		}
 	}
 	return out

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"strings"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 )
@@ -58,6 +60,13 @@ var directionSlips = []Slip{
 		if force, ok := c.bySlope(n); ok {
 			return one(force)
 		}
+		if part, whole := c.symbol(n), c.wholeOf(n); whole != nil && c.quantity.Signed {
+			force := expr.S(whole.Name)
+			if part.True < 0 { // or with the sign that the sketch gives
+				return []expr.Node{force, expr.Neg{X: force}}
+			}
+			return one(force)
+		}
 		return nil
 	}},
 	{ID: "slope-inverted", Prior: 4, Rule: func(c *context, n expr.Node) []expr.Node { // of a direction given so
@@ -91,6 +100,19 @@ var directionSlips = []Slip{
 		}
 		return nil
 	}},
+}
+
+// wholeOf is the given force of which n is a component; nil where there is none.
+func (c *context) wholeOf(n expr.Node) *Quantity {
+	part := c.symbol(n)
+	if part == nil || !part.Signed || part.Given {
+		return nil
+	}
+	whole := c.lesson.Quantity(strings.TrimRight(part.Name, "xy"))
+	if whole == nil || !whole.Given || whole.Dim != statics.DimForce {
+		return nil
+	}
+	return whole
 }
 
 // bySlope matches the part of a force by a leg of its slope triangle: F·3/5.

@@ -65,14 +65,24 @@ func (w *Work) prefixed(q *Quantity, r entry.Reading) []meant {
 }
 
 // overTurn is what an angle of a full turn or more may have been meant as, beside
-// the same angle within a turn: the point may stand one place further on.
+// the same angle within a turn: the point may stand one place further on, or two
+// digits be exchanged.
 func (w *Work) overTurn(q *Quantity, r entry.Reading) []meant {
 	if !q.circular() || math.Abs(r.Value) < 360 || !q.Turns && (r.Value < 0 || r.Value >= 540) || r.Form == entry.Expression || r.Form == entry.Affine {
 		return nil
 	}
+	var all []meant
+	swaps := unswapped(r.Value, r.Halves[0])
+	for _, v := range swaps {
+		if math.Abs(v) < 360 {
+			m := meant{slipByID("digits-swapped"), r, 1 / float64(len(swaps))}
+			m.reading.Value = v
+			all = append(all, m)
+		}
+	}
 	r.Value /= 10
 	r.Halves = w.scaled(q, r.Value, r.Halves, 0.1)
-	return []meant{{slipByID("decimal-place"), r, 0.5}}
+	return append(all, meant{slipByID("decimal-place"), r, 0.5})
 }
 
 func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 
 	"closingside/statics/expr"
 )
@@ -216,9 +217,25 @@ func sumsAlone(tree expr.Node, l *Lesson) bool {
 		case expr.Fn:
 			return true
 		case expr.Sym:
-			q := l.Quantity(n.Name)
-			return q.True != float64(int64(q.True))
+			return !l.whole.has(l.index[n.Name])
 		}
 		return false
 	})
+}
+
+// wholes are the quantities known to be whole: those given so, and what comes of
+// them by sums. One that is whole by chance, as an angle between equal forces, is
+// worked out like any other.
+func (l *Lesson) wholes() set {
+	whole := set(0)
+	for before := ^whole; before != whole; {
+		before, l.whole = whole, whole
+		for i := range l.Quantities {
+			q := &l.Quantities[i]
+			if q.True == math.Trunc(q.True) && (q.Given || slices.ContainsFunc(q.Routes, func(r Route) bool { return sumsAlone(r.Tree, l) })) {
+				whole = whole.with(i)
+			}
+		}
+	}
+	return whole
 }
