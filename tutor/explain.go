@@ -42,10 +42,10 @@ func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
 		rounded(short, min(c.unexplained, 0.5))
 	case c.carried != nil && (c.carriedShare >= halfSure || !slip && c.carriedOrSlip()):
 		carried(c.carried.from, c.carriedShare)
+	case beyond != nil && !(c.rounded != nil && c.onlyTooSoon() && w.now(q).standing != 0): // one value, where entries show the way
+		rounded(beyond, min(c.unexplained, 0.5))
 	case c.rounded != nil && c.onlyTooSoon():
 		rounded(c.rounded.rounded, 1-c.roundedShare)
-	case beyond != nil:
-		rounded(beyond, min(c.unexplained, 0.5))
 	case slip:
 		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
 	case w.askForNumber(q, r):
