@@ -132,7 +132,7 @@ func (t *table) inCellOf(q *Quantity, c *cell, v, half float64) float64 {
 	if t.guesses[c.from].first.rounded != nil {
 		h = habitRounder.given(t.s.leaning)
 	}
-	if exact := t.exact(c); exact || q.unrounded(v, half) {
+	if exact := t.exact(c); exact || t.s.standing == 0 && q.unrounded(v, half) {
 		return h.chance(q, v, half, c.value, spread{}, exact)
 	}
 	return h.chance(q, v, half, c.value, t.blur(c), false)
@@ -184,15 +184,21 @@ func (h habit) chance(q *Quantity, v, half, x float64, s spread, exact bool) flo
 	case exact:
 		return within(d <= half*(1+1e-9))
 	case q.unrounded(v, half):
-		return typed(q, v, x, half)
+		return s.worked(q, v, half, x)
 	}
-	inside := typed(q, v, x, half)
-	full := inside
-	if s.shift != 0 || s.held != 0 {
-		held := x + s.shift
-		full = (1-shareHeld)*full + shareHeld*blurred(q.gap(v, held), half, s.held, typed(q, v, held, half))
-	}
+	inside, full := typed(q, v, x, half), s.worked(q, v, half, x)
 	return h.full*full + h.four*blurred(d, half, s.four, inside) + h.three*blurred(d, half, s.three, inside)
+}
+
+// worked is how likely x is to be typed as v ± half by who keeps all digits: worked
+// from the entries before as they were typed, or as the calculator holds them.
+func (s spread) worked(q *Quantity, v, half, x float64) float64 {
+	full := typed(q, v, x, half)
+	if s.shift == 0 && s.held == 0 {
+		return full
+	}
+	held := x + s.shift
+	return (1-shareHeld)*full + shareHeld*blurred(q.gap(v, held), half, s.held, typed(q, v, held, half))
 }
 
 // typed is how likely x is to be typed as v ± half: rounded, or cut off.

@@ -39,7 +39,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"a force left out, entered as the resultant", three, "R 504.6", SlipFound, "term-missing"},
 		{"a force left out, entered as its direction", three, "theta -170.88", SlipFound, "term-missing"},
 		{"a force left out of a sum, its components entered", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.02", SlipFound, "term-missing"},
-		{"a slip, and a force left out from the start", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.01", SlipFound, "negative-axis+term-missing"},
+		{"a force left out of a sum, worked from what the calculator holds", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.01", SlipFound, "term-missing"},
 		{"the force over the cosine", back, "Fx 838.6", SlipFound, "ratio-inverted"},
 		{"the force over the sine", back, "Fy -1798", SlipFound, "ratio-inverted"},
 		{"the tangent of the angle", back, "Fy -354.4", SlipFound, "tangent-taken"},

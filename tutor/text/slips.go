@@ -140,6 +140,7 @@ var slips = map[string]string{
 	"slip.sign-lost.ask.given":       "Look up {at} in the statement. Which sign does it carry?",
 
 	"slip.sine-cosine-swapped.ask.part": "In the right triangle {where}, which leg goes with the sine of the angle, and which with the cosine?",
+	"slip.root-missing.ask.part":        "How is the long side of a right triangle found from its two legs? Is that what stands in the step for {at}?",
 	"slip.ratio-inverted.ask.part":      "Which is the longest side of the right triangle {where}, and can {at} come out longer than that?",
 	"slip.other-axis.ask.part":          "Look at the angle used {where}: from which axis is it measured, and so does this component take its sine or its cosine?",
 }
