@@ -1,0 +1,19 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// Every given misread, a force forgotten among them, sits at a quantity that can
+// be asked about: one without ended the program.
+func TestMisreadingsSitSomewhere(t *testing.T) {
+	l := solvedBy(t, concurrent("", force("A", "240 lb", "144 deg"), force("B", "770 lb", "40 deg above -x"), force("C", "160 lb", "44 deg")))
+	all := l.misreadings()
+	require.NotEmpty(t, all)
+	for _, m := range all {
+		assert.NotNil(t, l.Quantity(m.outcome.at), "%v", m.outcome.ids)
+	}
+}
