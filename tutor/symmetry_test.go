@@ -40,10 +40,11 @@ type image struct {
 	turn   float64 // of directions
 }
 
-// Swapping the forces changes no verdict. Turning both by the same angle does not
-// change what is right, nor the verdict on what a slip in the triangle gives, but
-// where the digits of a direction, which turn with it, may have been miscopied or
-// the axes bring a rival close.
+// Swapping the forces, or turning both by the same angle, changes neither what is
+// right nor the verdict on what a slip in the triangle gives, but where that lies
+// next to a threshold: swapped, the lists of two slips are cut elsewhere; turned,
+// the digits of a direction that may have been miscopied are others, and the axes
+// may bring a rival close.
 func TestSymmetryOfVerdicts(t *testing.T) {
 	const seed = 8
 	rng := rand.New(rand.NewPCG(seed, 1))
