@@ -173,6 +173,8 @@ func (t *triangle) lesson() *Lesson {
 	second.Given, turn.Given = t.ask == sizeAndTurn, t.ask == bothDirections || t.ask == turnAndSize
 	result.Given, heading.Given = t.ask == wholeResultant || t.ask == turnAndSize, t.ask != turnAndSize
 	t.special(&second, &result, &turn)
+	second.Mistakes = append(second.Mistakes, t.thirdAngle(1)...)
+	result.Mistakes = append(result.Mistakes, t.thirdAngle(2)...)
 	var givens, asked []Quantity
 	for _, q := range append(known, second, turn, result, heading) {
 		if q.Given {

@@ -134,7 +134,10 @@ func (t *triangle) oblique(names [2]string) *Lesson {
 		q := p.magnitude()
 		q.Answer, q.Twin, q.Signed = true, []string{"Fv", "Fu"}[i], t.first.back || t.second.back
 		q.Sums = sumsOf(expr.S("Fx"), expr.S("Fy"), t.first, t.second)
-		q.Routes, q.Onward = append(t.sideRoutes(i), t.twoEquations(i)), t.oneEquation(i)
+		q.Routes, q.Onward = append(t.sideRoutes(i), Route{"two-equations", "two-equations", ByComponents, t.twoEquations(i, legs)}), t.oneEquation(i)
+		if t.first.acute() != nil || t.second.acute() != nil {
+			q.Aside = []expr.Node{t.twoEquations(i, acuteLegs)}
+		}
 		for _, tree := range []expr.Node{expr.Mul(t.result.force(), expr.Cos(near)), expr.Mul(t.result.force(), expr.Sin(far)), expr.Div(t.result.force(), expr.Cos(near))} {
 			if p.back {
 				tree = expr.Neg{X: tree}
@@ -155,16 +158,36 @@ func (t *triangle) oblique(names [2]string) *Lesson {
 
 // twoEquations is side i from what both have along x and along y:
 // Fu cos θu + Fv cos θv = Fx and Fu sin θu + Fv sin θv = Fy, the other unknown
-// taken out.
-func (t *triangle) twoEquations(i int) Route {
-	own, other := expr.S(t.first.dir), expr.S(t.second.dir)
-	if i == 1 {
-		own, other = other, own
-	}
+// taken out. by is how the sines and cosines are written.
+func (t *triangle) twoEquations(i int, by func(pull) (cosine, sine expr.Node)) expr.Node {
 	x, y := expr.S("Fx"), expr.S("Fy")
-	return Route{"two-equations", "two-equations", ByComponents, expr.Div(
-		expr.Sub(expr.Mul(x, expr.Sin(other)), expr.Mul(y, expr.Cos(other))),
-		expr.Sub(expr.Mul(expr.Cos(own), expr.Sin(other)), expr.Mul(expr.Sin(own), expr.Cos(other))))}
+	cosOwn, sinOwn := by([]pull{t.first, t.second}[i])
+	cosOther, sinOther := by([]pull{t.second, t.first}[i])
+	return expr.Div(
+		expr.Sub(expr.Mul(x, sinOther), expr.Mul(y, cosOther)),
+		expr.Sub(expr.Mul(cosOwn, sinOther), expr.Mul(sinOwn, cosOther)))
+}
+
+// legs are the cosine and the sine of an axis's direction.
+func legs(axis pull) (cosine, sine expr.Node) {
+	return expr.Cos(expr.S(axis.dir)), expr.Sin(expr.S(axis.dir))
+}
+
+// acuteLegs are the same by the acute angle to the x axis, the signs taken from
+// the sketch.
+func acuteLegs(axis pull) (cosine, sine expr.Node) {
+	acute := axis.acute()
+	if acute == nil {
+		return legs(axis)
+	}
+	v := statics.Polar(1, axis.heading.Angle())
+	signed := func(key expr.Node, part float64) expr.Node {
+		if part < 0 {
+			return expr.Neg{X: key}
+		}
+		return key
+	}
+	return signed(expr.Cos(acute), v.X), signed(expr.Sin(acute), v.Y)
 }
 
 // sumsOf are the sums along x and y that two forces of known directions make

@@ -147,15 +147,25 @@ func (p pull) fromX() bool {
 	return p.heading.Form == statics.FromAxis && p.heading.Axis == statics.PlusX && p.heading.Sense == statics.CounterClockwise
 }
 
+// acute is the acute angle from a direction given from +x to the x axis; nil
+// where that is the direction itself, or is none.
+func (p pull) acute() expr.Node {
+	acute, v := degrees(statics.Angle(math.Abs(math.Remainder(p.at, 180)))*statics.Degree), statics.Polar(1, p.heading.Angle())
+	if !p.fromX() || v.X >= 0 && v.Y >= 0 || acute < 1e-6 || acute > 90-1e-6 {
+		return nil
+	}
+	return expr.Deg(acute)
+}
+
 // byReference adds to a pull's components, where its direction from +x lies
 // beyond the first quadrant, the ways by the acute angle to the x axis, the
 // signs taken from the sketch.
 func (p pull) byReference(parts []Quantity) []Quantity {
-	acute := degrees(statics.Angle(math.Abs(math.Remainder(p.at, 180))) * statics.Degree)
-	if !p.fromX() || p.vec.X >= 0 && p.vec.Y >= 0 || acute < 1e-6 || acute > 90-1e-6 {
+	acute := p.acute()
+	if acute == nil {
 		return parts
 	}
-	for i, key := range []expr.Node{expr.Cos(expr.Deg(acute)), expr.Sin(expr.Deg(acute))} {
+	for i, key := range []expr.Node{expr.Cos(acute), expr.Sin(acute)} {
 		tree := expr.Mul(p.force(), key)
 		if parts[i].True < 0 {
 			tree = expr.Neg{X: tree}

@@ -70,6 +70,9 @@ var directionSlips = []Slip{
 		return nil
 	}},
 	{ID: "slope-inverted", Prior: 4, Rule: func(c *context, n expr.Node) []expr.Node { // of a direction given so
+		if leg, ok := c.otherLeg(n); ok {
+			return one(leg)
+		}
 		q := c.symbol(n)
 		if q == nil || !q.Given || q.Heading.Form != statics.Slope {
 			return nil
@@ -123,6 +126,20 @@ func (c *context) bySlope(n expr.Node) (force expr.Node, ok bool) {
 	}
 	force, leg, ok := bin(part, expr.OpMul)
 	return force, ok && c.isMagnitude(force) && isNumber(leg) && isNumber(hypotenuse)
+}
+
+// otherLeg matches the sine or the cosine of an angle found from its slope
+// triangle, and returns that of the other leg.
+func (c *context) otherLeg(n expr.Node) (expr.Node, bool) {
+	k, ok := n.(expr.Fn)
+	if !ok || !isForward(n) {
+		return nil, false
+	}
+	q, to := c.symbol(k.X), otherKey[k.Func]
+	if q == nil || k.Func == expr.FnTan || len(q.Routes) == 0 || q.Routes[0].ID != "slope" {
+		return nil, false
+	}
+	return expr.Fn{Func: to, Mode: k.Mode, X: k.X}, true
 }
 
 // isSum tells whether n is a force, or a sum of forces.

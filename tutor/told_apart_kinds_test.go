@@ -29,6 +29,9 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	braced := atRest("", heldBy("T cable", "direction: 56 deg above -x"), heldBy("B strut", "direction: 26 deg below -x"), heldBy("W weight", "force: 520 N"))
 	hauled := atRest("", heldBy("P force", "direction: 48 deg", "force: 190 N"), heldBy("Q force", "direction: 174 deg", "force: 550 N"), heldBy("C cable"))
 	tied := atRest("", heldBy("A cable", "direction: 40 deg above -x"), heldBy("B cable", "direction: 30 deg above +x"), heldBy("P force", "direction: -24 deg", "force: 200 N"), heldBy("W weight", "force: 750 N"))
+	gripped := missing("", force("P", "400 N", "30 deg"), free("Q", "direction", "140 deg"), along("75 deg"))
+	pitched := atRest("", heldBy("T1 cable", "direction: 52 deg above -x"), heldBy("T2 cable", "direction: 3:4 up right"), heldBy("W weight", "force: 750 lb"))
+	split := oblique("", force("P", "590 lb", "86 deg"), axis("u", "50 deg"), axis("v", "122 deg"))
 	rows := []struct {
 		name    string
 		problem Source
@@ -88,6 +91,11 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the two components exchanged", crossed, "Fu 266.0; Fv 524.0", SlipFound, "other-force"},
 		{"what is left along x after a wrong one", leaning, "Fu 396.5; Fv 357.5", Carried, "Fu"},
 		{"what is left along y after a wrong one", leaning, "Fu 396.5; Fv 406.2", Carried, "Fu"},
+		{"the known force written for the resultant", turned, "R 250", SlipFound, "other-force"},
+		{"the third angle below, for another", gripped, "F2 300.9", SlipFound, "other-force"},
+		{"the resultant's angle over a wrong one", gripped, "R 531.6", SlipFound, "other-force"},
+		{"a slope upside down in one sum alone", pitched, "F1 534.3", SlipFound, "slope-inverted"},
+		{"two equations by acute angles, in radians", split, "Fx 41.16; Fy 588.6; Fu 119.8", SlipFound, "radian-mode"},
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {

@@ -47,6 +47,18 @@ func (t *triangle) sideRoutes(i int) []Route {
 	return routes
 }
 
+// thirdAngle is side i by the sine law with the angle that is neither its own nor
+// the other side's in the place of one of them.
+func (t *triangle) thirdAngle(i int) []Mistake {
+	var all []Mistake
+	for _, j := range others(i) {
+		side := t.sides()[j].force()
+		own, of, third := expr.Sin(expr.S(angleNames[i])), expr.Sin(expr.S(angleNames[j])), expr.Sin(expr.S(angleNames[3-i-j]))
+		all = append(all, Mistake{"other-force", expr.Div(expr.Mul(side, third), of)}, Mistake{"other-force", expr.Div(expr.Mul(side, own), third)})
+	}
+	return all
+}
+
 func others(i int) [2]int { return [2]int{[3]int{1, 0, 0}[i], [3]int{2, 2, 1}[i]} }
 
 // angle declares angle i: by the sine law, the cosine law, the sum of the
