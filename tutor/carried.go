@@ -50,8 +50,8 @@ func (s *state) carried(q int) *table {
 // taken in the head.
 func (s *state) onward(out []guess, q int) []guess {
 	l := s.w.Lesson
-	for k, tree := range l.Quantities[q].Onward {
-		rests, prog := l.reads(tree)&s.wrong, l.prep.onward[q][k]
+	for _, on := range l.ready().onward[q] {
+		rests, prog := on.reads&s.wrong, on.prog
 		v := prog.Run(s.own, &s.tape)
 		if rests == 0 || math.IsNaN(v) {
 			continue
@@ -97,7 +97,7 @@ const shareMended = 0.2
 
 // combine visits every choice of values for what a formula reads: entries as
 // typed or put right since, what follows from them in the head, and otherwise
-// the truth.
+// the truth. What is on the way to a value can't be read in finding it.
 func (s *state) combine(reads, on set, visit func(values []float64, rests set, steps int, weight float64)) {
 	values := slices.Clone(s.own)
 	var places []int
@@ -109,6 +109,9 @@ func (s *state) combine(reads, on set, visit func(values []float64, rests set, s
 			return
 		}
 		i := places[k]
+		if on.has(i) { // nothing is found from itself
+			return
+		}
 		if s.wrong.has(i) {
 			choose(k+1, rests.with(i), steps, weight)
 			if s.wrong != set(0).with(i) { // put right on paper, and not on the page

@@ -13,16 +13,16 @@ import (
 // prepared is what judging needs of a lesson and no entry changes. It is made
 // once, when the first entry is judged.
 type prepared struct {
-	routes   [][]routeFacts    // by quantity, by route
-	onward   [][]*expr.Program // by quantity, see Quantity.Onward
-	made     []sync.Once       // of singles
-	singles  []singles         // by quantity, see singlesOf
-	paired   []sync.Once       // of pairs
-	pairs    [][]variant       // by quantity: two slips in one formula, see pairsIn
-	doubles  []doubles         // by quantity: two slips together
-	wrong    []wrongStep       // by quantity
-	heads    []drift           // by quantity, see inHead
-	upstream []set             // by quantity: what it may be worked from
+	routes   [][]routeFacts // by quantity, by route
+	onward   [][]wayOn      // by quantity, see Quantity.Onward
+	made     []sync.Once    // of singles
+	singles  []singles      // by quantity, see singlesOf
+	paired   []sync.Once    // of pairs
+	pairs    [][]variant    // by quantity: two slips in one formula, see pairsIn
+	doubles  []doubles      // by quantity: two slips together
+	wrong    []wrongStep    // by quantity
+	heads    []drift        // by quantity, see inHead
+	upstream []set          // by quantity: what it may be worked from
 	givens   set
 	modes    []mode
 
@@ -37,6 +37,12 @@ type prepared struct {
 
 	altered sync.Once // of misread
 	misread []misreading
+}
+
+// wayOn is a way on from entries, ready to be worked.
+type wayOn struct {
+	prog  *expr.Program
+	reads set
 }
 
 // set is a set of a lesson's quantities, by index. A lesson has at most 64.
@@ -109,9 +115,9 @@ func (l *Lesson) ready() *prepared {
 				facts = append(facts, l.facts(q, j))
 			}
 			p.routes = append(p.routes, facts)
-			var onward []*expr.Program
+			var onward []wayOn
 			for _, tree := range q.Onward {
-				onward = append(onward, l.compile(tree))
+				onward = append(onward, wayOn{l.compile(tree), l.reads(tree)})
 			}
 			p.onward = append(p.onward, onward)
 		}

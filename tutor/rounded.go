@@ -111,11 +111,12 @@ func (s *state) roundedItself(q int) []outcome {
 }
 
 // roundedIn lists what q comes to by each of its routes when one value worked
-// out in it, or one read, is rounded. The list where
-// no route reads an entry is made once for a lesson.
+// out in it, or one read, is rounded. The list where no route reads an entry is
+// made once for a lesson.
 func (s *state) roundedIn(q int) []outcome {
 	prep := s.w.Lesson.ready()
-	if slices.ContainsFunc(prep.routes[q], func(f routeFacts) bool { return f.reads&s.standing != 0 }) {
+	if slices.ContainsFunc(prep.routes[q], func(f routeFacts) bool { return f.reads&s.standing != 0 }) ||
+		slices.ContainsFunc(prep.onward[q], func(on wayOn) bool { return on.reads&s.standing != 0 }) {
 		return s.roundEach(q)
 	}
 	prep.roundedMu.Lock()
@@ -142,44 +143,56 @@ func (s *state) roundEach(q int) []outcome {
 	l := s.w.Lesson
 	quantity := &l.Quantities[q]
 	var out []outcome
-	var values []float64
 	for j := range quantity.Routes {
-		tree, f := quantity.Routes[j].Tree, &l.prep.routes[q][j]
-		f.prog.Run(s.sound, &s.tape)
-		values = append(values[:0], s.tape.Values[:f.prog.Len()]...)
-		seen := set(0)
-		for p := range values {
-			node, symbol := f.prog.Node(p), f.prog.Symbol(p)
-			dim := dimensionAt(f.prog, p)
-			switch {
-			case f.prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.multiple(node):
+		f := &l.prep.routes[q][j]
+		out = s.roundOn(out, quantity, quantity.Routes[j].Tree, f.prog, f.share)
+	}
+	if quantity.Dim == statics.DimAngle { // a ratio is noted before its inverse cosine
+		for k, tree := range quantity.Onward {
+			out = s.roundOn(out, quantity, tree, l.prep.onward[q][k].prog, shareOther)
+		}
+	}
+	return out
+}
+
+// roundOn appends what a formula for a quantity comes to when one value worked
+// out in it, or one read, is rounded.
+func (s *state) roundOn(out []outcome, quantity *Quantity, tree expr.Node, prog *expr.Program, share float64) []outcome {
+	l := s.w.Lesson
+	prog.Run(s.sound, &s.tape)
+	values := slices.Clone(s.tape.Values[:prog.Len()])
+	seen := set(0)
+	for p := range values {
+		node, symbol := prog.Node(p), prog.Symbol(p)
+		dim := dimensionAt(prog, p)
+		switch {
+		case prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.multiple(node):
+			continue
+		case symbol >= 0:
+			if l.Quantities[symbol].Given || s.wrong.has(symbol) || seen.has(symbol) {
 				continue
-			case symbol >= 0:
-				if l.Quantities[symbol].Given || s.wrong.has(symbol) || seen.has(symbol) {
-					continue
-				}
-				seen = seen.with(symbol)
-				dim = l.Quantities[symbol].Dim
 			}
-			what := ""
-			for _, d := range s.w.Settings.tooFew(dim, values[p]) {
-				v := s.workedWith(f.prog, p, symbol, d.value)
-				if math.IsNaN(v) {
-					continue
-				}
-				if what == "" {
-					what = l.called(quantity, tree, node)
-				}
-				weight := d.weight * f.share * noted(node)
-				if symbol >= 0 && s.standing.has(symbol) {
-					weight *= weightReread
-				}
-				if isForward(node) && (d.value == 0 || math.Abs(d.value) == 1) {
-					weight *= weightBare
-				}
-				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, prog: f.prog, basis: ofAccepted,
-					rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
+			seen = seen.with(symbol)
+			dim = l.Quantities[symbol].Dim
+		}
+		what := ""
+		for _, d := range s.w.Settings.tooFew(dim, values[p]) {
+			v := s.workedWith(prog, p, symbol, d.value)
+			if math.IsNaN(v) {
+				continue
 			}
+			if what == "" {
+				what = l.called(quantity, tree, node)
+			}
+			weight := d.weight * share * noted(node)
+			if symbol >= 0 && s.standing.has(symbol) {
+				weight *= weightReread
+			}
+			if isForward(node) && (d.value == 0 || math.Abs(d.value) == 1) {
+				weight *= weightBare
+			}
+			out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, prog: prog, basis: ofAccepted,
+				rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
 		}
 	}
 	return out

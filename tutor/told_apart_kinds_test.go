@@ -24,6 +24,8 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	wide := concurrent("Three lines.", force("A", "760 N", "147 deg"), force("B", "500 N", "30 deg"), force("C", "350 N", "-62 deg"))
 	mixed := concurrent("Three lines.", force("A", "760 N", "155 deg"), force("B", "500 N", "30 deg"), force("C", "350 N", "3:4 down right"))
 	back := oneForce("", "F", "760 N", "-25 deg")
+	outside := oblique("", force("P", "470 N", "40 deg"), axis("u", "4 deg"), axis("v", "-63 deg"))
+	level := byParts("", "F", "600 N", "810 N")
 	tallied := byParts("", "F", "-310 N", "875 N")
 	turned := missing("", force("P", "250 N", "-150 deg"), free("Q", "magnitude", "690 N"), along("-87 deg"))
 	braced := atRest("", heldBy("T cable", "direction: 56 deg above -x"), heldBy("B strut", "direction: 26 deg below -x"), heldBy("W weight", "force: 520 N"))
@@ -48,6 +50,8 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the tangent of the angle", back, "Fy -354.4", SlipFound, "tangent-taken"},
 		{"the angle by its sine from a wrong magnitude", tallied, "F 1185; alpha 47.6", Carried, "F"},
 		{"the direction by its cosine from a wrong magnitude", tallied, "F 1185; theta 105.2", Carried, "F"},
+		{"no angle is carried from itself", outside, "alpha 67; phi 247; gamma 161.57", Unexplained, ""},
+		{"the cosine kept to one digit before its inverse", level, "F 1008; theta 53.13", EarlyRounding, ""},
 		{"the sine written down as the angle", tallied, "F 928.3; alpha 0.9426", SlipFound, "inverse-missing"},
 		{"sizes not squared", tallied, "F 34.42", SlipFound, "squares-missing"},
 		{"one size not squared", tallied, "F 875.2", SlipFound, "one-square-missing"},
