@@ -98,8 +98,11 @@ func (w *Work) keepDigits(q *Quantity, r *Rounded, v float64) string {
 	moved := roughly(q.gap(v, q.True))
 	symbol := w.Lesson.plain(q.Name)
 	key := "feedback.rounded"
-	if r.What == symbol {
+	switch {
+	case r.What == symbol:
 		key += ".itself"
+	case r.several:
+		key += ".several"
 	}
 	return w.Lesson.Say(key, "what", r.What, "kept", r.kept(), "keep", (&Rounded{Digits: r.Keep, angle: r.angle}).kept(),
 		"moved", w.Lesson.Show(q, moved, Digits{Magnitude: 1, Angle: max(0, -leading(moved))}), "symbol", symbol)

@@ -109,6 +109,25 @@ func TestAQuestionBeginsAtTheQuantityItself(t *testing.T) {
 	assert.Contains(t, r.Feedback, "at the step for γ")
 }
 
+// The question is about what was done where it was done: not about a number in
+// the statement that stands there as it should, or does not stand there.
+func TestTheQuestionIsAboutTheStep(t *testing.T) {
+	slope := concurrent("Two lines.", force("P", "210 N", "166 deg"), force("S", "240 N", "2:3 up right"))
+	least := missing("", force("F1", "650 N", "95 deg"), free("F2"), along("57 deg"), leaf("find", "smallest"))
+	for _, row := range []struct {
+		problem               Source
+		quantity, entry, asks string
+	}{
+		{slope, "F2x", "133.1", "leg of the slope triangle"},
+		{oneForce("", "F", "400 N", "73 deg"), "alpha", "17", "from which axis is it measured"},
+		{least, "theta2", "147", "to which side does its head point"},
+	} {
+		r := NewWork(solvedBy(t, row.problem), DefaultSettings()).Enter(row.quantity, row.entry)
+		require.Equal(t, SlipFound, r.Verdict)
+		assert.Contains(t, r.Feedback, row.asks)
+	}
+}
+
 // The bounds of a direction are told as one turns from one to the other: from
 // 143.1° to 200°, not to −160°.
 func TestBoundsOfADirectionFollowTheTurn(t *testing.T) {

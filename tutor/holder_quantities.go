@@ -191,6 +191,7 @@ func (s *rest) routes(h *holder, q *Quantity) {
 				}
 				add("sine-law-"+o.n, "sine-law-forces", ByTriangle, ratio(corners[i], corners[j]))
 				add("lami-"+o.n, "lami", ByTriangle, ratio(between[i], between[j]))
+				q.Mistakes = append(q.Mistakes, wrongPairs(o.f, i, j, corners)...)
 			}
 		}
 	}

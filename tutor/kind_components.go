@@ -100,6 +100,10 @@ func resolveForce(it Item) *Lesson {
 	qs := []Quantity{size, theta}
 	xy := f.parts("")
 	if acute, ok := acuteAngle(f.vec); ok {
+		if theta := &qs[1]; !theta.Given {
+			theta.Onward = []expr.Node{fromAcute(f.vec, symAlpha)}
+			theta.Mistakes = []Mistake{{"other-axis", fromAcute(f.vec, expr.Sub(expr.Deg(90), symAlpha))}}
+		}
 		acute.by(Route{"from-direction", "acute-from-direction", AnyMethod, acuteTree(symTheta, theta.True)})
 		qs = append(qs, acute)
 		byAcute(xy, f.force())
@@ -148,7 +152,7 @@ func composeForce(it Item) (*Lesson, error) {
 		size.Routes = append(size.Routes,
 			Route{"by-cosine", "leg-over-cosine", ByComponents, expr.Div(expr.Abs(fx), expr.Cos(symAlpha))},
 			Route{"by-sine", "leg-over-cosine", ByComponents, expr.Div(expr.Abs(fy), expr.Sin(symAlpha))})
-		theta.Routes = append(theta.Routes, Route{"quadrant", "quadrant", ByComponents, fromAcute(v)})
+		theta.Routes = append(theta.Routes, Route{"quadrant", "quadrant", ByComponents, fromAcute(v, symAlpha)})
 	}
 	l.Quantities = append(l.Quantities, size, theta)
 	l.Ways = []Way{componentWay(l.Quantities, "F", "theta")}
@@ -216,17 +220,18 @@ func acuteTree(dir expr.Node, at float64) expr.Node {
 	return expr.Sub(dir, expr.Deg(half))
 }
 
-// fromAcute is the direction of v by α and the quadrant.
-func fromAcute(v r2.Vec) expr.Node {
+// fromAcute is the direction of v by its acute angle to the x axis and the
+// quadrant.
+func fromAcute(v r2.Vec, acute expr.Node) expr.Node {
 	switch {
 	case v.X > 0 && v.Y > 0:
-		return symAlpha
+		return acute
 	case v.X > 0:
-		return expr.Neg{X: symAlpha}
+		return expr.Neg{X: acute}
 	case v.Y > 0:
-		return expr.Sub(expr.Deg(180), symAlpha)
+		return expr.Sub(expr.Deg(180), acute)
 	}
-	return expr.Sub(symAlpha, expr.Deg(180))
+	return expr.Sub(acute, expr.Deg(180))
 }
 
 // byAcute adds the routes by α to the components of the force f.

@@ -39,7 +39,7 @@ var missingForce = Kind{
 	Build:  buildMissingForce,
 	Scenes: scenesMissingForce,
 	Draw:   drawMissingForce,
-	Rule:   "qdmf",
+	Rule:   "wmmn",
 	Bank: []Source{
 		missing("Two tugs are to bring a barge straight ahead; one has its line out already.", force("P", "340 N", "25 deg"), free("Q"), required("560 N", "70 deg")),
 		missing("A second line is to bring the pull on the bollard along the quay.", force("F1", "4.2 kN", "55 deg"), free("F2", "direction", "-40 deg"), along("0 deg")),
@@ -173,8 +173,8 @@ func (t *triangle) lesson() *Lesson {
 	second.Given, turn.Given = t.ask == sizeAndTurn, t.ask == bothDirections || t.ask == turnAndSize
 	result.Given, heading.Given = t.ask == wholeResultant || t.ask == turnAndSize, t.ask != turnAndSize
 	t.special(&second, &result, &turn)
-	second.Mistakes = append(second.Mistakes, t.thirdAngle(1)...)
-	result.Mistakes = append(result.Mistakes, t.thirdAngle(2)...)
+	second.Mistakes = append(second.Mistakes, t.wrongPairs(1)...)
+	result.Mistakes = append(result.Mistakes, t.wrongPairs(2)...)
 	var givens, asked []Quantity
 	for _, q := range append(known, second, turn, result, heading) {
 		if q.Given {

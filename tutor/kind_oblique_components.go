@@ -34,7 +34,7 @@ var obliqueComponents = Kind{
 	Build:  buildObliqueComponents,
 	Scenes: scenesObliqueComponents,
 	Draw:   drawObliqueComponents,
-	Rule:   "n8hw",
+	Rule:   "jrxq",
 	Bank: []Source{
 		oblique("A tug's pull is carried by two lines of a bridle.", force("P", "560 N", "70 deg"), axis("u", "25 deg"), axis("v", "118 deg")),
 		oblique("The pull of a mooring is split along the quay and along a finger of the jetty.", force("M", "6.4 kN", "52 deg"), axis("a", "0 deg"), axis("b", "75 deg")),
@@ -138,6 +138,7 @@ func (t *triangle) oblique(names [2]string) *Lesson {
 		if t.first.acute() != nil || t.second.acute() != nil {
 			q.Aside = []expr.Node{t.twoEquations(i, acuteLegs)}
 		}
+		q.Mistakes = t.wrongPairs(i)
 		for _, tree := range []expr.Node{expr.Mul(t.result.force(), expr.Cos(near)), expr.Mul(t.result.force(), expr.Sin(far)), expr.Div(t.result.force(), expr.Cos(near))} {
 			if p.back {
 				tree = expr.Neg{X: tree}

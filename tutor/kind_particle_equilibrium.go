@@ -35,7 +35,7 @@ var particleEquilibrium = Kind{
 	Build:  buildEquilibrium,
 	Scenes: scenesEquilibrium, Situation: situationEquilibrium,
 	Draw: drawEquilibrium,
-	Rule: "pqwh",
+	Rule: "2j7e",
 	Bank: []Source{
 		atRest("A crate hangs from two cables under the quay's gantry.",
 			heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: 120 kg")),

@@ -231,7 +231,19 @@ func total(pulls []pull, axis string, v float64) Quantity {
 		q.Routes = append([]Route{sum}, y...)
 	}
 	q.Mistakes = []Mistake{{"resultant-reversed", expr.Neg{X: sum.Tree}}, {"magnitudes-added", expr.Add(whole[0], whole[1], whole[2:]...)}}
+	if len(pulls) > 2 { // all of them; of two, it is one
+		q.Mistakes = append(q.Mistakes, Mistake{"sign-lost", expr.Add(expr.Abs(parts[0]), expr.Abs(parts[1]), unsigned(parts[2:])...)})
+	}
 	return q
+}
+
+// unsigned are the values of nodes without their signs.
+func unsigned(nodes []expr.Node) []expr.Node {
+	var all []expr.Node
+	for _, n := range nodes {
+		all = append(all, expr.Abs(n))
+	}
+	return all
 }
 
 // magnitudeOf is the route from two components to a magnitude.

@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -146,6 +147,7 @@ func (s *state) roundEach(q int) []outcome {
 	for j := range quantity.Routes {
 		f := &l.prep.routes[q][j]
 		out = s.roundOn(out, quantity, quantity.Routes[j].Tree, f.prog, f.share)
+		out = s.roundKeys(out, quantity, quantity.Routes[j].Tree, f)
 	}
 	if quantity.Dim == statics.DimAngle { // a ratio is noted before its inverse cosine
 		for k, tree := range quantity.Onward {
@@ -193,6 +195,45 @@ func (s *state) roundOn(out []outcome, quantity *Quantity, tree expr.Node, prog 
 			}
 			out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, prog: prog, basis: ofAccepted,
 				rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
+		}
+	}
+	return out
+}
+
+// roundKeys appends what a route comes to where all its sines, cosines and
+// tangents are kept to the same few digits.
+func (s *state) roundKeys(out []outcome, quantity *Quantity, tree expr.Node, f *routeFacts) []outcome {
+	l := s.w.Lesson
+	var keys []string
+	expr.Walk(tree, func(_ int, n expr.Node) {
+		if key := expr.Plain(n, l.Symbol); isForward(n) && !slices.Contains(keys, key) {
+			keys = append(keys, key)
+		}
+	})
+	if len(keys) < 2 {
+		return out
+	}
+	value := func(name string) float64 { return s.sound[l.index[name]] }
+	for n := 1; n < s.w.Settings.Work.Magnitude; n++ {
+		rounded := &Rounded{What: strings.Join(keys, ", "), Digits: n, Keep: s.w.Settings.Work.Magnitude, several: true}
+		for _, by := range []struct {
+			keep   func(v float64, places int) float64
+			weight float64
+		}{{roundPlaces, weightRounded}, {cutPlaces, weightCut}} {
+			weight := by.weight * weightTogether * f.share
+			v := expr.EvalEach(tree, value, func(node expr.Node, _ int, v float64) float64 {
+				if !isForward(node) {
+					return v
+				}
+				kept := by.keep(v, n-1-leading(v))
+				if kept == 0 || math.Abs(kept) == 1 {
+					weight *= weightBare
+				}
+				return kept
+			})
+			if !math.IsNaN(v) {
+				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, prog: f.prog, basis: ofAccepted, rounded: rounded})
+			}
 		}
 	}
 	return out

@@ -122,7 +122,7 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 			got := NewWork(r.l, r.settings).Enter(r.quantity, r.entry)
 			require.Equal(t, EarlyRounding, got.Verdict, "%+v", got)
 			assert.Empty(t, got.Slips)
-			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value}, *got.Rounded)
+			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false}, *got.Rounded)
 			assert.Contains(t, got.Feedback, r.what)
 		})
 	}

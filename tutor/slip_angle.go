@@ -46,6 +46,9 @@ var angleSlips = []Slip{
 		if l, r, ok := bin(n, expr.OpSub); ok && c.isDirection(l) && c.isDirection(r) {
 			return []expr.Node{l, r}
 		}
+		if l, r, ok := bin(n, expr.OpAdd); ok && isDegrees(l, 90) && c.isStated(r) { // the turn from the axis beside it
+			return one(r)
+		}
 		return nil
 	}},
 	{ID: "reflex-angle", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
@@ -106,6 +109,18 @@ var angleSlips = []Slip{
 		whole, part := math.Modf(math.Round(v*1e9) / 1e9) // 33°, not 32° and sixty minutes
 		return []float64{whole + part*0.6}
 	}},
+}
+
+// isStated tells whether n is an angle that the statement gives, or gives the
+// slope triangle of.
+func (c *context) isStated(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && c.isAngle(n) && (q.Given || q.bySlope())
+}
+
+// bySlope tells whether q is the angle of a slope triangle.
+func (q *Quantity) bySlope() bool {
+	return len(q.Routes) > 0 && q.Routes[0].ID == "slope" && q.Dim == statics.DimAngle
 }
 
 // others lists what belongs to the other forces in the place of q: Twin names

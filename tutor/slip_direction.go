@@ -136,7 +136,7 @@ func (c *context) otherLeg(n expr.Node) (expr.Node, bool) {
 		return nil, false
 	}
 	q, to := c.symbol(k.X), otherKey[k.Func]
-	if q == nil || k.Func == expr.FnTan || len(q.Routes) == 0 || q.Routes[0].ID != "slope" {
+	if q == nil || k.Func == expr.FnTan || !q.bySlope() {
 		return nil, false
 	}
 	return expr.Fn{Func: to, Mode: k.Mode, X: k.X}, true

@@ -102,18 +102,23 @@ func (g *guess) says(h *guess) bool {
 	return g.first.rounded == h.first.rounded && slices.Equal(g.first.ids, h.first.ids)
 }
 
+// unlikelyHere is the share of the likeliest guess's weight below which a slip in
+// the step itself is not asked about before one further up (judgement).
+const unlikelyHere = 0.25
+
 // outcome is what the guesses of a cell say together. Its likeliest id, and
-// where that was made, are those of the guess of most weight; a slip that may
-// have been made in finding the quantity itself is looked for there.
+// where that was made, are those of the guess of most weight; but a slip in the
+// step itself is asked about first, where it is the same or hardly less likely.
 func (t *table) outcome(c *cell) outcome {
 	var all outcome
+	var named []string // by the likeliest way
 	best := -1.0
 	ways := t.guesses[c.from:c.to]
 	for i := range ways {
 		o := ways[i].outcome()
 		at, from, rounded, likely := all.at, all.from, all.rounded, all.likely
 		if w := ways[i].weight; w > best {
-			best, at, from, rounded, likely = w, o.at, o.from, o.rounded, o.lead()
+			best, at, from, rounded, likely, named = w, o.at, o.from, o.rounded, o.lead(), o.ids
 		}
 		if i == 0 {
 			all = o
@@ -124,8 +129,10 @@ func (t *table) outcome(c *cell) outcome {
 	}
 	here := t.s.w.Lesson.Quantities[t.q].Name
 	for i := range ways {
-		if o := ways[i].first; o.at == here && o.from == "" && o.lead() == all.likely {
-			all.at = here
+		o := ways[i].first
+		if o.at == here && o.from == "" && (share(o.ids, named) || ways[i].weight >= unlikelyHere*best) {
+			all.at, all.likely = here, o.lead()
+			break
 		}
 	}
 	all.value, all.weight = c.value, c.weight

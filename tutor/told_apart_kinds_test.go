@@ -24,6 +24,13 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	wide := concurrent("Three lines.", force("A", "760 N", "147 deg"), force("B", "500 N", "30 deg"), force("C", "350 N", "-62 deg"))
 	mixed := concurrent("Three lines.", force("A", "760 N", "155 deg"), force("B", "500 N", "30 deg"), force("C", "350 N", "3:4 down right"))
 	back := oneForce("", "F", "760 N", "-25 deg")
+	high := oneForce("", "F", "400 N", "25 deg above -x")
+	southerly := oneForce("", "F", "400 N", "S 20 E")
+	flat := oneForce("", "F", "400 N", "5:12 down left")
+	steep := oblique("", force("F", "500 N", "90 deg"), axis("u", "-20 deg"), axis("v", "134 deg"))
+	crossing := oblique("", force("F", "500 N", "65 deg"), axis("u", "25 deg"), axis("v", "118 deg"))
+	lashed := atRest("", heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 26 deg above +x"), heldBy("W weight", "force: 800 N"))
+	leftward := concurrent("Three lines.", force("A", "500 N", "30 deg above -x"), force("B", "300 N", "60 deg above +x"), force("C", "400 N", "20 deg below -x"))
 	outside := oblique("", force("P", "470 N", "40 deg"), axis("u", "4 deg"), axis("v", "-63 deg"))
 	level := byParts("", "F", "600 N", "810 N")
 	tallied := byParts("", "F", "-310 N", "875 N")
@@ -39,7 +46,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		problem Source
 		entries string
 		verdict Verdict
-		told    string // the ids of the first slip, or where it is carried from
+		told    string // the ids of the first slip, where it is carried from, or what is rounded
 	}{
 		{"a force left out, entered as the resultant", three, "R 504.6", SlipFound, "term-missing"},
 		{"a force left out, entered as its direction", three, "theta -170.88", SlipFound, "term-missing"},
@@ -50,8 +57,22 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the tangent of the angle", back, "Fy -354.4", SlipFound, "tangent-taken"},
 		{"the angle by its sine from a wrong magnitude", tallied, "F 1185; alpha 47.6", Carried, "F"},
 		{"the direction by its cosine from a wrong magnitude", tallied, "F 1185; theta 105.2", Carried, "F"},
+		{"the acute angle from the other axis, gone on from", high, "alpha 65; theta 115", Carried, "alpha"},
+		{"the acute angle from the other axis, in the head", high, "theta 115", SlipFound, "other-axis"},
+		{"a bearing's angle from the other axis, gone on from", southerly, "alpha 20; theta -20", Carried, "alpha"},
+		{"a slope's angle from the other axis, gone on from", flat, "alpha 67.38; theta -112.62", Carried, "alpha"},
+		{"all sines of a step kept to two digits", steep, "alpha 44; gamma 26; Fu 784.1", EarlyRounding, "sin α, sin γ"},
+		{"all sines of a step kept to two digits, one of two", lashed, "F1 791.2", EarlyRounding, "sin α, sin γ"},
+		{"the cable's angle for the one to the weight", lashed, "phi1 26", SlipFound, "direction-for-angle"},
+		{"the cable's angle for the one to the weight, of another", crate, "phi1 30", SlipFound, "direction-for-angle"},
+		{"the slope's angle for the one to the weight", slopes, "phi2 36.87", SlipFound, "direction-for-angle"},
+		{"all signs of a sum dropped", leftward, "F1x -433.0; F2x 150; F3x -375.9; Rx 958.9", SlipFound, "sign-lost"},
+		{"a side with an angle not opposite it", lashed, "F1 938.6", SlipFound, "other-force"},
+		{"both sides with the other's angle or the third", lashed, "F1 954.0", SlipFound, "other-force"},
+		{"a component with an angle not opposite it", crossing, "Fu 776.8", SlipFound, "other-force"},
+		{"the parallelogram's other angles not halved", crossing, "phi 93; gamma 174", SlipFound, "angles-not-halved"},
 		{"no angle is carried from itself", outside, "alpha 67; phi 247; gamma 161.57", Unexplained, ""},
-		{"the cosine kept to one digit before its inverse", level, "F 1008; theta 53.13", EarlyRounding, ""},
+		{"the cosine kept to one digit before its inverse", level, "F 1008; theta 53.13", EarlyRounding, "Fx/F"},
 		{"the sine written down as the angle", tallied, "F 928.3; alpha 0.9426", SlipFound, "inverse-missing"},
 		{"sizes not squared", tallied, "F 34.42", SlipFound, "squares-missing"},
 		{"one size not squared", tallied, "F 875.2", SlipFound, "one-square-missing"},
@@ -79,7 +100,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"a right triangle assumed", turned, "R 653.1", SlipFound, "right-triangle-assumed"},
 		{"the strut as it lies", braced, "phi3 82", SlipFound, "sense-reversed"},
 		{"the long way round", load, "phi1 240", SlipFound, "reflex-angle"},
-		{"an entry kept to one digit where it is used again", wide, "F1y 413.9; F2y 250.0; F3y -309.0; Ry 341.0", EarlyRounding, ""},
+		{"an entry kept to one digit where it is used again", wide, "F1y 413.9; F2y 250.0; F3y -309.0; Ry 341.0", EarlyRounding, "Ay"},
 		{"the two known forces added", hauled, "F3 740", SlipFound, "magnitudes-added"},
 		{"the two known forces subtracted", hauled, "F3 360", SlipFound, "magnitudes-subtracted"},
 		{"a slope upside down", sloped, "R 840.3", SlipFound, "slope-inverted"},
@@ -110,8 +131,12 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 				r = w.Enter(name, value)
 			}
 			require.Equal(t, row.verdict, r.Verdict, "%s %v", r.Feedback, r.Slips)
-			if r.Verdict == Carried {
+			switch r.Verdict {
+			case Carried:
 				assert.Equal(t, row.told, r.From)
+				return
+			case EarlyRounding:
+				assert.Equal(t, row.told, r.Rounded.What)
 				return
 			}
 			for _, id := range strings.Fields(row.told) {

@@ -47,14 +47,28 @@ func (t *triangle) sideRoutes(i int) []Route {
 	return routes
 }
 
-// thirdAngle is side i by the sine law with the angle that is neither its own nor
-// the other side's in the place of one of them.
-func (t *triangle) thirdAngle(i int) []Mistake {
+// wrongPairs is side i by the sine law with an angle that is not opposite its
+// side: the third angle in the place of one of them, or beside it the two others
+// exchanged.
+func (t *triangle) wrongPairs(i int) []Mistake {
 	var all []Mistake
 	for _, j := range others(i) {
 		side := t.sides()[j].force()
-		own, of, third := expr.Sin(expr.S(angleNames[i])), expr.Sin(expr.S(angleNames[j])), expr.Sin(expr.S(angleNames[3-i-j]))
-		all = append(all, Mistake{"other-force", expr.Div(expr.Mul(side, third), of)}, Mistake{"other-force", expr.Div(expr.Mul(side, own), third)})
+		if t.sides()[i].back {
+			side = expr.Neg{X: side}
+		}
+		all = append(all, wrongPairs(side, i, j, angleNames)...)
+	}
+	return all
+}
+
+// wrongPairs is a side of a triangle, opposite the i-th angle, by the sine law
+// from another, opposite the j-th, with one angle or both not opposite theirs.
+func wrongPairs(side expr.Node, i, j int, angles [3]string) []Mistake {
+	var all []Mistake
+	third := 3 - i - j
+	for _, pair := range [][2]int{{third, j}, {i, third}, {j, third}, {third, i}} {
+		all = append(all, Mistake{"other-force", expr.Div(expr.Mul(side, expr.Sin(expr.S(angles[pair[0]]))), expr.Sin(expr.S(angles[pair[1]])))})
 	}
 	return all
 }
@@ -86,6 +100,7 @@ func (t *triangle) angle(i int) Quantity {
 		q.Routes = append(q.Routes, t.turn(t.first, t.result, v))
 	case 2:
 		q.Supplement = "phi"
+		q.Mistakes = []Mistake{{"angles-not-halved", expr.Sub(expr.Deg(360), expr.Mul(expr.N(2), symPhi))}}
 		q.Routes = append(q.Routes, Route{"adjacent-angles", "adjacent-angles", ByTriangle, expr.Sub(expr.Deg(180), symPhi)})
 	}
 	return q

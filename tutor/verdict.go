@@ -59,6 +59,7 @@ type Rounded struct {
 	Digits int    // kept: significant digits, or decimals of an angle
 	Keep   int    // to keep instead
 
-	angle bool    // What is an angle
-	value float64 // as rounded
+	angle   bool    // What is an angle
+	value   float64 // as rounded; 0 of several
+	several bool    // What are several values
 }
