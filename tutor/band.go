@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -50,7 +51,7 @@ func (w *Work) Band(q *Quantity) Band {
 	asked := w.Settings.asked(q).halfUnit(q.Dim, q.True)
 	half := max(floor.of(q), asked)
 	if q.Signed { // a component near zero is judged against the force it belongs to
-		half = max(half, w.Settings.asked(q).halfUnit(q.Dim, w.largest()))
+		half = max(half, w.Settings.asked(q).halfUnit(q.Dim, w.scale(q)))
 	}
 	cap, wide := max(w.limit(q), half), 0.0
 	for j := range q.Routes {
@@ -89,16 +90,43 @@ func (w *Work) bandFor(q *Quantity, r entry.Reading) Band {
 
 // limit is the most that the band of q may be, however rounding adds up. A
 // component may come out near zero as the difference of two large ones, so its
-// limit is never less than what rounding those alone can do.
+// limit is never less than what rounding those alone can do; but for one that
+// follows from its force as given alone.
 func (w *Work) limit(q *Quantity) float64 { return w.limitAt(q, q.True) }
 
 // limitAt is the limit of q, its value being v.
 func (w *Work) limitAt(q *Quantity, v float64) float64 {
-	if q.Signed {
-		most := w.largest()
-		return max(limit.rel*math.Abs(v), floorWork.rel*most, 3*w.Settings.asked(q).halfUnit(q.Dim, most))
+	switch {
+	case !q.Signed:
+		return limit.of(q)
+	case w.Lesson.ofOneForce(q):
+		return limit.rel * math.Abs(v)
 	}
-	return limit.of(q)
+	most := w.scale(q)
+	return max(limit.rel*math.Abs(v), floorWork.rel*most, 3*w.Settings.asked(q).halfUnit(q.Dim, most))
+}
+
+// ofOneForce tells whether q is a component of a force whose magnitude and
+// direction are both given.
+func (l *Lesson) ofOneForce(q *Quantity) bool {
+	whole := l.wholeOf(q)
+	if whole == nil {
+		return false
+	}
+	direction := l.Quantity("theta" + strings.TrimPrefix(whole.Name, "F"))
+	if whole.Name == "R" {
+		direction = l.Quantity("theta")
+	}
+	return direction != nil && direction.Given
+}
+
+// scale is the force that a component is small or large against: its own where
+// that is given, otherwise the largest.
+func (w *Work) scale(q *Quantity) float64 {
+	if whole := w.Lesson.wholeOf(q); whole != nil {
+		return math.Abs(whole.True)
+	}
+	return w.largest()
 }
 
 // largest is the largest given magnitude.

@@ -399,3 +399,15 @@ func TestRoundingOverAPowerOfTenIsNotRefused(t *testing.T) {
 		}
 	}
 }
+
+// A component that follows from its force alone is held to that force's size,
+// however large the others are.
+func TestASmallForcesComponentIsHeldToItsOwnSize(t *testing.T) {
+	l := solvedBy(t, missing("", force("A", "12 kip", "64 deg"), free("B"), required("1.5 kip", "-11 deg"))) // Ry = 1.5 sin(−11°) = −0.28621
+	for _, row := range []struct {
+		entry string
+		right bool
+	}{{"-0.2862", true}, {"-0.286", true}, {"-0.2800", false}, {"-0.2916", false}, {"-0.2920", false}} {
+		assert.Equal(t, row.right, NewWork(l, DefaultSettings()).Enter("Ry", row.entry).Verdict == Correct, row.entry)
+	}
+}

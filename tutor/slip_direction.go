@@ -60,7 +60,8 @@ var directionSlips = []Slip{
 		if force, ok := c.bySlope(n); ok {
 			return one(force)
 		}
-		if part, whole := c.symbol(n), c.wholeOf(n); whole != nil && c.quantity.Signed {
+		part := c.symbol(n)
+		if whole := c.lesson.wholeOf(part); whole != nil && c.quantity.Signed {
 			force := expr.S(whole.Name)
 			if part.True < 0 { // or with the sign that the sketch gives
 				return []expr.Node{force, expr.Neg{X: force}}
@@ -105,13 +106,12 @@ var directionSlips = []Slip{
 	}},
 }
 
-// wholeOf is the given force of which n is a component; nil where there is none.
-func (c *context) wholeOf(n expr.Node) *Quantity {
-	part := c.symbol(n)
-	if part == nil || !part.Signed || part.Given {
+// wholeOf is the given force of which q is a component; nil where there is none.
+func (l *Lesson) wholeOf(q *Quantity) *Quantity {
+	if q == nil || !q.Signed || q.Given {
 		return nil
 	}
-	whole := c.lesson.Quantity(strings.TrimRight(part.Name, "xy"))
+	whole := l.Quantity(strings.TrimRight(q.Name, "xy"))
 	if whole == nil || !whole.Given || whole.Dim != statics.DimForce {
 		return nil
 	}
