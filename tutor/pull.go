@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -220,6 +221,7 @@ func hypotenuse(rise, run float64) expr.Node {
 // the resultant's own magnitude and direction.
 func total(pulls []pull, axis string, v float64) Quantity {
 	q := part(symbolOf("R"), "R", axis, v)
+	across := map[string]string{"x": "y", "y": "x"}[axis]
 	var parts, whole []expr.Node
 	for _, p := range pulls {
 		parts, whole = append(parts, expr.S(p.name+axis)), append(whole, p.force())
@@ -231,6 +233,11 @@ func total(pulls []pull, axis string, v float64) Quantity {
 		q.Routes = append([]Route{sum}, y...)
 	}
 	q.Mistakes = []Mistake{{"resultant-reversed", expr.Neg{X: sum.Tree}}, {"magnitudes-added", expr.Add(whole[0], whole[1], whole[2:]...)}}
+	for i, p := range pulls {
+		mixed := slices.Clone(parts)
+		mixed[i] = expr.S(p.name + across)
+		q.Mistakes = append(q.Mistakes, Mistake{"part-in-other-sum", expr.Add(mixed[0], mixed[1], mixed[2:]...)})
+	}
 	if len(pulls) > 2 { // all of them; of two, it is one
 		q.Mistakes = append(q.Mistakes, Mistake{"sign-lost", expr.Add(expr.Abs(parts[0]), expr.Abs(parts[1]), unsigned(parts[2:])...)})
 	}

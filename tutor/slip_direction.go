@@ -85,6 +85,7 @@ var directionSlips = []Slip{
 	}},
 	{ID: "leg-over-leg", Scope: InKind, Prior: 1},
 	{ID: "legs-added", Scope: InKind, Prior: 0.2, Lone: true},
+	{ID: "part-in-other-sum", Scope: InKind, Prior: 0.5, Lone: true},
 	{ID: "known-added", Prior: 2, Rule: func(c *context, n expr.Node) []expr.Node {
 		if l, r, ok := bin(n, expr.OpSub); ok && c.isComponent(l) && c.isComponent(r) {
 			return one(expr.Add(l, r))

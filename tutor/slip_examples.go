@@ -62,6 +62,7 @@ var slipExamples = map[string]Example{
 	"term-missing":              {Kind: "two-forces", Problem: 0, Quantity: "Rx", Wrong: "−286.4 N", Right: "21.77 N"},
 	"magnitudes-for-components": {Kind: "components", Problem: 0, Quantity: "Fx", Wrong: "340.0 N", Right: "308.1 N"},
 	"slope-inverted":            {Kind: "concurrent-forces", Problem: 1, Quantity: "F2x", Wrong: "−0.7308 kN", Right: "−1.754 kN"},
+	"part-in-other-sum":         {Kind: "concurrent-forces", Problem: 0, Quantity: "Ry", Wrong: "232.6 N", Right: "−18.39 N"},
 	"leg-over-leg":              {Kind: "components", Problem: 1, Quantity: "Fx", Wrong: "−8.667 kN", Right: "−5.200 kN"},
 	"known-added":               {Kind: "missing-force", Problem: 0, Quantity: "F2x", Wrong: "499.7 N", Right: "−116.6 N"},
 	"perpendicular-to-given":    {Kind: "missing-force", Problem: 2, Quantity: "theta2", Wrong: "−25.00 deg", Right: "−70.00 deg"},

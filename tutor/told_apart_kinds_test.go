@@ -67,6 +67,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the cable's angle for the one to the weight, of another", crate, "phi1 30", SlipFound, "direction-for-angle"},
 		{"the slope's angle for the one to the weight", slopes, "phi2 36.87", SlipFound, "direction-for-angle"},
 		{"all signs of a sum dropped", leftward, "F1x -433.0; F2x 150; F3x -375.9; Rx 958.9", SlipFound, "sign-lost"},
+		{"a part along x in the sum along y", leftward, "F1y 250; F2y 259.8; F3y -136.8; F1x -433.0; Ry -310.0", SlipFound, "part-in-other-sum"},
 		{"a side with an angle not opposite it", lashed, "F1 938.6", SlipFound, "other-force"},
 		{"both sides with the other's angle or the third", lashed, "F1 954.0", SlipFound, "other-force"},
 		{"a component with an angle not opposite it", crossing, "Fu 776.8", SlipFound, "other-force"},

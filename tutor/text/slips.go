@@ -96,6 +96,8 @@ var slips = map[string]string{
 	"slip.magnitudes-for-components.ask":   "Does the whole force act along this axis, or only a part of it?",
 	"slip.slope-inverted.title":            "rise and run of the slope exchanged",
 	"slip.slope-inverted.ask":              "Which leg of the slope triangle lies along x, and which along y? Which of them belongs to {at}?",
+	"slip.part-in-other-sum.title":         "a component put into the sum along the other axis",
+	"slip.part-in-other-sum.ask":           "Go through the parts you added {where}, one by one. Does each of them lie along that axis?",
 	"slip.leg-over-leg.title":              "a leg of the slope over the other leg",
 	"slip.leg-over-leg.ask":                "The force runs along one side of the slope triangle. Which side is that, and so what stands under the leg in the fraction for {at}?",
 	"slip.legs-added.title":                "the legs of a slope added for its long side",
