@@ -24,7 +24,7 @@ var tutoring = map[string]string{
 	"feedback.option":           "{what}, {where}",
 	"feedback.where":            "at the step for {at}",
 	"feedback.where.given":      "in reading {at} from the statement",
-	"feedback.case":             "So far you are working the one where {case}.",
+	"feedback.case":             "Two triangles fit what is given; so far you are working the one where {case}.",
 	"feedback.again":            "This is the same as before, so here is a little more help.",
 	"feedback.again.times":      "This has come {n} times now.",
 	"feedback.again.takes":      "To find {at} this way takes {all}: nothing is missing.",
