@@ -26,6 +26,11 @@ func TestAWholeProblem(t *testing.T) {
 	p.shot("done")
 	p.eval(`document.querySelector("#end button").click()`, nil)
 	p.await("another problem is open", `location.hash.length > 1 && document.querySelectorAll("[data-state=found]").length === 0`)
+	p.eval(`document.querySelector("main nav button").click()`, nil)
+	p.await("the list shows", `document.querySelector(".kind")`)
+	p.eval(`document.querySelectorAll(".kind").forEach((k) => { k.open = true; })`, nil)
+	assert.Contains(t, p.text("main"), text.Say("page.state.done"))
+	p.roomForThumbs("the list with a problem done")
 }
 
 // An answer may be a whole line of working: its words keep their room beside
