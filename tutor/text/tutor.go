@@ -12,7 +12,7 @@ var tutoring = map[string]string{
 	"feedback.carried":          "Your step for {symbol} is right, but it rests on your value for {from}. Would you look at {from} again first?",
 	"feedback.corrected":        "{from} has a new value now, and {symbol} still rests on the one before. What does the same step give with the new one?",
 	"feedback.rounded":          "The way is right. {what} looks rounded to {kept} on the way, which moved {symbol} by about {moved}. What comes out if you keep {keep} there?",
-	"feedback.rounded.itself":   "The way is right. Your value for {symbol} looks rounded to {kept}, which moved it by about {moved}. What is it with {keep}?",
+	"feedback.rounded.itself":   "This may be the right value for {symbol}, rounded to {kept}: too coarse to tell. What is it with {keep}?",
 	"digits.significant":        "{n} digits",
 	"digits.significant.one":    "one digit",
 	"digits.decimals":           "{n} decimals",
