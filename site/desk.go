@@ -3,6 +3,7 @@ package site
 import (
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"closingside/site/html"
 	"closingside/statics/expr"
@@ -110,7 +111,7 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 	state := d.state(q)
 	head := html.El("summary", html.El("math", html.FromMarkup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
 		html.El("span", d.prose(d.lesson.Sentence(q, "what"))),
-		html.If(state == "found", html.El("span", html.Class(valueClass(q)), html.Text(d.foundText(q)))),
+		html.If(state == "found", html.El("span", html.Class(valueClass(q, d.foundText(q))), html.Text(d.foundText(q)))),
 		html.If(d.again(q), html.El("span", html.Class("again"), html.Text(text.Say("page.again.mark")))))
 	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head}
 	if form := []html.Part{d.form(q, symbol, typed), d.reading(q, read)}; state == "found" {
@@ -243,9 +244,14 @@ func (d *desk) again(q *tutor.Quantity) bool {
 	return a != nil && a.Since != ""
 }
 
-// valueClass tells an equation, which takes a line of its own, from a value.
-func valueClass(q *tutor.Quantity) string {
-	if q.Equation {
+// shortValue is the longest entry, in letters, that leaves room on a phone for
+// the words beside it.
+const shortValue = 12
+
+// valueClass tells an equation or a line of working, which takes a line of its
+// own, from a value.
+func valueClass(q *tutor.Quantity, entry string) string {
+	if q.Equation || utf8.RuneCountInString(entry) > shortValue {
 		return "value long"
 	}
 	return "value"

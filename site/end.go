@@ -7,6 +7,7 @@ import (
 	"closingside/site/html"
 	"closingside/statics/expr"
 	"closingside/tutor"
+	"closingside/tutor/entry"
 	"closingside/tutor/text"
 )
 
@@ -96,13 +97,15 @@ func (d *desk) steps() []tutor.SolutionStep {
 	return steps
 }
 
-// howFound is the formula a value came by: the learner's where it can be told
-// and is another than the worked solution's, and the worked solution's.
+// howFound is the formula a value came by: the learner's where an expression
+// tells it and it is another than the worked solution's, and the worked
+// solution's. A number does not tell its way.
 func (d *desk) howFound(s tutor.SolutionStep) html.Node {
 	worked := Chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)
 	mine := d.work.Taken(s.Quantity)
+	a := d.work.Standing(s.Quantity.Name)
 	switch {
-	case mine == nil:
+	case mine == nil || a == nil || a.Reading.Form != entry.Expression && a.Reading.Form != entry.Affine:
 		return html.El("div", worked)
 	case mine.ID == s.Route.ID:
 		return html.El("div", html.El("p", html.Class("soft"), html.Text(text.Say("page.end.same"))), worked)

@@ -76,6 +76,23 @@ func TestTheEndSumsUp(t *testing.T) {
 	}
 }
 
+// What was reached is said once; the bar above it tells what Undo takes back.
+func TestTheEndIsSaidOnce(t *testing.T) {
+	reply := work(t, byTriangle([2]string{"R", "682.6 N"}, [2]string{"alpha", "29.83"}, [2]string{"theta", "88.2°"})...)
+	bar, _, _ := strings.Cut(part(t, reply, "next"), text.Say("page.undo"))
+	assert.Contains(t, bar, text.Say("page.latest", "entry", "88.2°", "symbol", "θ"))
+	assert.NotContains(t, bar, text.Say("page.done"))
+}
+
+// A number does not tell the way it came by: the end says nothing of it.
+func TestTheEndClaimsNoWayForANumber(t *testing.T) {
+	end := part(t, work(t, byTriangle([2]string{"R", "682.6 N"}, [2]string{"alpha", "29.83"}, [2]string{"beta", "63.17"}, [2]string{"theta", "88.2"})...), "end")
+	assert.Contains(t, end, text.Say("page.end.worked"))
+	for _, key := range []string{"page.end.same", "page.end.your-way"} {
+		assert.NotContains(t, end, text.Say(key))
+	}
+}
+
 func TestHelpIsSaidAtTheEnd(t *testing.T) {
 	work(t, byTriangle([2]string{"R", "682.6 N"}, [2]string{"alpha", "29.83"})...)
 	for range 2 {

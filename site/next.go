@@ -15,7 +15,7 @@ func (d *desk) next() html.Node {
 	}
 	name := d.work.Next()
 	if name == "" {
-		return html.El("div", html.ID("next"), html.Class("next done"), html.El("p", html.Text(text.Say("page.done"))), d.undo())
+		return html.El("div", html.ID("next"), html.Class("next done"), d.latest(), d.undo())
 	}
 	q := d.lesson.Quantity(name)
 	return html.El("div", html.ID("next"), html.Class("next"),
@@ -23,6 +23,15 @@ func (d *desk) next() html.Node {
 			d.prose(" "+d.lesson.Sentence(q, "what"))),
 		d.undo(),
 		d.find(name))
+}
+
+// latest tells what was entered last; nothing where nothing was.
+func (d *desk) latest() html.Node {
+	last := d.work.Latest()
+	if last == nil {
+		return html.Node{}
+	}
+	return html.El("p", d.prose(text.Say("page.latest", "entry", last.Entry, "symbol", d.symbol(last.Quantity))))
 }
 
 // find leads to the field of a quantity.

@@ -141,7 +141,7 @@ func (s *session) choices(problems []*tutor.Problem) html.Node {
 		}
 		items = append(items, html.El("li", html.El("form", html.Hidden("do", "open"), html.Hidden("problem", code),
 			html.El("button", html.El("span", html.Text(label)),
-				html.If(mark != "", html.El("span", html.Class("soft"), html.Text(" · "+mark)))))))
+				html.If(mark != "", html.El("span", html.Class("soft"), html.Text(" "+mark)))))))
 	}
 	return html.El("ul", items...)
 }

@@ -99,6 +99,8 @@ func (w *Work) keepDigits(q *Quantity, r *Rounded, v float64) string {
 	symbol := w.Lesson.plain(q.Name)
 	key := "feedback.rounded"
 	switch {
+	case r.What == symbol && r.Digits == 1 && !r.angle: // one digit fits many wrong ways, too
+		key += ".coarse"
 	case r.What == symbol:
 		key += ".itself"
 	case r.several:

@@ -64,7 +64,11 @@ func setCode(path string, set *tutor.Set, student string) (string, error) {
 
 // isSet tells a set from a problem.
 func isSet(src tutor.Source) bool {
-	return slices.ContainsFunc(src.Kids, func(k tutor.Source) bool { return k.Key == "problems" || k.Key == "title" })
+	return hasKey(src, "problems") || hasKey(src, "title")
+}
+
+func hasKey(src tutor.Source, key string) bool {
+	return slices.ContainsFunc(src.Kids, func(k tutor.Source) bool { return k.Key == key })
 }
 
 // pageAddress checks where the page is published; it ends in a slash or a file.

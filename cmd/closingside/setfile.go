@@ -14,6 +14,9 @@ func openSet(path string) (*tutor.Set, error) {
 	if err != nil {
 		return nil, err
 	}
+	if !isSet(src) && hasKey(src, "kind") {
+		return nil, wrongInput("%s: this is a problem, and a set is wanted here; a set names it with “problems: [{file: barge.yaml}]”", path)
+	}
 	for i := range src.Kids {
 		if src.Kids[i].Key == "problems" {
 			if err := inline(filepath.Dir(path), path, &src.Kids[i]); err != nil {

@@ -136,7 +136,7 @@ func onlyDocument(file *ast.File) (ast.Node, error) {
 		body = d.Body
 	}
 	if body == nil {
-		return nil, fault(&token.Position{Line: 1}, "the file is empty; begin with a line such as “kind: two-forces”")
+		return nil, fault(&token.Position{Line: 1}, "the file is empty; begin with a line such as “kind: two-forces”, or “title: Barges, week 5” in a set")
 	}
 	return body, nil
 }

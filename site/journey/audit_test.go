@@ -67,7 +67,7 @@ func TestAudit(t *testing.T) {
 				}
 				p.view(fmt.Sprintf("%d-%s-%s", size.width, size.scheme, state))
 				var wide bool
-				p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+				p.eval(`document.documentElement.scrollWidth > document.documentElement.clientWidth`, &wide)
 				assert.False(t, wide, "%s scrolls sideways", state)
 				if source == "" {
 					return

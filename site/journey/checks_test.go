@@ -49,7 +49,8 @@ func (s snapshots) check(t *testing.T) {
 }
 
 // roomForThumbs: targets are at least 44 px high and wide, and with text twice
-// as large nothing scrolls sideways.
+// as large nothing scrolls sideways. (A phone's innerWidth grows with what
+// overflows; the layout's width does not.)
 func (p *visitor) roomForThumbs(state string) {
 	p.t.Helper()
 	var small []string
@@ -59,8 +60,8 @@ func (p *visitor) roomForThumbs(state string) {
 	assert.Empty(p.t, small, state)
 	p.eval(`document.documentElement.style.fontSize = "200%"`, nil)
 	var wide []string
-	p.eval(`document.documentElement.scrollWidth <= innerWidth ? [] : [...document.querySelectorAll("body *")].filter(
-		(e) => e.checkVisibility() && e.getBoundingClientRect().right > innerWidth + 1).map((e) => e.outerHTML.slice(0, 120))`, &wide)
+	p.eval(`document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] : [...document.querySelectorAll("body *")].filter(
+		(e) => e.checkVisibility() && e.getBoundingClientRect().right > document.documentElement.clientWidth + 1).map((e) => e.outerHTML.slice(0, 120))`, &wide)
 	assert.Empty(p.t, wide, "%s with text at 200 %%", state)
 	p.eval(`document.documentElement.style.fontSize = ""`, nil)
 }

@@ -37,7 +37,7 @@ func TestEquationsOnThePage(t *testing.T) {
 				p.view("rest-" + name + "-" + state)
 				p.shot("rest-" + name + "-" + state + "-whole")
 				var wide bool
-				p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+				p.eval(`document.documentElement.scrollWidth > document.documentElement.clientWidth`, &wide)
 				assert.False(t, wide, "%s scrolls sideways", state)
 				var found []string
 				p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)

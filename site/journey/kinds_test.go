@@ -33,7 +33,7 @@ func TestEveryKindOnTheScreen(t *testing.T) {
 				p.walkKind(k, func(state string) {
 					p.view(fmt.Sprintf("%s-%d-%s", k.Name, size.width, state))
 					var wide bool
-					p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+					p.eval(`document.documentElement.scrollWidth > document.documentElement.clientWidth`, &wide)
 					assert.False(t, wide, "%s scrolls sideways", state)
 					var covered bool // by a scroll bar of its own
 					p.eval(`[...document.querySelectorAll("math")].some((m) => m.scrollHeight > m.clientHeight && getComputedStyle(m).overflowY !== "hidden" && getComputedStyle(m).overflowY !== "visible")`, &covered)

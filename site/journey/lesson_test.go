@@ -26,6 +26,26 @@ func TestAWholeProblem(t *testing.T) {
 	p.shot("done")
 	p.eval(`document.querySelector("#end button").click()`, nil)
 	p.await("another problem is open", `location.hash.length > 1 && document.querySelectorAll("[data-state=found]").length === 0`)
+	p.eval(`document.querySelector("main nav button").click()`, nil)
+	p.await("the list shows", `document.querySelector(".kind")`)
+	p.eval(`document.querySelectorAll(".kind").forEach((k) => { k.open = true; })`, nil)
+	assert.Contains(t, p.text("main"), text.Say("page.state.done"))
+	p.roomForThumbs("the list with a problem done")
+}
+
+// An answer may be a whole line of working: its words keep their room beside
+// it, and the page stays as wide as the screen.
+func TestALongAnswerLeavesRoom(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.enter("R", "sqrt(340^2+610^2-2*340*610*cos(87))")
+	assert.Equal(t, 1, p.count("#card-R[data-state=found]"))
+	var room struct{ Page, Screen, Words float64 }
+	p.eval(`({page: document.documentElement.scrollWidth, screen: document.documentElement.clientWidth,
+		words: document.querySelector("#card-R summary > span").getBoundingClientRect().width})`, &room)
+	assert.LessOrEqual(t, room.Page, room.Screen)
+	assert.Greater(t, room.Words, 150.0, "the width of what R is, in px")
+	p.shot("long-answer")
+	p.roomForThumbs("a long answer")
 }
 
 func TestHintLadderAndWorkedSolution(t *testing.T) {

@@ -35,7 +35,7 @@ func TestFirstVisit(t *testing.T) {
 	p.enter("R", "682.6 N")
 	p.shot("first-entry")
 	var wide bool
-	p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+	p.eval(`document.documentElement.scrollWidth > document.documentElement.clientWidth`, &wide)
 	assert.False(t, wide, "nothing scrolls sideways at 390 px")
 }
 
@@ -62,6 +62,39 @@ func TestContentBeforeTheEngine(t *testing.T) {
 	close(arrive)
 	p.ready()
 	p.await("the problem is open", `document.querySelector("#next")`)
+}
+
+// A link to a problem shows no list of others while the engine is on its way;
+// an engine that does not come gives the list back.
+func TestALinkShowsNoOtherProblems(t *testing.T) {
+	h := newSite(t)
+	arrive := make(chan int)
+	h.behave(func(next http.Handler) http.Handler {
+		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+			if strings.HasSuffix(r.URL.Path, ".wasm") {
+				if status := <-arrive; status != http.StatusOK {
+					w.WriteHeader(status)
+					return
+				}
+			}
+			next.ServeHTTP(w, r)
+		})
+	})
+	p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
+	p.allow("engine:")
+	p.allow("404")
+	p.open("")
+	p.await("the page loads", `document.querySelector("#engine-loading")?.checkVisibility()`)
+	assert.False(t, p.shown(".choices button"))
+	assert.True(t, p.shown("#engine-loading .opening"))
+	assert.False(t, p.shown("#engine-loading .idle"))
+	go func() { arrive <- http.StatusNotFound; arrive <- http.StatusNotFound }()
+	p.await("the page says so", `document.querySelector("#engine-failed")?.checkVisibility()`)
+	assert.True(t, p.shown(".choices button"))
+	go func() { arrive <- http.StatusOK }()
+	p.do(chromedp.Click(chromedp.CSS(`#engine-failed [data-page=reload]`)))
+	p.ready()
+	assert.True(t, p.shown("#card-R"))
 }
 
 func TestReloadBringsTheWorkBack(t *testing.T) {

@@ -50,7 +50,7 @@ func TestSettingsOnThePage(t *testing.T) {
 			look := func(state string) {
 				p.view("settings-" + name + "-" + state)
 				var wide bool
-				p.eval(`document.documentElement.scrollWidth > innerWidth`, &wide)
+				p.eval(`document.documentElement.scrollWidth > document.documentElement.clientWidth`, &wide)
 				assert.False(t, wide, "%s scrolls sideways", state)
 				var found []string
 				p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)

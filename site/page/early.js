@@ -3,6 +3,9 @@
 // A page that is one file holds the engine at its end, packed and written as text.
 // Published as one script: this file, Go's wasm_exec.js, log.js, loader.js, sketch.js.
 
+// Where the address names what to open, the list in the page is not what was asked for.
+document.documentElement.toggleAttribute("data-opening", location.hash.length > 1);
+
 // parsed: the whole page is there.
 const parsed = new Promise((done) => { document.addEventListener("DOMContentLoaded", done, { once: true }); });
 

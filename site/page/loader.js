@@ -175,6 +175,7 @@ function say(text) {
 
 function state(word) {
   document.body.dataset.engine = word;
+  if (word !== "loading") document.documentElement.removeAttribute("data-opening");
   show("engine-loading", word === "loading");
   show("engine-failed", word === "failed");
 }

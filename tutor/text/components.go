@@ -25,8 +25,8 @@ func init() {
 		"components.alpha.what": "the acute angle between {F} and the x axis",
 		"components.alpha.look": "Look at the right triangle between the force and the x axis. How far is the force from the nearer end of that axis?",
 		"components.Fx.what":    "the x component of {F}",
-		"components.Fx.look":    "Drop a line from the head of {F} to the x axis. Which side of that right triangle lies along x, and to which sense?",
+		"components.Fx.look":    "Drop a line from the head of {F} to the x axis. Which side of that right triangle lies along x, and which way does it point?",
 		"components.Fy.what":    "the y component of {F}",
-		"components.Fy.look":    "Drop a line from the head of {F} to the x axis. Which side of that right triangle lies along y, and to which sense?",
+		"components.Fy.look":    "Drop a line from the head of {F} to the x axis. Which side of that right triangle lies along y, and which way does it point?",
 	})
 }

@@ -25,7 +25,7 @@ func init() {
 		for _, axis := range []string{"x", "y"} {
 			key := "concurrent-forces.F" + n + axis
 			area[key+".what"] = "the " + axis + " component of {F" + n + "}"
-			area[key+".look"] = "Drop a line from the head of {F" + n + "} to the x axis. Which side of that right triangle lies along " + axis + ", and to which sense?"
+			area[key+".look"] = "Drop a line from the head of {F" + n + "} to the x axis. Which side of that right triangle lies along " + axis + ", and which way does it point?"
 		}
 	}
 	add(area)

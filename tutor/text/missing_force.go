@@ -62,11 +62,11 @@ func init() {
 	}
 	for _, axis := range []string{"x", "y"} {
 		area["missing-force.F1"+axis+".what"] = "the " + axis + " component of {F1}"
-		area["missing-force.F1"+axis+".look"] = "Drop a line from the head of {F1} to the x axis. Which side of that right triangle lies along " + axis + ", and to which sense?"
+		area["missing-force.F1"+axis+".look"] = "Drop a line from the head of {F1} to the x axis. Which side of that right triangle lies along " + axis + ", and which way does it point?"
 		area["missing-force.F2"+axis+".what"] = "the " + axis + " component of the missing force {F2}"
 		area["missing-force.F2"+axis+".look"] = "Along " + axis + ", what is the resultant to have, and what does {F1} bring already? What is still missing?"
 		area["missing-force.R"+axis+".what"] = "the " + axis + " component of the resultant"
-		area["missing-force.R"+axis+".look"] = "Which side of the resultant’s right triangle lies along " + axis + ", and to which sense?"
+		area["missing-force.R"+axis+".look"] = "Which side of the resultant’s right triangle lies along " + axis + ", and which way does it point?"
 	}
 	add(area)
 }

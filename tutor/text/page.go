@@ -42,6 +42,7 @@ var page = map[string]string{
 	"page.solved":      "The worked solution",
 	"page.undo":        "Undo",
 	"page.undo.what":   "Undo: take back {entry} for {symbol}",
+	"page.latest":      "Your last entry: {entry} for {symbol}.",
 	"page.undone":      "Taken back.",
 	"page.nothing":     "There is nothing to take back.",
 	"page.again":       "Start this problem again",

@@ -107,7 +107,7 @@ var slips = map[string]string{
 	"slip.perpendicular-to-given.title":    "drawn at right angles to the given force instead of the resultant",
 	"slip.perpendicular-to-given.ask":      "The shortest way from the head of the given force to a line meets that line at which angle? So to which line is the smallest force at right angles?",
 	"slip.branches-mixed.title":            "values of two different solutions put together",
-	"slip.branches-mixed.ask":              "Two triangles fit what is given, and this value of {at} belongs to the other one than the values before it. Which one do you want to work out to the end?",
+	"slip.branches-mixed.ask":              "This value of {at} belongs to the other triangle that fits what is given. Which one do you want to work out to the end?",
 	"slip.components-added.title":          "magnitude as the plain sum of the components",
 	"slip.components-added.ask":            "The two components are at right angles. How is the long side of a right triangle found from the other two?",
 	"slip.squares-subtracted.title":        "squares subtracted under the root",

@@ -3,8 +3,8 @@ package text
 // tutoring is what the tutor says of an entry and around it.
 var tutoring = map[string]string{
 	"feedback.correct":     "Your value fits.",
-	"feedback.unexplained": "That value does not fit yet. What did you start from, and what did you do first?",
-	"feedback.inside":      "That value does not fit yet. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
+	"feedback.unexplained": "That value does not fit. What did you start from, and what did you do first?",
+	"feedback.inside":      "That value does not fit. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
 	"feedback.outside":     "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
 	"feedback.number":      "Your formula fits but for one number: {number}. What does it stand for, and where is it from?",
 	"feedback.affine":      "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
@@ -14,6 +14,7 @@ var tutoring = map[string]string{
 	"feedback.rounded":          "The way is right. {what} looks rounded to {kept} on the way, which moved {symbol} by about {moved}. What comes out if you keep {keep} there?",
 	"feedback.rounded.several":  "The way is right. {what} look rounded to {kept} on the way, which together moved {symbol} by about {moved}. What comes out if you keep {keep} in each?",
 	"feedback.rounded.itself":   "The way is right. Your value for {symbol} looks rounded to {kept}, which moved it by about {moved}. What is it with {keep}?",
+	"feedback.rounded.coarse":   "This may be the right value for {symbol}, rounded to {kept}: too coarse to tell. What is it with {keep}?",
 	"digits.significant":        "{n} digits",
 	"digits.significant.one":    "one digit",
 	"digits.decimals":           "{n} decimals",
@@ -25,7 +26,7 @@ var tutoring = map[string]string{
 	"feedback.option":           "{what}, {where}",
 	"feedback.where":            "at the step for {at}",
 	"feedback.where.given":      "in reading {at} from the statement",
-	"feedback.case":             "So far you are working the one where {case}.",
+	"feedback.case":             "Two triangles fit what is given; so far you are working the one where {case}.",
 	"feedback.again":            "This is the same as before, so here is a little more help.",
 	"feedback.again.times":      "This has come {n} times now.",
 	"feedback.again.takes":      "To find {at} this way takes {all}: nothing is missing.",
