@@ -29,13 +29,17 @@ func (s *state) carried(q int) *table {
 	for j := range l.ready().routes[q] {
 		f := &l.prep.routes[q][j]
 		steps := f.goesOn(q, j)
+		right := make([]float64, len(steps))
+		for k := range steps {
+			right[k] = steps[k].work(s.truth, &s.tape)
+		}
 		s.combine(f.reads, set(0).with(q), func(values []float64, rests set, inHead int, weight float64) {
 			if rests == 0 {
 				return
 			}
 			for k := range steps {
 				v := steps[k].work(values, &s.tape)
-				if math.IsNaN(v) {
+				if math.IsNaN(v) || l.Quantities[q].gap(v, right[k]) <= l.Quantities[q].alike() { // what was wrong made no difference
 					continue
 				}
 				o := &outcome{value: v, ids: carriedIDs, at: name, from: s.first(rests), prog: f.prog, start: slices.Clone(values)}

@@ -41,6 +41,11 @@ func (p *Problem) readGroup(g Group, list Source) error {
 		return err
 	}
 	for _, src := range items {
+		for _, kid := range src.Kids { // before what is missing: a key misspelt is both
+			if !slices.ContainsFunc(g.Fields, func(s FieldSpec) bool { return s.Key == kid.Key }) {
+				return kid.fault("problem.key.unknown", "key", kid.Key, "keys", strings.Join(g.keys(), ", "))
+			}
+		}
 		item := Item{Group: g.Key, Line: src.Line}
 		for _, spec := range g.Fields {
 			f, err := readField(spec, src)
@@ -48,11 +53,6 @@ func (p *Problem) readGroup(g Group, list Source) error {
 				return err
 			}
 			item.Fields = append(item.Fields, f)
-		}
-		for _, kid := range src.Kids {
-			if !slices.ContainsFunc(g.Fields, func(s FieldSpec) bool { return s.Key == kid.Key }) {
-				return kid.fault("problem.key.unknown", "key", kid.Key, "keys", strings.Join(g.keys(), ", "))
-			}
 		}
 		p.Items = append(p.Items, item)
 	}

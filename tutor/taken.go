@@ -8,15 +8,15 @@ import (
 )
 
 // Taken is the route by which the learner most likely found q, or nil where q
-// is not found or nothing tells: the route whose form an expression has, or
-// else the one that rests on most of what was found before.
+// is not found or nothing tells: the route whose form an expression has, or of
+// a number the one that rests on most of what was found before.
 func (w *Work) Taken(q *Quantity) *Route {
 	at, entered := w.latest[q.Name]
 	if !entered || !w.Found(q.Name) {
 		return nil
 	}
-	if r := w.written(q, w.Past[at].Reading); r != nil {
-		return r
+	if r := w.Past[at].Reading; r.Form == entry.Expression || r.Form == entry.Affine {
+		return w.written(q, r)
 	}
 	var best *Route
 	most := 0
@@ -40,9 +40,6 @@ func (w *Work) Taken(q *Quantity) *Route {
 // written is the route to q whose form an expression has, names standing for
 // what was entered for them; nil where there is none.
 func (w *Work) written(q *Quantity, r entry.Reading) *Route {
-	if r.Form != entry.Expression && r.Form != entry.Affine {
-		return nil
-	}
 	values := make([]float64, len(w.Lesson.Quantities))
 	for i := range values {
 		values[i] = w.own(w.Lesson.Quantities[i].Name)

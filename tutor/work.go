@@ -160,7 +160,7 @@ func (w *Work) known(name string) float64 {
 }
 
 // typed is the value of the standing entry for a quantity, as typed. An entry
-// in terms of θ has a value once θ is entered.
+// in terms of θ has a value once θ is found.
 func (w *Work) typed(name string) (float64, bool) {
 	a := w.Standing(name)
 	if a == nil {
@@ -170,7 +170,7 @@ func (w *Work) typed(name string) (float64, bool) {
 		return a.Reading.Value, true
 	}
 	v, ok := w.typed(a.Reading.In)
-	return a.Reading.Const + a.Reading.Coef*v, ok
+	return a.Reading.Const + a.Reading.Coef*v, ok && w.Found(a.Reading.In)
 }
 
 // own is the learner's environment: what is typed stands as typed, everything
