@@ -251,7 +251,7 @@ func (l *Lesson) seal() *Lesson {
 func (q *Quantity) apart(a, b float64) float64 {
 	d := math.Abs(a - b)
 	if q.Dim == statics.DimAngle {
-		d = math.Abs(math.Remainder(a-b, 360))
+		d = math.Abs(withinTurn(a - b))
 	}
 	return d
 }

@@ -28,6 +28,7 @@ type table struct {
 	guesses []guess
 	cells   []cell
 	total   float64 // of the weights
+	ahead   int     // so many cells are blurred, see blurAhead
 	s       *state
 	q       int
 }
@@ -37,7 +38,8 @@ type cell struct {
 	value, weight float64
 	below         bool // an angle of the figure that comes out below zero
 	from, to      int32
-	spread        *spread // once worked out
+	blurred       bool // spread is worked out
+	spread        spread
 }
 
 // newTable sorts and merges guesses about quantity q. The true value itself is
