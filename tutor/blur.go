@@ -149,7 +149,7 @@ func (b *blurring) along(g *guess) drift {
 	for i := range g.plan.steps {
 		st := &g.plan.steps[i]
 		d = b.last(st.prog)
-		b.values[st.quantity] = st.work(b.values, &b.s.tape)
+		b.values[st.quantity] = st.ran(b.values, &b.s.tape)
 		if i < len(g.plan.steps)-1 {
 			b.keep(st.quantity, b.values[st.quantity], d)
 		}
