@@ -64,6 +64,9 @@ type routeFacts struct {
 
 	quadrant *ofComponents // where an arctangent ends it
 
+	ways   []planStep      // in which it is gone on by, see goesOn
+	called func() []string // what every value of prog is called
+
 	freeSlopes []float64 // slopes and inner along the worst axes, see freed
 	free       []inner
 }
@@ -161,10 +164,12 @@ func (l *Lesson) facts(q *Quantity, j int) routeFacts {
 	r := &q.Routes[j]
 	f := routeFacts{taken: l.taken(q, j), share: l.share(q, j), prog: l.compile(r.Tree), quadrant: l.quadrantOf(q, r.Tree)}
 	f.reads, f.slopes, f.inner = l.slopes(r.Tree)
+	f.called = sync.OnceValue(func() []string { return l.calledIn(q, r.Tree, f.prog) })
 	f.freeSlopes, f.free = l.freed(l.index[q.Name], j, &f)
 	if f.crest = crestOf(r.Tree); f.crest != nil {
 		f.crest.reads, f.crest.slopes, f.crest.inner = l.slopes(f.crest.sine)
 	}
+	f.ways = f.goesOn(l.index[q.Name], j)
 	return f
 }
 

@@ -144,7 +144,7 @@ func (s *state) roundEach(q int) []outcome {
 	var out []outcome
 	var values []float64
 	for j := range quantity.Routes {
-		tree, f := quantity.Routes[j].Tree, &l.prep.routes[q][j]
+		f := &l.prep.routes[q][j]
 		f.prog.Run(s.sound, &s.tape)
 		values = append(values[:0], s.tape.Values[:f.prog.Len()]...)
 		seen := set(0)
@@ -161,14 +161,10 @@ func (s *state) roundEach(q int) []outcome {
 				seen = seen.with(symbol)
 				dim = l.Quantities[symbol].Dim
 			}
-			what := ""
 			for _, d := range s.w.Settings.tooFew(dim, values[p]) {
 				v := s.workedWith(f.prog, p, symbol, d.value)
 				if math.IsNaN(v) {
 					continue
-				}
-				if what == "" {
-					what = l.called(quantity, tree, node)
 				}
 				weight := d.weight * f.share * noted(node)
 				if symbol >= 0 && s.standing.has(symbol) {
@@ -178,7 +174,7 @@ func (s *state) roundEach(q int) []outcome {
 					weight *= weightBare
 				}
 				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, prog: f.prog, basis: ofAccepted,
-					rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
+					rounded: &Rounded{What: f.called()[p], Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
 			}
 		}
 	}
@@ -252,6 +248,15 @@ func (s *state) workedWith(prog *expr.Program, place, symbol int, v float64) flo
 	return v
 }
 
+// calledIn names every value of a formula, see called.
+func (l *Lesson) calledIn(q *Quantity, tree expr.Node, prog *expr.Program) []string {
+	names := make([]string, prog.Len())
+	for p := range names {
+		names[p] = l.called(q, tree, prog.Node(p))
+	}
+	return names
+}
+
 // called names a value on the way: the sine of the angle where an inverse sine
 // follows, otherwise its formula.
 func (l *Lesson) called(q *Quantity, tree, at expr.Node) string {
@@ -280,11 +285,11 @@ type kept struct {
 // tooFew lists what v becomes when kept to fewer digits than the settings ask,
 // rounded or cut.
 func (s *Settings) tooFew(dim statics.Dimension, v float64) []kept {
-	var out []kept
 	from, keep := 1, s.Work.Magnitude
 	if dim == statics.DimAngle {
 		from, keep = 0, s.Work.Angle
 	}
+	out := make([]kept, 0, 2*max(0, keep-from))
 	for n := from; n < keep; n++ {
 		places := n
 		if dim != statics.DimAngle {
