@@ -25,7 +25,8 @@ const (
 )
 
 // together finds the two slips, none in writing the value down, that may have
-// led to an entry, in order of value. They stand until it looks again.
+// led to an entry, in order of value. They stand until the
+// work looks for some again.
 func (s *state) together(q int, r entry.Reading) []twice {
 	l := s.w.Lesson
 	quantity, d := &l.Quantities[q], l.doublesOf(q)
@@ -35,7 +36,7 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		reach = nearAngle
 	}
 	reach = max(reach, 2*r.Halves[len(r.Halves)-1])
-	hits := s.hits[:0]
+	hits := s.w.twos[:0]
 	d.near(quantity, r.Value, reach+s.strayed(reach), func(at *listed) {
 		if d.uses[at.use].steps&s.standing != 0 {
 			return
@@ -59,7 +60,7 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		}
 	})
 	slices.SortStableFunc(hits, func(a, b twice) int { return cmp.Compare(a.value, b.value) })
-	s.hits = hits
+	s.w.twos = hits
 	return hits
 }
 

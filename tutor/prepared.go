@@ -73,6 +73,7 @@ type routeFacts struct {
 
 // inner is a value worked out inside a formula.
 type inner struct {
+	node         expr.Node // it comes to value
 	dim          statics.Dimension
 	value, slope float64 // |slope|, to the end of the formula
 	fixed        bool    // worked out of givens alone
@@ -234,7 +235,7 @@ func (l *Lesson) slopes(tree expr.Node) (reads set, slopes []float64, worked []i
 		case expr.Num, expr.Ang, expr.Pi:
 		default:
 			if p.Site != 0 {
-				worked = append(worked, inner{l.dimension(p.Node), belowOne(p.Node, p.Value), math.Abs(p.Slope), l.ofGivens(p.Node)})
+				worked = append(worked, inner{p.Node, l.dimension(p.Node), belowOne(p.Node, p.Value), math.Abs(p.Slope), l.ofGivens(p.Node)})
 			}
 		}
 	}

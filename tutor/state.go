@@ -27,7 +27,6 @@ type state struct {
 	tape    expr.Tape
 	scratch []float64
 	blur    *blurring // see follow
-	hits    []twice   // see together
 }
 
 // now is the state of the work for judging an entry for q. Entries that rest
