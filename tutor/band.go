@@ -198,10 +198,10 @@ func (w *Work) sway(q *Quantity, j int, env expr.Env, known entries) float64 {
 	on := set(0).with(i)
 	if f.crest == nil {
 		slopes, worked := known.worked(f)
-		return w.sum(f.reads, slopes, w.asEntered(q.Routes[j].Tree, worked), on, known).half()
+		return w.sum(f.reads, slopes, w.asEntered(q.Routes[j].Tree, f.reads, worked), on, known).half()
 	}
 	x := expr.Eval(f.crest.sine, env)
-	off := w.sum(f.crest.reads, f.crest.slopes, w.asEntered(f.crest.sine, f.crest.inner), on, known)
+	off := w.sum(f.crest.reads, f.crest.slopes, w.asEntered(f.crest.sine, f.crest.reads, f.crest.inner), on, known)
 	off.add(1, w.Settings.Work.halfUnit(statics.DimRatio, min(x, nearOne)))
 	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
 	return max(angle(x+off.half())-angle(x), angle(x)-angle(x-off.half()))
@@ -246,8 +246,10 @@ func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known en
 // asEntered is what is worked out in tree, each value at the larger of what it
 // is about the true values and about the learner's own accepted ones: there it
 // may have one digit more before the point, and so be rounded more coarsely.
-func (w *Work) asEntered(tree expr.Node, worked []inner) []inner {
-	if !slices.ContainsFunc(expr.Symbols(tree), func(name string) bool { return !w.Lesson.Quantity(name).Given && w.Found(name) }) {
+func (w *Work) asEntered(tree expr.Node, reads set, worked []inner) []inner {
+	found := false
+	(reads &^ w.Lesson.ready().givens).each(func(i int) { found = found || w.Found(w.Lesson.Quantities[i].Name) })
+	if !found {
 		return worked
 	}
 	own := func(name string) float64 {

@@ -39,8 +39,8 @@ func (d *drift) add(slope float64, o drift) {
 // comes about: each rounding is uniform within half a unit, so its variance is a
 // third of the square.
 func (t *table) blur(c *cell) spread {
-	if c.spread != nil {
-		return *c.spread
+	if c.blurred {
+		return c.spread
 	}
 	var all drift
 	sum := 0.0
@@ -53,10 +53,31 @@ func (t *table) blur(c *cell) spread {
 		all.shift += weight * d.shift
 		sum += weight
 	}
-	s := drift{all.four / sum, all.three / sum, all.held / sum, all.shift / sum}.spread()
-	c.spread = &s
-	return s
+	c.spread = drift{all.four / sum, all.three / sum, all.held / sum, all.shift / sum}.spread()
+	c.blurred = true
+	return c.spread
 }
+
+// blurAhead works out the spread of every cell, a few at a time, and stops where
+// it is late; it tells whether all is made.
+func (t *table) blurAhead(late func() bool) (made bool) {
+	for t.ahead < len(t.cells) {
+		if late() {
+			return false
+		}
+		some := t.cells[t.ahead:min(t.ahead+blurredAtOnce, len(t.cells))]
+		for i := range some {
+			if !t.exact(&some[i]) {
+				t.blur(&some[i])
+			}
+		}
+		t.ahead += len(some)
+	}
+	return true
+}
+
+// blurredAtOnce is how many cells take about as long as to make a table.
+const blurredAtOnce = 32
 
 // maxBlurred bounds the ways to a cell that are followed.
 const maxBlurred = 4
@@ -128,7 +149,7 @@ func (b *blurring) along(g *guess) drift {
 	for i := range g.plan.steps {
 		st := &g.plan.steps[i]
 		d = b.last(st.prog)
-		b.values[st.quantity] = st.work(b.values, &b.s.tape)
+		b.values[st.quantity] = st.ran(b.values, &b.s.tape)
 		if i < len(g.plan.steps)-1 {
 			b.keep(st.quantity, b.values[st.quantity], d)
 		}

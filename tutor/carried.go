@@ -28,22 +28,25 @@ func (s *state) carried(q int) *table {
 	name := l.Quantities[q].Name
 	for j := range l.ready().routes[q] {
 		f := &l.prep.routes[q][j]
-		steps := f.goesOn(q, j)
-		right := make([]float64, len(steps))
-		for k := range steps {
-			right[k] = steps[k].work(s.truth, &s.tape)
+		right := make([]float64, len(f.ways))
+		for k := range f.ways {
+			right[k] = f.ways[k].work(s.truth, &s.tape)
 		}
 		s.combine(f.reads, set(0).with(q), func(values []float64, rests set, inHead int, weight float64) {
 			if rests == 0 {
 				return
 			}
-			for k := range steps {
-				v := steps[k].work(values, &s.tape)
+			var start []float64
+			for k := range f.ways {
+				v := f.ways[k].work(values, &s.tape)
 				if math.IsNaN(v) || l.Quantities[q].gap(v, right[k]) <= l.Quantities[q].alike() { // what was wrong made no difference
 					continue
 				}
-				o := &outcome{value: v, ids: carriedIDs, at: name, from: s.first(rests), prog: f.prog, start: slices.Clone(values)}
-				out = append(out, guess{value: v, weight: weight * math.Pow(perStepInHead, float64(inHead)) * steps[k].share(), first: o})
+				if start == nil {
+					start = slices.Clone(values)
+				}
+				o := &outcome{value: v, ids: carriedIDs, at: name, from: s.first(rests), prog: f.prog, start: start}
+				out = append(out, guess{value: v, weight: weight * math.Pow(perStepInHead, float64(inHead)) * f.ways[k].share(), first: o})
 			}
 		})
 	}
@@ -144,14 +147,13 @@ func (s *state) derive(i int, on set) []derived {
 	var out []derived
 	for j := range l.prep.routes[i] {
 		f := &l.prep.routes[i][j]
-		ways := f.goesOn(i, j)
 		s.combine(f.reads, on.with(i), func(values []float64, rests set, steps int, weight float64) {
-			for k := range ways {
-				v := ways[k].work(values, &s.tape)
+			for k := range f.ways {
+				v := f.ways[k].work(values, &s.tape)
 				if rests == 0 || math.IsNaN(v) || len(out) >= maxDerived {
 					return
 				}
-				out = addDerived(out, derived{v, rests, steps + 1, weight * ways[k].share()})
+				out = addDerived(out, derived{v, rests, steps + 1, weight * f.ways[k].share()})
 			}
 		})
 	}

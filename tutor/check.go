@@ -139,15 +139,15 @@ func (w *Work) stated(v float64) bool {
 // follows is the route that gives v from accepted entries as typed, to within
 // the given half-width and the rounding on that route; −1 where none does.
 func (w *Work) follows(q *Quantity, v, half float64) int {
+	routes := w.Lesson.ready().routes[w.Lesson.index[q.Name]]
 	for j, route := range q.Routes {
 		entered, accepted := false, true
-		for _, name := range expr.Symbols(route.Tree) {
-			if w.Standing(name) == nil {
-				continue
+		routes[j].reads.each(func(i int) {
+			if name := w.Lesson.Quantities[i].Name; w.Standing(name) != nil {
+				entered = true
+				accepted = accepted && w.Found(name)
 			}
-			entered = true
-			accepted = accepted && w.Found(name)
-		}
+		})
 		if !entered || !accepted {
 			continue
 		}

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"closingside/statics"
+	"closingside/statics/expr"
 	"closingside/tutor/entry"
 )
 
@@ -24,7 +25,8 @@ const (
 )
 
 // together finds the two slips, none in writing the value down, that may have
-// led to an entry, in order of value.
+// led to an entry, in order of value. They stand until the
+// work looks for some again.
 func (s *state) together(q int, r entry.Reading) []twice {
 	l := s.w.Lesson
 	quantity, d := &l.Quantities[q], l.doublesOf(q)
@@ -34,7 +36,7 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		reach = nearAngle
 	}
 	reach = max(reach, 2*r.Halves[len(r.Halves)-1])
-	var hits []twice
+	hits := s.w.twos[:0]
 	d.near(quantity, r.Value, reach+s.strayed(reach), func(at *listed) {
 		if d.uses[at.use].steps&s.standing != 0 {
 			return
@@ -44,11 +46,12 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		if x.base != nil {
 			from = x.base
 		}
-		v, drifts := x.rework(s.follow(from))
+		copy(s.scratch, from)
+		v := x.comesTo(s.scratch, &s.tape)
 		if math.IsNaN(v) || quantity.gap(v, r.Value) > reach {
 			return
 		}
-		blur := drifts.spread()
+		blur := x.drift(s.follow(from)).spread()
 		p := s.w.likely(quantity, r, func(half float64) float64 {
 			return quantity.signed(r.Value, quantity.fold(v), quantity.below(v)) * s.habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
 		})
@@ -57,6 +60,7 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		}
 	})
 	slices.SortStableFunc(hits, func(a, b twice) int { return cmp.Compare(a.value, b.value) })
+	s.w.twos = hits
 	return hits
 }
 
@@ -86,14 +90,43 @@ func (x *double) exact() bool {
 	return whole(x.first) && whole(x.second) && (x.v == nil || x.v.whole) && sums(x.plan) && sums(x.other)
 }
 
-// rework is what two slips come to from the values in b, and how it may be off.
-func (x *double) rework(b *blurring) (float64, drift) {
+// comesTo is what two slips come to from values, which it changes.
+func (x *double) comesTo(values []float64, tape *expr.Tape) float64 {
+	if x.plan == nil {
+		if x.copied != nil {
+			values[x.copied.index] = x.copied.value
+		}
+		return x.v.prog.Run(values, tape)
+	}
+	first := x.first.workedFrom(values, tape)
+	if x.second != nil {
+		return x.plan.join(x.other, values, first, x.second.workedFrom(values, tape), tape)
+	}
+	values[x.plan.at] = first
+	x.plan.middle(values, tape)
+	if x.v != nil {
+		return x.v.prog.Run(values, tape)
+	}
+	return x.plan.steps[len(x.plan.steps)-1].work(values, tape)
+}
+
+// workedFrom is what o comes to from values.
+func (o *outcome) workedFrom(values []float64, tape *expr.Tape) float64 {
+	if o.copied != nil {
+		right := values[o.copied.index]
+		values[o.copied.index] = o.copied.value
+		defer func() { values[o.copied.index] = right }()
+	}
+	return o.prog.Run(values, tape)
+}
+
+// drift is how what two slips come to from the values in b may be off.
+func (x *double) drift(b *blurring) drift {
 	if x.plan == nil {
 		if x.copied != nil {
 			b.values[x.copied.index] = x.copied.value
 		}
-		d := b.last(x.v.prog)
-		return b.s.tape.Values[x.v.prog.Len()-1], d
+		return b.last(x.v.prog)
 	}
 	first := b.begin(x.first)
 	var second begun
@@ -110,13 +143,10 @@ func (x *double) rework(b *blurring) (float64, drift) {
 	if x.second != nil {
 		b.middle(x.other)
 	}
-	last := &x.plan.steps[len(x.plan.steps)-1]
 	if x.v != nil {
-		d := b.last(x.v.prog)
-		return b.s.tape.Values[x.v.prog.Len()-1], d
+		return b.last(x.v.prog)
 	}
-	d := b.last(last.prog)
-	return last.work(b.values, &b.s.tape), d
+	return b.last(x.plan.steps[len(x.plan.steps)-1].prog)
 }
 
 // begun is the wrong value that a plan begins with.
@@ -149,7 +179,7 @@ func (b *blurring) middle(p *plan) {
 	for i := range p.steps[:len(p.steps)-1] {
 		st := &p.steps[i]
 		d := b.last(st.prog)
-		b.values[st.quantity] = st.work(b.values, &b.s.tape)
+		b.values[st.quantity] = st.ran(b.values, &b.s.tape)
 		b.keep(st.quantity, b.values[st.quantity], d)
 	}
 }

@@ -15,9 +15,18 @@ func (q *Quantity) circular() bool { return q.Dim == statics.DimAngle }
 // alike is how far apart two values of q may be and still be one.
 func (q *Quantity) alike() float64 { return 1e-9 * max(1, math.Abs(q.True)) }
 
+// withinTurn is what an angle leaves of whole turns, in [−180°, 180°]. Nearly all lie
+// there, and math.Remainder is slow.
+func withinTurn(deg float64) float64 {
+	if math.Abs(deg) <= 180 {
+		return deg
+	}
+	return math.Remainder(deg, 360)
+}
+
 // wrap brings a direction into (−180°, 180°].
 func wrap(deg float64) float64 {
-	d := math.Remainder(deg, 360)
+	d := withinTurn(deg)
 	if d == -180 {
 		return 180
 	}
@@ -33,7 +42,10 @@ func (q *Quantity) fold(v float64) float64 {
 	case q.Turns:
 		return wrap(v)
 	case q.circular():
-		size := math.Mod(math.Abs(v), 360)
+		size := math.Abs(v)
+		if size >= 360 {
+			size = math.Mod(size, 360)
+		}
 		if v < 0 && math.Abs(size-q.True) < signCounts {
 			return -size
 		}
@@ -54,9 +66,9 @@ func (q *Quantity) gap(a, b float64) float64 {
 	if !q.circular() {
 		return math.Abs(a - b)
 	}
-	d := math.Abs(math.Remainder(q.fold(a)-q.fold(b), 360))
+	d := math.Abs(withinTurn(q.fold(a) - q.fold(b)))
 	if !q.Turns { // −30° is 330°, and 30° with the sign left out
-		d = min(d, math.Abs(math.Remainder(a-b, 360)))
+		d = min(d, math.Abs(withinTurn(a-b)))
 	}
 	return d
 }

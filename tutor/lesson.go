@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"sync"
 
@@ -96,10 +97,12 @@ type Lesson struct {
 	Case       string       // which of two solutions this is; names the kind's sentence
 	Assumed    []string     // what the statement leaves unsaid, in sentences
 
-	index map[string]int
-	whole set // see wholes
-	once  sync.Once
-	prep  *prepared // see ready
+	index   map[string]int
+	whole   set       // see wholes
+	naming  sync.Once // of symbols: each quantity's, and its symbol in plain text
+	symbols []string
+	once    sync.Once
+	prep    *prepared // see ready
 }
 
 // Way is a worked solution by one method: the routes in the order taken.
@@ -165,12 +168,12 @@ var degree, _ = statics.UnitBySymbol("deg")
 // Say is text.Say with the lesson's symbols filled in: "{gamma}" becomes γ and
 // "{F1}" the first force's own name.
 func (l *Lesson) Say(key string, pairs ...string) string {
-	all := make([]string, 0, len(pairs)+2*len(l.Quantities))
-	all = append(all, pairs...)
-	for i := range l.Quantities {
-		all = append(all, l.Quantities[i].Name, l.plain(l.Quantities[i].Name))
-	}
-	return text.Say(key, all...)
+	l.naming.Do(func() {
+		for i := range l.Quantities {
+			l.symbols = append(l.symbols, l.Quantities[i].Name, l.plain(l.Quantities[i].Name))
+		}
+	})
+	return text.Say(key, slices.Concat(pairs, l.symbols)...)
 }
 
 // Task is what the problem asks for, and how it is to be worked.
@@ -251,7 +254,7 @@ func (l *Lesson) seal() *Lesson {
 func (q *Quantity) apart(a, b float64) float64 {
 	d := math.Abs(a - b)
 	if q.Dim == statics.DimAngle {
-		d = math.Abs(math.Remainder(a-b, 360))
+		d = math.Abs(withinTurn(a - b))
 	}
 	return d
 }

@@ -205,10 +205,10 @@ func (s spread) worked(q *Quantity, v, half, x float64) float64 {
 func typed(q *Quantity, v, x, half float64) float64 {
 	off := x - v
 	if q.circular() {
-		off = math.Remainder(off, 360)
+		off = withinTurn(off)
 	}
 	if q.circular() && !q.Turns { // as they are compared: the sign may be left out
-		if folded := math.Remainder(q.fold(x)-q.fold(v), 360); math.Abs(folded) < math.Abs(off) {
+		if folded := withinTurn(q.fold(x) - q.fold(v)); math.Abs(folded) < math.Abs(off) {
 			off, v = folded, q.fold(v)
 		}
 	}

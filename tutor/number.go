@@ -56,9 +56,10 @@ func roundPlaces(v float64, places int) float64 {
 		p := pow10(-places)
 		return math.Round(v/p) * p
 	}
-	s := strconv.FormatFloat(math.Abs(v), 'e', 14, 64) // d.dddddddddddddde±xx
-	power, _ := strconv.Atoi(s[17:])
-	digits := s[:1] + s[2:16]
+	var buf [24]byte
+	s := strconv.AppendFloat(buf[:0], math.Abs(v), 'e', 14, 64) // d.dddddddddddddde±xx
+	power, _ := strconv.Atoi(string(s[17:]))
+	digits := append(s[:1], s[2:16]...)
 	keep := power + 1 + places
 	switch {
 	case keep < 0:
@@ -66,12 +67,23 @@ func roundPlaces(v float64, places int) float64 {
 	case keep >= len(digits):
 		return v
 	}
-	n, _ := strconv.ParseInt("0"+digits[:keep], 10, 64)
+	n := int64(0)
+	for _, d := range digits[:keep] {
+		n = 10*n + int64(d-'0')
+	}
 	if digits[keep] >= '5' {
 		n++
 	}
-	r, _ := strconv.ParseFloat(strconv.FormatInt(n, 10)+"e"+strconv.Itoa(-places), 64)
-	return math.Copysign(r, v)
+	return math.Copysign(tenths(n, places), v)
+}
+
+// tenths is n·10^−places, correctly rounded: so is the quotient of two exact numbers.
+func tenths(n int64, places int) float64 {
+	if places <= 22 {
+		return float64(n) / pow10(places)
+	}
+	v, _ := strconv.ParseFloat(strconv.FormatInt(n, 10)+"e"+strconv.Itoa(-places), 64)
+	return v
 }
 
 // written is v as a learner would write it with digits d: fixed decimals, no

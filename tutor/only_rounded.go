@@ -221,10 +221,10 @@ func (s *sources) reach(j int) float64 {
 	f := &w.Lesson.ready().routes[i][j]
 	on := set(0).with(i)
 	if f.crest == nil {
-		s.formula(s.q, s.q.Routes[j].Tree, 1, on)
+		s.formula(s.q, s.q.Routes[j].Tree, f.reads, f.slopes, f.inner, 1, on)
 		return s.all.half()
 	}
-	s.formula(s.q, f.crest.sine, 1, on)
+	s.formula(s.q, f.crest.sine, f.crest.reads, f.crest.slopes, f.crest.inner, 1, on)
 	x := expr.Eval(f.crest.sine, w.Lesson.Truth)
 	s.add(s.q, s.q.Routes[j].Tree, f.crest.sine, statics.DimRatio, min(x, nearOne), 1)
 	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
@@ -252,26 +252,17 @@ func (s *sources) add(q *Quantity, tree, at expr.Node, dim statics.Dimension, v,
 }
 
 // formula follows what is worked out in a formula for q, and what it reads.
-func (s *sources) formula(q *Quantity, tree expr.Node, slope float64, on set) {
-	l := s.w.Lesson
-	read := map[int]float64{}
-	for _, p := range expr.Trace(tree, l.Truth) {
-		switch n := p.Node.(type) {
-		case expr.Sym:
-			read[l.index[n.Name]] += p.Slope
-		case expr.Num, expr.Ang, expr.Pi:
-		default:
-			v := belowOne(p.Node, p.Value)
-			if p.Site != 0 && !(inner{l.dimension(p.Node), v, 0, l.ofGivens(p.Node)}).exact(s.kept) {
-				s.add(q, tree, p.Node, l.dimension(p.Node), v, slope*math.Abs(p.Slope))
-			}
+func (s *sources) formula(q *Quantity, tree expr.Node, reads set, slopes []float64, worked []inner, slope float64, on set) {
+	for _, p := range worked {
+		if !p.exact(s.kept) {
+			s.add(q, tree, p.node, p.dim, p.value, slope*p.slope)
 		}
 	}
-	for i := range l.Quantities {
-		if by, ok := read[i]; ok {
-			s.input(i, slope*math.Abs(by), on)
-		}
-	}
+	k := 0
+	reads.each(func(i int) {
+		s.input(i, slope*slopes[k], on)
+		k++
+	})
 }
 
 // input follows a value that a formula reads: as typed where it was entered,
@@ -299,6 +290,7 @@ func (s *sources) input(i int, slope float64, on set) {
 		}
 	}
 	if route >= 0 {
-		s.formula(in, in.Routes[route].Tree, slope, on.with(i))
+		f := &s.w.Lesson.prep.routes[i][route]
+		s.formula(in, in.Routes[route].Tree, f.reads, f.slopes, f.inner, slope, on.with(i))
 	}
 }

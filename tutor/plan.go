@@ -208,10 +208,21 @@ func (p *planner) untouched(i int) float64 {
 
 // work is the value a step comes to.
 func (st *planStep) work(values []float64, tape *expr.Tape) float64 {
-	if st.quadrant != nil && !st.asDrawn {
+	if !st.bySigns() {
+		st.prog.Run(values, tape)
+	}
+	return st.ran(values, tape)
+}
+
+// bySigns tells whether the signs of the components choose the quadrant.
+func (st *planStep) bySigns() bool { return st.quadrant != nil && !st.asDrawn }
+
+// ran is the value a step comes to whose formula was just run.
+func (st *planStep) ran(values []float64, tape *expr.Tape) float64 {
+	if st.bySigns() {
 		return st.quadrant.direction(values, tape)
 	}
-	v := st.prog.Run(values, tape)
+	v := tape.Values[st.prog.Len()-1]
 	if st.supplement {
 		v = 180 - v
 	}

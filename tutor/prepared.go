@@ -14,7 +14,7 @@ import (
 // once, when the first entry is judged.
 type prepared struct {
 	routes   [][]routeFacts // by quantity, by route
-	onward   [][]wayOn      // by quantity, see Quantity.Onward
+	onward   [][]formula    // by quantity, see Quantity.Onward
 	made     []sync.Once    // of singles
 	singles  []singles      // by quantity, see singlesOf
 	paired   []sync.Once    // of pairs
@@ -39,10 +39,20 @@ type prepared struct {
 	misread []misreading
 }
 
-// wayOn is a way on from entries, ready to be worked.
-type wayOn struct {
-	prog  *expr.Program
-	reads set
+// formula is a formula for a quantity, ready to be worked.
+type formula struct {
+	tree   expr.Node
+	prog   *expr.Program
+	reads  set
+	share  float64         // how often it is taken
+	called func() []string // what every value of prog is called
+}
+
+// formula makes a formula for q ready.
+func (l *Lesson) formula(q *Quantity, tree expr.Node, share float64) formula {
+	f := formula{tree: tree, prog: l.compile(tree), reads: l.reads(tree), share: share}
+	f.called = sync.OnceValue(func() []string { return l.calledIn(q, tree, f.prog) })
+	return f
 }
 
 // set is a set of a lesson's quantities, by index. A lesson has at most 64.
@@ -60,15 +70,15 @@ func (s set) each(visit func(i int)) {
 
 // routeFacts is how a route behaves about the true values.
 type routeFacts struct {
-	reads  set
+	formula
 	slopes []float64 // |slope| by each member of reads, in order
 	inner  []inner   // every value worked out on the way, the last one left out
 	taken  bool      // a worked solution takes it, or one like it
-	share  float64   // how often it is taken
 	crest  *crest    // where an inverse sine ends it
-	prog   *expr.Program
 
 	quadrant *ofComponents // where an arctangent ends it
+
+	ways []planStep // in which it is gone on by, see goesOn
 
 	freeSlopes []float64 // slopes and inner along the worst axes, see freed
 	free       []inner
@@ -76,6 +86,7 @@ type routeFacts struct {
 
 // inner is a value worked out inside a formula.
 type inner struct {
+	node         expr.Node // it comes to value
 	dim          statics.Dimension
 	value, slope float64 // |slope|, to the end of the formula
 	fixed        bool    // worked out of givens alone
@@ -115,9 +126,9 @@ func (l *Lesson) ready() *prepared {
 				facts = append(facts, l.facts(q, j))
 			}
 			p.routes = append(p.routes, facts)
-			var onward []wayOn
+			var onward []formula
 			for _, tree := range q.Onward {
-				onward = append(onward, wayOn{l.compile(tree), l.reads(tree)})
+				onward = append(onward, l.formula(q, tree, shareOther))
 			}
 			p.onward = append(p.onward, onward)
 		}
@@ -165,12 +176,13 @@ func (l *Lesson) reads(tree expr.Node) set {
 
 func (l *Lesson) facts(q *Quantity, j int) routeFacts {
 	r := &q.Routes[j]
-	f := routeFacts{taken: l.taken(q, j), share: l.share(q, j), prog: l.compile(r.Tree), quadrant: l.quadrantOf(q, r.Tree)}
-	f.reads, f.slopes, f.inner = l.slopes(r.Tree)
+	f := routeFacts{formula: l.formula(q, r.Tree, l.share(q, j)), taken: l.taken(q, j), quadrant: l.quadrantOf(q, r.Tree)}
+	_, f.slopes, f.inner = l.slopes(r.Tree)
 	f.freeSlopes, f.free = l.freed(l.index[q.Name], j, &f)
 	if f.crest = crestOf(r.Tree); f.crest != nil {
 		f.crest.reads, f.crest.slopes, f.crest.inner = l.slopes(f.crest.sine)
 	}
+	f.ways = f.goesOn(l.index[q.Name], j)
 	return f
 }
 
@@ -235,7 +247,7 @@ func (l *Lesson) slopes(tree expr.Node) (reads set, slopes []float64, worked []i
 		case expr.Num, expr.Ang, expr.Pi:
 		default:
 			if p.Site != 0 {
-				worked = append(worked, inner{l.dimension(p.Node), belowOne(p.Node, p.Value), math.Abs(p.Slope), l.ofGivens(p.Node)})
+				worked = append(worked, inner{p.Node, l.dimension(p.Node), belowOne(p.Node, p.Value), math.Abs(p.Slope), l.ofGivens(p.Node)})
 			}
 		}
 	}

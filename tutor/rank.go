@@ -99,7 +99,7 @@ func (w *Work) weigh(q *Quantity, r entry.Reading, more ...meant) weighed {
 	for _, g := range groups {
 		k.look(g)
 	}
-	one, two := s.misstated(i, all, r.Value, groups[0].table, groups[1].table)
+	one, two := s.misstated(i, all, groups[0].table, groups[1].table)
 	k.add(groups[0].rate, one)
 	if r.Form == entry.Expression { // its form tells what was done
 		alone := k
@@ -185,25 +185,25 @@ type ranking struct {
 	carried, early []met
 }
 
-// met is an explanation met: the cell of a table, two slips, or an outcome by
-// itself.
+// met is an explanation met: the cell of a table, two slips, or what may have been
+// meant: a right value, or that of a cell.
 type met struct {
-	p       float64
-	table   *table
-	cell    *cell
-	twice   []twice
-	outcome *outcome
+	p     float64
+	table *table
+	cell  *cell
+	twice []twice
+	meant *meant
 }
 
-// what is what an explanation of an entry for q says.
-func (m *met) what(q *Quantity) outcome {
+// what is what an explanation says.
+func (k *ranking) what(m *met) outcome {
 	switch {
-	case m.table != nil:
-		return m.table.outcome(m.cell)
+	case m.meant != nil:
+		return m.meant.outcome(k.q, k.r.Value, m.table, m.cell)
 	case m.twice != nil:
-		return jointly(q, m.twice)
+		return jointly(k.q, m.twice)
 	}
-	return *m.outcome
+	return m.table.outcome(m.cell)
 }
 
 // look adds what a group of hypotheses says.
@@ -230,11 +230,12 @@ func (k *ranking) look(g group) {
 }
 
 // add adds explanations that are met with a rate.
-func (k *ranking) add(rate float64, hits []hit) {
-	for i := range hits {
-		h := &hits[i]
-		k.sum += rate * h.p
-		k.slips = append(k.slips, met{p: rate * h.p, outcome: &h.outcome})
+func (k *ranking) add(rate float64, all []met) {
+	k.slips = slices.Grow(k.slips, len(all))
+	for _, m := range all {
+		m.p *= rate
+		k.sum += m.p
+		k.slips = append(k.slips, m)
 	}
 }
 
@@ -259,7 +260,7 @@ func (k *ranking) byForm() {
 	}
 	formed := make([]bool, len(k.slips))
 	for i := range k.slips {
-		o := k.slips[i].what(k.q)
+		o := k.what(&k.slips[i])
 		formed[i] = len(o.told(k.w, k.r)) > 0
 	}
 	if !slices.Contains(formed, true) {
@@ -284,7 +285,7 @@ func (k *ranking) shares() weighed {
 	slices.SortStableFunc(likely, func(a, b met) int { return cmp.Compare(b.p, a.p) })
 	for i := range likely[:min(len(likely), maxWeighed)] {
 		m := &likely[i]
-		o := m.what(k.q)
+		o := k.what(m)
 		c.slips = k.q.addSuspect(c.slips, k.w.suspect(&o, k.r, m.p/k.sum), k.r.Halves[0])
 	}
 	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
@@ -313,7 +314,7 @@ func (k *ranking) likeliest(all []met) (*outcome, float64) {
 	if best < 0 {
 		return nil, 0
 	}
-	o := all[best].what(k.q)
+	o := k.what(&all[best])
 	return &o, share
 }
 

@@ -69,10 +69,11 @@ func (s *state) soon(q int) *table {
 // head included, is rounded or cut too soon, and leaves the band.
 func (s *state) early(q int) *table {
 	quantity := &s.w.Lesson.Quantities[q]
-	direct := s.roundedIn(q)
-	out := make([]guess, 0, 4*len(direct))
-	for i := range direct {
-		out = append(out, guess{value: direct[i].value, weight: direct[i].weight, first: &direct[i]})
+	var out []guess
+	for _, direct := range s.roundedIn(q) {
+		for i := range direct {
+			out = append(out, guess{value: direct[i].value, weight: direct[i].weight, first: &direct[i]})
+		}
 	}
 	for in := range s.own {
 		if in == q || s.w.Lesson.ready().givens.has(in) || s.standing.has(in) {
@@ -80,8 +81,11 @@ func (s *state) early(q int) *table {
 		}
 		wrong := s.roundedIn(in)
 		for i, plans := 0, s.w.Lesson.plans(q, in, s.standing); i < len(plans); i++ {
-			if !plans[i].blunt() {
-				out = s.downstream(out, &plans[i], wrong)
+			if plans[i].blunt() {
+				continue
+			}
+			for _, list := range wrong {
+				out = s.downstream(out, &plans[i], list)
 			}
 		}
 	}
@@ -111,21 +115,35 @@ func (s *state) roundedItself(q int) []outcome {
 	return out
 }
 
-// roundedIn lists what q comes to by each of its routes when one value worked
-// out in it, or one read, is rounded. The list where no route reads an entry is
-// made once for a lesson.
-func (s *state) roundedIn(q int) []outcome {
-	prep := s.w.Lesson.ready()
-	if slices.ContainsFunc(prep.routes[q], func(f routeFacts) bool { return f.reads&s.standing != 0 }) ||
-		slices.ContainsFunc(prep.onward[q], func(on wayOn) bool { return on.reads&s.standing != 0 }) {
-		return s.roundEach(q)
+// roundedIn lists, by formula, what q comes to when one value worked out in it,
+// or one read, is rounded.
+func (s *state) roundedIn(q int) [][]outcome {
+	prep, quantity := s.w.Lesson.ready(), &s.w.Lesson.Quantities[q]
+	all := make([][]outcome, 0, len(prep.routes[q])+len(prep.onward[q]))
+	for j := range prep.routes[q] {
+		all = append(all, s.roundedBy(quantity, &prep.routes[q][j].formula))
 	}
+	if quantity.Dim == statics.DimAngle { // a ratio is noted before its inverse cosine
+		for k := range prep.onward[q] {
+			all = append(all, s.roundedBy(quantity, &prep.onward[q][k]))
+		}
+	}
+	return all
+}
+
+// roundedBy is roundedIn for one formula. Where that reads no entry, the list
+// is made once for a lesson.
+func (s *state) roundedBy(q *Quantity, f *formula) []outcome {
+	if f.reads&s.standing != 0 {
+		return s.round(q, f)
+	}
+	prep := s.w.Lesson.ready()
 	prep.roundedMu.Lock()
 	defer prep.roundedMu.Unlock()
-	key := roundedKey{q, s.w.Settings.Work}
+	key := roundedKey{f, s.w.Settings.Work}
 	all, ok := prep.rounded[key]
 	if !ok {
-		all = s.roundEach(q)
+		all = s.round(q, f)
 		if prep.rounded == nil {
 			prep.rounded = map[roundedKey][]outcome{}
 		}
@@ -134,41 +152,25 @@ func (s *state) roundedIn(q int) []outcome {
 	return all
 }
 
-// roundedKey tells apart what early rounding makes of quantities.
+// roundedKey tells apart what early rounding makes of formulas.
 type roundedKey struct {
-	quantity int
-	work     Digits
+	by   *formula
+	work Digits
 }
 
-func (s *state) roundEach(q int) []outcome {
+// round lists what a formula for q comes to when one value in it is rounded, or
+// all its sines and cosines are.
+func (s *state) round(q *Quantity, f *formula) []outcome {
 	l := s.w.Lesson
-	quantity := &l.Quantities[q]
 	var out []outcome
-	for j := range quantity.Routes {
-		f := &l.prep.routes[q][j]
-		out = s.roundOn(out, quantity, quantity.Routes[j].Tree, f.prog, f.share)
-		out = s.roundKeys(out, quantity, quantity.Routes[j].Tree, f)
-	}
-	if quantity.Dim == statics.DimAngle { // a ratio is noted before its inverse cosine
-		for k, tree := range quantity.Onward {
-			out = s.roundOn(out, quantity, tree, l.prep.onward[q][k].prog, shareOther)
-		}
-	}
-	return out
-}
-
-// roundOn appends what a formula for a quantity comes to when one value worked
-// out in it, or one read, is rounded.
-func (s *state) roundOn(out []outcome, quantity *Quantity, tree expr.Node, prog *expr.Program, share float64) []outcome {
-	l := s.w.Lesson
-	prog.Run(s.sound, &s.tape)
-	values := slices.Clone(s.tape.Values[:prog.Len()])
+	f.prog.Run(s.sound, &s.tape)
+	values := slices.Clone(s.tape.Values[:f.prog.Len()])
 	seen := set(0)
 	for p := range values {
-		node, symbol := prog.Node(p), prog.Symbol(p)
-		dim := dimensionAt(prog, p)
+		node, symbol := f.prog.Node(p), f.prog.Symbol(p)
+		dim := dimensionAt(f.prog, p)
 		switch {
-		case prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.multiple(node):
+		case f.prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.multiple(node):
 			continue
 		case symbol >= 0:
 			if l.Quantities[symbol].Given || s.wrong.has(symbol) || seen.has(symbol) {
@@ -177,43 +179,36 @@ func (s *state) roundOn(out []outcome, quantity *Quantity, tree expr.Node, prog 
 			seen = seen.with(symbol)
 			dim = l.Quantities[symbol].Dim
 		}
-		what := ""
 		for _, d := range s.w.Settings.tooFew(dim, values[p]) {
-			v := s.workedWith(prog, p, symbol, d.value)
+			v := s.workedWith(f.prog, p, symbol, d.value)
 			if math.IsNaN(v) {
 				continue
 			}
-			if what == "" {
-				what = l.called(quantity, tree, node)
-			}
-			weight := d.weight * share * noted(node)
+			weight := d.weight * f.share * noted(node)
 			if symbol >= 0 && s.standing.has(symbol) {
 				weight *= weightReread
 			}
-			if isForward(node) && (d.value == 0 || math.Abs(d.value) == 1) {
+			if isForward(node) && bare(d.value) {
 				weight *= weightBare
 			}
-			out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, prog: prog, basis: ofAccepted,
-				rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
+			out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted,
+				rounded: &Rounded{What: f.called()[p], Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
 		}
 	}
-	return out
+	return s.roundKeys(out, q, f)
 }
 
-// roundKeys appends what a route comes to where all its sines, cosines and
+// bare tells whether a sine or cosine was kept to nothing of it.
+func bare(kept float64) bool { return kept == 0 || math.Abs(kept) == 1 }
+
+// roundKeys appends what a formula comes to where all its sines, cosines and
 // tangents are kept to the same few digits.
-func (s *state) roundKeys(out []outcome, quantity *Quantity, tree expr.Node, f *routeFacts) []outcome {
-	l := s.w.Lesson
-	var keys []string
-	expr.Walk(tree, func(_ int, n expr.Node) {
-		if key := expr.Plain(n, l.Symbol); isForward(n) && !slices.Contains(keys, key) {
-			keys = append(keys, key)
-		}
-	})
+func (s *state) roundKeys(out []outcome, q *Quantity, f *formula) []outcome {
+	keys := f.keys()
 	if len(keys) < 2 {
 		return out
 	}
-	value := func(name string) float64 { return s.sound[l.index[name]] }
+	value := func(name string) float64 { return s.sound[s.w.Lesson.index[name]] }
 	for n := 1; n < s.w.Settings.Work.Magnitude; n++ {
 		rounded := &Rounded{What: strings.Join(keys, ", "), Digits: n, Keep: s.w.Settings.Work.Magnitude, several: true}
 		for _, by := range []struct {
@@ -221,22 +216,33 @@ func (s *state) roundKeys(out []outcome, quantity *Quantity, tree expr.Node, f *
 			weight float64
 		}{{roundPlaces, weightRounded}, {cutPlaces, weightCut}} {
 			weight := by.weight * weightTogether * f.share
-			v := expr.EvalEach(tree, value, func(node expr.Node, _ int, v float64) float64 {
+			v := expr.EvalEach(f.tree, value, func(node expr.Node, _ int, v float64) float64 {
 				if !isForward(node) {
 					return v
 				}
 				kept := by.keep(v, n-1-leading(v))
-				if kept == 0 || math.Abs(kept) == 1 {
+				if bare(kept) {
 					weight *= weightBare
 				}
 				return kept
 			})
 			if !math.IsNaN(v) {
-				out = append(out, outcome{value: v, ids: carriedIDs, at: quantity.Name, weight: weight, prog: f.prog, basis: ofAccepted, rounded: rounded})
+				out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted, rounded: rounded})
 			}
 		}
 	}
 	return out
+}
+
+// keys names the sines, cosines and tangents of a formula.
+func (f *formula) keys() []string {
+	var keys []string
+	for p, name := range f.called() {
+		if isForward(f.prog.Node(p)) && !slices.Contains(keys, name) {
+			keys = append(keys, name)
+		}
+	}
+	return keys
 }
 
 // multiple tells whether n is a number times a given, such as 2·P: as clean as
@@ -306,6 +312,15 @@ func (s *state) workedWith(prog *expr.Program, place, symbol int, v float64) flo
 	return v
 }
 
+// calledIn names every value of a formula, see called.
+func (l *Lesson) calledIn(q *Quantity, tree expr.Node, prog *expr.Program) []string {
+	names := make([]string, prog.Len())
+	for p := range names {
+		names[p] = l.called(q, tree, prog.Node(p))
+	}
+	return names
+}
+
 // called names a value on the way: the sine of the angle where an inverse sine
 // follows, otherwise its formula.
 func (l *Lesson) called(q *Quantity, tree, at expr.Node) string {
@@ -334,11 +349,11 @@ type kept struct {
 // tooFew lists what v becomes when kept to fewer digits than the settings ask,
 // rounded or cut.
 func (s *Settings) tooFew(dim statics.Dimension, v float64) []kept {
-	var out []kept
 	from, keep := 1, s.Work.Magnitude
 	if dim == statics.DimAngle {
 		from, keep = 0, s.Work.Angle
 	}
+	out := make([]kept, 0, 2*max(0, keep-from))
 	for n := from; n < keep; n++ {
 		places := n
 		if dim != statics.DimAngle {

@@ -28,6 +28,7 @@ type table struct {
 	guesses []guess
 	cells   []cell
 	total   float64 // of the weights
+	ahead   int     // so many cells are blurred, see blurAhead
 	s       *state
 	q       int
 }
@@ -37,14 +38,14 @@ type cell struct {
 	value, weight float64
 	below         bool // an angle of the figure that comes out below zero
 	from, to      int32
-	spread        *spread // once worked out
+	blurred       bool // spread is worked out
+	spread        spread
 }
 
 // newTable sorts and merges guesses about quantity q. The true value itself is
 // dropped.
 func (s *state) newTable(q int, all []guess) *table {
 	quantity := &s.w.Lesson.Quantities[q]
-	t := &table{s: s, q: q, guesses: make([]guess, 0, len(all)), cells: make([]cell, 0, len(all))}
 	order := make([]place, 0, len(all))
 	same := quantity.alike()
 	below := make([]bool, len(all))
@@ -56,6 +57,7 @@ func (s *state) newTable(q int, all []guess) *table {
 		}
 	}
 	sortPlaces(order)
+	t := &table{s: s, q: q, guesses: make([]guess, 0, len(order)), cells: make([]cell, 0, distinct(order, same))}
 	for _, at := range order {
 		t.guesses = append(t.guesses, all[at.index])
 		n := len(t.cells)
@@ -74,6 +76,18 @@ func (s *state) newTable(q int, all []guess) *table {
 		t.total = 1
 	}
 	return t
+}
+
+// distinct counts values in order, those no further than same from the first of
+// them as one.
+func distinct(order []place, same float64) int {
+	n, first := 0, math.Inf(-1)
+	for _, at := range order {
+		if at.value-first > same {
+			n, first = n+1, at.value
+		}
+	}
+	return n
 }
 
 // weightOf is the weight of guesses of one value; each set of ids counts once,

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"closingside/statics"
@@ -10,13 +11,6 @@ import (
 
 // A slip in writing a value down is looked for from what was written: what was
 // meant, if that slip was made, is looked up like any other value.
-
-// hit is an explanation of an entry, and how likely it is beside the others
-// before they are brought to a sum of 1.
-type hit struct {
-	p       float64
-	outcome outcome
-}
 
 // meant is a value that may have been meant, and the slip in writing it down.
 type meant struct {
@@ -86,7 +80,7 @@ func (w *Work) overTurn(q *Quantity, r entry.Reading) []meant {
 }
 
 func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
-	var all []meant
+	all := make([]meant, 0, 12)
 	add := func(id string, v, factor, share float64) {
 		m := meant{slipByID(id), r, share}
 		m.reading.Value = v
@@ -165,45 +159,55 @@ func unswapped(v, half float64) []float64 {
 // writing the value down (judgement).
 const shareWritten = 0.25
 
-// misstated finds what an entry of value v may be where a right value, one carried from a
-// wrong entry or one that another slip gives was written down wrongly.
-func (s *state) misstated(q int, all []meant, v float64, singles, carried *table) (one, two []hit) {
+// misstated finds what an entry may be where a right value, one carried from a wrong
+// entry or one that another slip gives was written down wrongly.
+func (s *state) misstated(q int, all []meant, singles, carried *table) (one, two []met) {
 	quantity := &s.w.Lesson.Quantities[q]
 	rows := 0.0
 	for _, o := range s.w.Lesson.singlesOf(q).written {
 		rows += o.weight
 	}
 	ways := s.rightWays(q)
-	for _, m := range all {
-		weight := m.row.Prior * m.share
-		o := outcome{value: v, ids: m.row.alone, at: quantity.Name, written: true, of: m.reading.Value}
+	for i := range all {
+		m := &all[i]
+		weight, reach := m.row.Prior*m.share, reachOf(quantity, m.reading)
 		p := s.rightly(quantity, ways, m.reading)
-		if carried != nil && len(carried.cells) > 0 {
-			carried.near(m.reading.Value, reachOf(quantity, m.reading), func(c *cell) {
+		if len(carried.cells) > 0 {
+			carried.near(m.reading.Value, reach, func(c *cell) {
 				p += shareMiswritten * c.weight / carried.total * carried.likelihood(c, m.reading)
 			})
 		}
 		if p > 0 {
-			one = append(one, hit{p * weight / singles.total, o})
+			one = append(one, met{p: p * weight / singles.total, meant: m})
 		}
-		singles.near(m.reading.Value, reachOf(quantity, m.reading), func(c *cell) {
-			if singles.guesses[c.from].first.written {
+		singles.near(m.reading.Value, reach, func(c *cell) {
+			if singles.guesses[c.from].first.written || singles.onlyOf(c, m.row) {
 				return
 			}
-			p := c.weight / singles.total * singles.likelihood(c, m.reading)
-			if p <= 0 {
-				return
-			}
-			before := singles.outcome(c)
-			pair := o
-			pair.at, pair.ids = before.at, crossed(before.ids, m.row.alone)
-			pair.likely = joined(before.lead(), m.row.ID)
-			if len(pair.ids) > 0 {
-				two = append(two, hit{p * weight / rows, pair})
+			if p := c.weight / singles.total * singles.likelihood(c, m.reading); p > 0 {
+				two = append(two, met{p: p * weight / rows, meant: m, table: singles, cell: c})
 			}
 		})
 	}
 	return one, two
+}
+
+// onlyOf tells whether the guesses of a cell accuse of one row alone.
+func (t *table) onlyOf(c *cell, row *Slip) bool {
+	return !slices.ContainsFunc(t.guesses[c.from:c.to], func(g guess) bool {
+		return slices.ContainsFunc(g.first.ids, func(id string) bool { return id != row.ID })
+	})
+}
+
+// outcome is what it says that v was written for m: for a right value, or for what
+// a slip gives, where there is a cell of it.
+func (m *meant) outcome(q *Quantity, v float64, t *table, c *cell) outcome {
+	o := outcome{value: v, ids: m.row.alone, at: q.Name, written: true, of: m.reading.Value}
+	if c != nil {
+		before := t.outcome(c)
+		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.alone), joined(before.lead(), m.row.ID)
+	}
+	return o
 }
 
 // rightWay is what a route comes to for one who makes no slip.

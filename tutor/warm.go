@@ -34,18 +34,14 @@ func (w *Work) warm(q *Quantity, late func() bool) (made bool) {
 	defer done()
 	for _, piece := range []struct {
 		made bool
-		make func()
+		make func(q int) *table
 	}{
-		{s.tables[i] != nil, func() { s.outcomes(i) }},
-		{s.follows[i] != nil, func() { s.carriedTo(i) }},
-		{s.rounding != nil, func() { s.soon(i) }},
+		{s.tables[i] != nil, s.outcomes},
+		{s.follows[i] != nil, s.carriedTo},
+		{s.rounding != nil, s.soon},
 	} {
-		switch {
-		case piece.made:
-		case late():
+		if !piece.made && late() || !piece.make(i).blurAhead(late) {
 			return false
-		default:
-			piece.make()
 		}
 	}
 	return true

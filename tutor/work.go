@@ -20,6 +20,7 @@ type Work struct {
 	unread map[string]Reply    // quantity → its last entry, where that could not be read
 	states map[string]*state   // by quantity, as the work stands
 	kept   map[string][]*state // the last of each, whose tables may serve again
+	twos   []twice             // see together
 
 	changed []string // by the latest entry, or by taking it back
 	sketch  *Sketch  // see Sketch
