@@ -25,12 +25,13 @@ func (s *state) carried(q int) *table {
 	if s.wrong == 0 {
 		return s.newTable(q, out)
 	}
-	name := l.Quantities[q].Name
+	quantity := &l.Quantities[q]
+	name, same := quantity.Name, floorWork.of(quantity)
 	for j := range l.ready().routes[q] {
 		f := &l.prep.routes[q][j]
 		right := make([]float64, len(f.ways))
 		for k := range f.ways {
-			right[k] = f.ways[k].work(s.truth, &s.tape)
+			right[k] = f.ways[k].work(s.sound, &s.tape)
 		}
 		s.combine(f.reads, set(0).with(q), func(values []float64, rests set, inHead int, weight float64) {
 			if rests == 0 {
@@ -39,7 +40,7 @@ func (s *state) carried(q int) *table {
 			var start []float64
 			for k := range f.ways {
 				v := f.ways[k].work(values, &s.tape)
-				if math.IsNaN(v) || l.Quantities[q].gap(v, right[k]) <= l.Quantities[q].alike() { // what was wrong made no difference
+				if math.IsNaN(v) || quantity.gap(v, right[k]) <= same { // what was wrong made no difference
 					continue
 				}
 				if start == nil {

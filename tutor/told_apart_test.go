@@ -29,6 +29,7 @@ func TestMistakesToldApart(t *testing.T) {
 		{"a sine", "134.4 244 990 131", "gamma 67, R 945.6, alpha 0.1308", "inverse-missing", SlipFound},
 		{"a decimal point moved below zero", "360 12 240 284", "theta -210.7", "decimal-place", SlipFound},
 		{"three digits of a cosine: 54.62 · 0.391", "54.62 293 89.35 344", "F1x 21.4", "Px", EarlyRounding},
+		{"the obtuse angle, after a γ of the same sine", "340 25 610 118", "gamma 93, R 682.6, beta 116.8", "obtuse-assumed", SlipFound},
 		{"carried, and hardly off in itself", "97 82 408 46", "gamma 142, R 488.1, beta 30.98", "gamma", Carried},
 		{"carried further", "97 82 408 46", "gamma 142, R 488.1, beta 30.98, theta 51.02", "gamma", Carried},
 		{"right from a coarse entry, and far from right", "97 82 408 46", "R 488.1, beta 30.98", "P² + R²", EarlyRounding},
