@@ -4,6 +4,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"closingside/statics"
+	"closingside/tutor/entry"
 	"closingside/tutor/figure"
 )
 
@@ -35,7 +36,16 @@ func (w *Work) label(name string) figure.Label {
 	q := w.Lesson.Quantity(name)
 	l := figure.Symbol(q.Symbol.Letter, q.Symbol.Sub)
 	if a := w.Standing(name); !q.Given && a != nil && a.Verdict == Correct {
-		l = l.Is(w.Lesson.Show(q, a.Reading.Value, w.Settings.asked(q)))
+		l = l.Is(w.Lesson.Show(q, a.Reading.Value, w.asWritten(q, a.Reading)))
 	}
 	return l
+}
+
+// asWritten is the digits a right entry is shown to beside itself: those asked,
+// or as many more as were typed of those kept while working.
+func (w *Work) asWritten(q *Quantity, r entry.Reading) Digits {
+	d := w.Settings.asked(q)
+	d.Magnitude = max(d.Magnitude, min(r.Digits, w.Settings.Work.Magnitude))
+	d.Angle = max(d.Angle, min(r.Decimals, w.Settings.Work.Angle))
+	return d
 }

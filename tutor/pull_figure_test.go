@@ -56,3 +56,16 @@ func TestAnOpenDirectionIsDrawnOpen(t *testing.T) {
 	require.Equal(t, Correct, w.Enter(q.Name, l.right(q, w.Settings.asked(q))).Verdict)
 	assert.False(t, open())
 }
+
+// A figure shows a right entry with the digits it was typed with: 682.6 N beside
+// “682.6”, not 683 N.
+func TestAFigureShowsAnEntryAsItWasTyped(t *testing.T) {
+	for _, row := range []struct{ quantity, entry, shown string }{
+		{"R", "682.6", "682.6 N"}, {"R", "683 N", "683 N"}, {"R", "682.635 N", "682.6 N"}, {"theta", "88.17", "88.17°"}, {"theta", "88.2", "88.2°"},
+	} {
+		w := NewWork(barge(t), DefaultSettings())
+		require.Equal(t, Correct, w.Enter(row.quantity, row.entry).Verdict)
+		q := w.Lesson.Quantity(row.quantity)
+		assert.Equal(t, figure.Symbol(q.Symbol.Letter, q.Symbol.Sub).Is(row.shown), w.label(row.quantity), row.entry)
+	}
+}
