@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -106,27 +105,25 @@ func (w *Work) limitAt(q *Quantity, v float64) float64 {
 	return max(limit.rel*math.Abs(v), floorWork.rel*most, 3*w.Settings.asked(q).halfUnit(q.Dim, most))
 }
 
-// ofOneForce tells whether q is a component of a force whose magnitude and
-// direction are both given.
+// ofOneForce tells whether q is a component of a given force that follows from
+// givens alone: its direction is given, too, whichever way.
 func (l *Lesson) ofOneForce(q *Quantity) bool {
-	whole := l.wholeOf(q)
-	if whole == nil {
-		return false
-	}
-	direction := l.Quantity("theta" + strings.TrimPrefix(whole.Name, "F"))
-	if whole.Name == "R" {
-		direction = l.Quantity("theta")
-	}
-	return direction != nil && direction.Given
+	givens := l.ready().givens
+	return l.wholeOf(q) != nil && slices.ContainsFunc(l.prep.routes[l.index[q.Name]], func(f routeFacts) bool { return f.reads&^givens == 0 })
 }
 
 // scale is the force that a component is small or large against: its own where
-// that is given, otherwise the largest.
+// that is given, otherwise the largest. One that follows from its force alone is
+// measured by itself, unless it is nothing of it.
 func (w *Work) scale(q *Quantity) float64 {
-	if whole := w.Lesson.wholeOf(q); whole != nil {
-		return math.Abs(whole.True)
+	whole, size := w.Lesson.wholeOf(q), math.Abs(q.True)
+	switch {
+	case whole == nil:
+		return w.largest()
+	case w.Lesson.ofOneForce(q) && size > exactTerms*math.Abs(whole.True):
+		return size
 	}
-	return w.largest()
+	return math.Abs(whole.True)
 }
 
 // largest is the largest given magnitude.

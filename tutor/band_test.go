@@ -400,14 +400,20 @@ func TestRoundingOverAPowerOfTenIsNotRefused(t *testing.T) {
 	}
 }
 
-// A component that follows from its force alone is held to that force's size,
-// however large the others are.
-func TestASmallForcesComponentIsHeldToItsOwnSize(t *testing.T) {
-	l := solvedBy(t, missing("", force("A", "12 kip", "64 deg"), free("B"), required("1.5 kip", "-11 deg"))) // Ry = 1.5 sin(−11°) = −0.28621
+// A component that follows from its force alone is held to its own size: however
+// large the other forces are, and whichever way its direction is given.
+func TestAComponentOfOneForceIsHeldToItsOwnSize(t *testing.T) {
+	small := missing("", force("A", "12 kip", "64 deg"), free("B"), required("1.5 kip", "-11 deg")) // Ry = 1.5 sin(−11°) = −0.28621
+	upright := oneForce("", "F", "400 N", "89 deg above -x")                                        // Fx = −400 cos 89° = −6.9810
 	for _, row := range []struct {
-		entry string
-		right bool
-	}{{"-0.2862", true}, {"-0.286", true}, {"-0.2800", false}, {"-0.2916", false}, {"-0.2920", false}} {
-		assert.Equal(t, row.right, NewWork(l, DefaultSettings()).Enter("Ry", row.entry).Verdict == Correct, row.entry)
+		problem         Source
+		quantity, entry string
+		right           bool
+	}{
+		{small, "Ry", "-0.2862", true}, {small, "Ry", "-0.286", true}, {small, "Ry", "-0.2800", false}, {small, "Ry", "-0.2916", false}, {small, "Ry", "-0.2920", false},
+		{upright, "Fx", "-6.981", true}, {upright, "Fx", "-6.98", true}, {upright, "Fx", "-7.3", false},
+	} {
+		got := NewWork(solvedBy(t, row.problem), DefaultSettings()).Enter(row.quantity, row.entry)
+		assert.Equal(t, row.right, got.Verdict == Correct, row.entry)
 	}
 }

@@ -64,6 +64,18 @@ func (h *host) behave(change func(http.Handler) http.Handler) {
 	h.change = change
 }
 
+// engine has the host ask another whether it answers for the program, where it is
+// asked for that.
+func (h *host) engine(other func(w http.ResponseWriter) (answered bool)) {
+	h.behave(func(next http.Handler) http.Handler {
+		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+			if !strings.HasSuffix(r.URL.Path, ".wasm") || !other(w) {
+				next.ServeHTTP(w, r)
+			}
+		})
+	})
+}
+
 // newSite serves the page as published.
 func newSite(t testing.TB) *host {
 	t.Helper()

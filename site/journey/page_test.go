@@ -44,13 +44,9 @@ func TestFirstVisit(t *testing.T) {
 func TestContentBeforeTheEngine(t *testing.T) {
 	h := newSite(t)
 	arrive := make(chan struct{})
-	h.behave(func(next http.Handler) http.Handler {
-		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-			if strings.HasSuffix(r.URL.Path, ".wasm") {
-				<-arrive
-			}
-			next.ServeHTTP(w, r)
-		})
+	h.engine(func(http.ResponseWriter) bool {
+		<-arrive
+		return false
 	})
 	p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
 	p.home()
@@ -69,16 +65,12 @@ func TestContentBeforeTheEngine(t *testing.T) {
 func TestALinkShowsNoOtherProblems(t *testing.T) {
 	h := newSite(t)
 	arrive := make(chan int)
-	h.behave(func(next http.Handler) http.Handler {
-		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-			if strings.HasSuffix(r.URL.Path, ".wasm") {
-				if status := <-arrive; status != http.StatusOK {
-					w.WriteHeader(status)
-					return
-				}
-			}
-			next.ServeHTTP(w, r)
-		})
+	h.engine(func(w http.ResponseWriter) bool {
+		status := <-arrive
+		if status != http.StatusOK {
+			w.WriteHeader(status)
+		}
+		return status != http.StatusOK
 	})
 	p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
 	p.allow("engine:")
@@ -270,14 +262,9 @@ func TestEngineWillNotStart(t *testing.T) {
 	for name, answer := range rows {
 		t.Run(name, func(t *testing.T) {
 			h := newSite(t)
-			h.behave(func(next http.Handler) http.Handler {
-				return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-					if strings.HasSuffix(r.URL.Path, ".wasm") {
-						answer(w)
-						return
-					}
-					next.ServeHTTP(w, r)
-				})
+			h.engine(func(w http.ResponseWriter) bool {
+				answer(w)
+				return true
 			})
 			p := newVisitor(t, h, browser, chromedp.WithNewBrowserContext())
 			p.allow("engine:")
