@@ -42,6 +42,17 @@ var angleSlips = []Slip{
 		}
 		return nil
 	}},
+	{ID: "bracket-lost", Prior: 1.8, Rule: func(c *context, n expr.Node) []expr.Node { // 180° − (α + γ) without its bracket
+		if c.quantity.Dim != statics.DimAngle {
+			return nil
+		}
+		l, r, ok := bin(n, expr.OpSub)
+		full, first, two := bin(l, expr.OpSub)
+		if !ok || !two || !isDegrees(full, 180) {
+			return nil
+		}
+		return []expr.Node{expr.Add(l, r), expr.Add(expr.Sub(full, r), first)}
+	}},
 	{ID: "direction-for-angle", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		if l, r, ok := bin(n, expr.OpSub); ok && c.isDirection(l) && c.isDirection(r) {
 			return []expr.Node{l, r}

@@ -67,6 +67,12 @@ var equilibriumSlips = []Slip{
 		}
 		return nil
 	}},
+	{ID: "spring-multiplied", Prior: 0.7, Rule: func(c *context, n expr.Node) []expr.Node { // F = k·s, by definition
+		if force, by, ok := bin(n, expr.OpDiv); ok && c.isSpring(by) {
+			return one(expr.Mul(force, by))
+		}
+		return nil
+	}},
 	{ID: "sense-reversed", Prior: 3, Rule: func(c *context, n expr.Node) []expr.Node {
 		if c.quantity.Equation && c.isMagnitude(n) {
 			return one(expr.Neg{X: n})
@@ -81,6 +87,12 @@ var equilibriumSlips = []Slip{
 func (c *context) isGravity(n expr.Node) bool {
 	q := c.symbol(n)
 	return q != nil && q.Dim == statics.DimAcceleration
+}
+
+// isSpring tells whether n is what a spring is as stiff as, or strained by.
+func (c *context) isSpring(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && (q.Dim == statics.DimStiffness || q.Dim == statics.DimLength)
 }
 
 // isReeved tells whether n is the tension of a cable over a pulley, or a whole

@@ -1,7 +1,6 @@
 package tutor
 
 import (
-	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -114,12 +113,12 @@ var trigSlips = []Slip{
 }
 
 // divided is ratio-inverted where no fraction is written: the force over the
-// cosine for its component, or a stretch times the force.
+// cosine for its component, or a component times it for the force.
 var divided = Slip{ID: "ratio-inverted", Prior: 0.5, Rule: func(c *context, n expr.Node) []expr.Node {
 	if l, r, ok := bin(n, expr.OpMul); ok && c.ofComponent() && isForward(r) {
 		return one(expr.Div(l, r))
 	}
-	if l, r, ok := bin(n, expr.OpDiv); ok && c.isLone(l) && (isForward(r) || c.isStiffness(r)) {
+	if l, r, ok := bin(n, expr.OpDiv); ok && c.isLone(l) && isForward(r) {
 		return one(expr.Mul(l, r))
 	}
 	return nil
@@ -153,12 +152,6 @@ func (c *context) isLone(n expr.Node) bool {
 		n = x
 	}
 	return c.isMagnitude(n)
-}
-
-// isStiffness tells whether n is what a spring is as stiff as, or stretched by.
-func (c *context) isStiffness(n expr.Node) bool {
-	q := c.symbol(n)
-	return q != nil && q.Given && (q.Dim == statics.DimStiffness || q.Dim == statics.DimLength)
 }
 
 var otherKey = map[expr.Func]expr.Func{

@@ -41,6 +41,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	gripped := missing("", force("P", "400 N", "30 deg"), free("Q", "direction", "140 deg"), along("75 deg"))
 	pitched := atRest("", heldBy("T1 cable", "direction: 52 deg above -x"), heldBy("T2 cable", "direction: 3:4 up right"), heldBy("W weight", "force: 750 lb"))
 	split := oblique("", force("P", "590 lb", "86 deg"), axis("u", "50 deg"), axis("v", "122 deg"))
+	sprung := atRest("", heldBy("T cable", "direction: 35 deg above -x"), heldBy("S spring", "direction: 50 deg above +x", "stiffness: 4 kN/m"), heldBy("W weight", "force: 900 N"))
 	rows := []struct {
 		name    string
 		problem Source
@@ -48,6 +49,9 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		verdict Verdict
 		told    string // the ids of the first slip, where it is carried from, or what is rounded
 	}{
+		{"the bracket around two angles left out", leaning, "beta 45; gamma 87; alpha 222", SlipFound, "bracket-lost"},
+		{"the same, for the other angle", leaning, "beta 45; gamma 87; alpha 138", SlipFound, "bracket-lost"},
+		{"a stretch by its stiffness times the force", sprung, "F2 740.1; s2 2960400", SlipFound, "spring-multiplied"},
 		{"a force left out, entered as the resultant", three, "R 504.6", SlipFound, "term-missing"},
 		{"a force left out, entered as its direction", three, "theta -170.88", SlipFound, "term-missing"},
 		{"a force left out of a sum, its components entered", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.02", SlipFound, "term-missing"},

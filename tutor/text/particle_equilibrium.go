@@ -137,6 +137,8 @@ func init() {
 		"slip.tension-doubled.ask":      "A frictionless pulley only turns a cable. What is the tension on one side of it, when you know it on the other?",
 		"slip.tension-halved.title":     "the tension of a cable halved at a pulley",
 		"slip.tension-halved.ask":       "Does a cable share its tension between the two sides of a frictionless pulley, or is it the same on both?",
+		"slip.spring-multiplied.title":  "multiplied where the spring's law divides",
+		"slip.spring-multiplied.ask":    "A spring's force is its stiffness times its stretch. Put your {at} into that: does the force come out?",
 		"slip.sense-reversed.title":     "a force drawn against its sense",
 		"slip.sense-reversed.ask":       "Check the arrow of each force {where}: a cable pulls away from the particle, a strut pushes towards it. Do all of yours?",
 		"slip.shared-equally.title":     "the load shared equally between the supports",
