@@ -181,8 +181,18 @@ func (w *Work) entered(in *Quantity) (float64, bool) {
 	return 0, false
 }
 
-// asTyped takes every accepted entry as exact.
-func (w *Work) asTyped(in *Quantity) (float64, bool) { return 0, w.Found(in.Name) }
+// asHeld takes every accepted entry for what the calculator held when it was
+// typed: off by half a unit of its last digit, or of the last one asked.
+func (w *Work) asHeld(in *Quantity) (float64, bool) {
+	if !w.Found(in.Name) {
+		return 0, false
+	}
+	r := w.Standing(in.Name).Reading
+	if len(r.Halves) == 0 {
+		return 0, true
+	}
+	return min(r.Halves[0], w.Settings.asked(in).halfUnit(in.Dim, r.Value)), true
+}
 
 // sway is how far correct rounding of what is written on the way carries q
 // from what route j gives in env: each value worked out is off by at most half

@@ -108,8 +108,12 @@ func (w *Work) unrounded(r entry.Reading) bool {
 }
 
 // statedAs tells whether a number of an expression is stated, degrees written as
-// radians or gradians by mistake among them.
+// radians or gradians by mistake among them. One that a value on the way rounds
+// to is that value.
 func (w *Work) statedAs(r entry.Reading, l entry.Literal) bool {
+	if w.roundsOne(l) {
+		return false
+	}
 	if w.stated(l.Value) {
 		return true
 	}
@@ -117,6 +121,17 @@ func (w *Work) statedAs(r entry.Reading, l entry.Literal) bool {
 		return false
 	}
 	return w.stated(l.Value*math.Pi/180) || w.stated(l.Value/0.9)
+}
+
+// roundsOne tells whether a value worked out, with more digits, is written as l.
+func (w *Work) roundsOne(l entry.Literal) bool {
+	for i := range w.Lesson.Quantities {
+		q := &w.Lesson.Quantities[i]
+		if off := math.Abs(math.Abs(q.True) - l.Value); !q.Given && off <= l.Half && off > exactly*l.Value {
+			return true
+		}
+	}
+	return false
 }
 
 // stated tells whether v is a number of the statement, one miscopied from it,
@@ -136,8 +151,9 @@ func (w *Work) stated(v float64) bool {
 	return false
 }
 
-// follows is the route that gives v from accepted entries as typed, to within
-// the given half-width and the rounding on that route; −1 where none does.
+// follows is the route that gives v from accepted entries, as typed or as they
+// were held, to within the given half-width and the rounding on that route; −1
+// where none does.
 func (w *Work) follows(q *Quantity, v, half float64) int {
 	routes := w.Lesson.ready().routes[w.Lesson.index[q.Name]]
 	for j, route := range q.Routes {
@@ -151,7 +167,7 @@ func (w *Work) follows(q *Quantity, v, half float64) int {
 		if !entered || !accepted {
 			continue
 		}
-		sway := half + w.sway(q, j, w.own, w.entries(q, w.asTyped))
+		sway := half + w.sway(q, j, w.own, w.entries(q, w.asHeld))
 		if !w.byInverseSine(q, j) {
 			sway = min(sway, max(half, w.limit(q)))
 		}

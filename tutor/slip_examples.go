@@ -19,7 +19,7 @@ var slipExamples = map[string]Example{
 	"included-for-interior":     {Kind: "particle-equilibrium", Problem: 0, Quantity: "phi1", Wrong: "200.00 deg", Right: "120.00 deg"},
 	"complement-for-supplement": {Kind: "components", Problem: 3, Quantity: "theta", Wrong: "70.00 deg", Right: "160.00 deg"},
 	"angles-not-halved":         {Kind: "two-forces", Problem: 0, Quantity: "gamma", Wrong: "174.00 deg", Right: "87.00 deg"},
-	"bracket-lost":              {Kind: "oblique-components", Problem: 0, Quantity: "beta", Wrong: "170.00 deg", Right: "40.00 deg"},
+	"bracket-lost":              {Kind: "two-forces", Problem: 0, Quantity: "alpha", Wrong: "156.17 deg", Right: "29.83 deg"},
 	"directions-added":          {Kind: "two-forces", Problem: 0, Quantity: "phi", Wrong: "143.00 deg", Right: "93.00 deg"},
 	"direction-for-angle":       {Kind: "two-forces", Problem: 0, Quantity: "phi", Wrong: "25.00 deg", Right: "93.00 deg"},
 	"reflex-angle":              {Kind: "two-forces", Problem: 3, Quantity: "beta", Wrong: "319.55 deg", Right: "40.45 deg"},

@@ -1,0 +1,33 @@
+package tutor
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// What a learner goes on from need not be what stands written: the calculator
+// holds it with all its digits, and a formula is typed with a value that was
+// rounded, though it may also be a given with a digit left out.
+func TestWhatFollowsFromAValueHeldIsRight(t *testing.T) {
+	long := missing("", force("A", "760 N", "141 deg"), free("B", "magnitude", "840 N"), along("123 deg"))
+	even := missing("", force("A", "400 N", "23 deg"), free("B", "magnitude", "440 N"), along("68 deg"))
+	for _, row := range []struct {
+		problem      Source
+		before, q, v string
+		right        bool
+	}{
+		{long, "1526", "Rx", "-831.1", true},  // 1526 cos 123°
+		{long, "1526", "Rx", "-830.9", true},  // 1525.6 cos 123°
+		{long, "1526", "Rx", "-830.6", false}, // 1525.0 cos 123°
+		{even, "", "theta2", "68 + 40.00", true},
+		{even, "", "theta2", "68 + 40", true}, // α is 40.005°, and a given 400 N
+		{even, "", "theta2", "68 + 44", false},
+	} {
+		w := NewWork(solvedBy(t, row.problem), DefaultSettings())
+		if row.before != "" {
+			assert.Equal(t, Correct, w.Enter("R", row.before).Verdict)
+		}
+		assert.Equal(t, row.right, w.Enter(row.q, row.v).Verdict == Correct, row.v)
+	}
+}
