@@ -72,10 +72,9 @@ func (w *Work) Band(q *Quantity) Band {
 	return Band{q.True, max(min(half, cap), wide)}
 }
 
-// bandFor is the band for one entry: where it is written to the digits asked in
-// a unit of the learner's own, half a unit of those lies inside.
-func (w *Work) bandFor(q *Quantity, r entry.Reading) Band {
-	b := w.Band(q)
+// inUnit is the band b of q for one entry: where it is written to the digits asked
+// in a unit of the learner's own, half a unit of those lies inside.
+func (w *Work) inUnit(b Band, q *Quantity, r entry.Reading) Band {
 	u, ok := statics.UnitBySymbol(r.Unit)
 	if own := w.Lesson.UnitOf(q); ok && u.Dim == q.Dim && u.Factor != own.Factor {
 		ratio := own.Factor / u.Factor
