@@ -261,15 +261,14 @@ func sortPlaces(order []place) {
 	})
 }
 
-// absorb adds another way to the same value. Each id counts once.
+// absorb adds another way to the same value, but for its forms. Each id counts once.
 func (o *outcome) absorb(other *outcome) {
 	if o.likely = o.lead(); other.weight > o.weight {
 		o.likely = other.lead()
 	}
-	o.forms = append(slices.Clip(o.forms), other.forms...)
 	for _, id := range other.ids {
 		if !slices.Contains(o.ids, id) {
-			o.ids = append(slices.Clone(o.ids), id)
+			o.ids = append(slices.Clip(o.ids), id)
 			o.weight += other.weight / float64(len(other.ids))
 			slices.Sort(o.ids)
 		}
