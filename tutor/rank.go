@@ -99,7 +99,7 @@ func (w *Work) weigh(q *Quantity, r entry.Reading, more ...meant) weighed {
 	for _, g := range groups {
 		k.look(g)
 	}
-	one, two := s.misstated(i, all, groups[0].table, groups[1].table)
+	one, two := s.misstated(i, r, all, groups[0].table, groups[1].table)
 	k.add(groups[0].rate, one)
 	if r.Form == entry.Expression { // its form tells what was done
 		alone := k
