@@ -257,7 +257,10 @@ func jointly(q *Quantity, same []twice) outcome {
 	all := same[0].x.outcome(q, same[0].value)
 	all.ids = slices.Clone(all.ids)
 	most := same[0].p
-	for _, h := range same[1:] {
+	for i, h := range same[1:] {
+		if h.p <= most && slices.ContainsFunc(same[:i+1], func(o twice) bool { return o.x.saysLike(&h.x) }) {
+			continue // it tells nothing new
+		}
 		o := h.x.outcome(q, h.value)
 		if h.p > most && o.likely != "" {
 			all.likely, all.at = o.likely, o.at

@@ -151,7 +151,7 @@ func merge(q *Quantity, values []float64, of func(i int) outcome) []outcome {
 		}
 	}
 	sortPlaces(order)
-	out := make([]outcome, 0, len(order))
+	out := make([]outcome, 0, distinct(order, same))
 	for _, at := range order {
 		o := of(int(at.index))
 		o.raw, o.value = o.value, q.fold(o.value)
