@@ -86,8 +86,12 @@ func (s *state) tabulate(q int) []guess {
 		if in == q || s.standing.has(in) {
 			continue
 		}
+		plans := l.plans(q, in, s.standing)
+		if len(plans) == 0 { // nothing leads on from it
+			continue
+		}
 		wrong := s.slipsIn(in)
-		for i, plans := 0, l.plans(q, in, s.standing); i < len(plans); i++ {
+		for i := range plans {
 			if prep.givens.has(in) && len(plans[i].steps) > 1 && s.standing == 0 {
 				continue // a given misread from the start: see misread
 			}
