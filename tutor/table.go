@@ -36,8 +36,8 @@ type table struct {
 // cell is the guesses of one value.
 type cell struct {
 	value, weight float64
-	below         bool // an angle of the figure that comes out below zero
 	from, to      int32
+	below         bool // an angle of the figure that comes out below zero
 	blurred       bool // spread is worked out
 	spread        spread
 }
