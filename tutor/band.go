@@ -286,9 +286,10 @@ func (p inner) exact(d Digits) bool {
 // entered, otherwise by the widest of the ways a worked solution takes.
 func (w *Work) inHead(i int, on set, known entries) width {
 	in := &w.Lesson.Quantities[i]
-	switch off, ok := known.offset(in); {
-	case in.Given:
+	if in.Given {
 		return width{}
+	}
+	switch off, ok := known.offset(in); {
 	case ok:
 		return width{off, off * off}
 	case on.has(i):

@@ -167,6 +167,7 @@ func (s *state) misstated(q int, r entry.Reading, all []meant, singles, carried 
 		rows += o.weight
 	}
 	ways := s.rightWays(q)
+	two = make([]met, 0, len(all)) // about as many
 	for i := range all {
 		m := &all[i]
 		r := m.reading(r)
