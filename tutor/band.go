@@ -72,10 +72,9 @@ func (w *Work) Band(q *Quantity) Band {
 	return Band{q.True, max(min(half, cap), wide)}
 }
 
-// bandFor is the band for one entry: where it is written to the digits asked in
-// a unit of the learner's own, half a unit of those lies inside.
-func (w *Work) bandFor(q *Quantity, r entry.Reading) Band {
-	b := w.Band(q)
+// inUnit is the band b of q for one entry: where it is written to the digits asked
+// in a unit of the learner's own, half a unit of those lies inside.
+func (w *Work) inUnit(b Band, q *Quantity, r entry.Reading) Band {
 	u, ok := statics.UnitBySymbol(r.Unit)
 	if own := w.Lesson.UnitOf(q); ok && u.Dim == q.Dim && u.Factor != own.Factor {
 		ratio := own.Factor / u.Factor
@@ -297,9 +296,10 @@ func (p inner) exact(d Digits) bool {
 // entered, otherwise by the widest of the ways a worked solution takes.
 func (w *Work) inHead(i int, on set, known entries) width {
 	in := &w.Lesson.Quantities[i]
-	switch off, ok := known.offset(in); {
-	case in.Given:
+	if in.Given {
 		return width{}
+	}
+	switch off, ok := known.offset(in); {
 	case ok:
 		return width{off, off * off}
 	case on.has(i):

@@ -181,7 +181,7 @@ func (b *blurring) last(prog *expr.Program) drift {
 			d.add(slope, b.drifts[i])
 		case i >= 0 && b.s.standing.has(i):
 			d.add(slope, b.s.typedDrift(i, b.values[i]))
-		case i >= 0 && l.Quantities[i].Given, prog.Constant(p):
+		case i >= 0 && l.prep.givens.has(i), prog.Constant(p):
 		case i >= 0:
 			d.add(slope, l.prep.heads[i])
 		case p < prog.Len()-1: // the last is rounded as it is written
@@ -190,6 +190,9 @@ func (b *blurring) last(prog *expr.Program) drift {
 	}
 	return d
 }
+
+// came is the value of the formula that was just run.
+func (b *blurring) came(prog *expr.Program) float64 { return b.s.tape.Values[prog.Len()-1] }
 
 // inHead is how quantity i may be off when it is found rightly in the head, by
 // any of its routes as often as they are taken: by what is rounded on the way,

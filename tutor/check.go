@@ -78,16 +78,18 @@ func (w *Work) decideAs(q *Quantity, r *Reply) {
 // rightly from the learner's own accepted entries as typed. Where those were so
 // coarse that it lies beyond every limit, it was rounded (see onlyRounded).
 func (w *Work) right(q *Quantity, r entry.Reading) bool {
-	half := w.Settings.asked(q).halfUnit(q.Dim, r.Value)
-	if w.unrounded(r) {
+	half, exact := w.Settings.asked(q).halfUnit(q.Dim, r.Value), w.unrounded(r)
+	if exact {
 		half = exactly * math.Abs(r.Value)
 		if q.apart(r.Value, q.True) <= exactly*max(1, math.Abs(q.True)) {
 			return true
 		}
-	} else if w.followsEquations(q, r.Value, half) || w.bandFor(q, r).Holds(q, r.Value) {
+	}
+	band := w.Band(q)
+	if !exact && (w.followsEquations(q, r.Value, half) || w.inUnit(band, q, r).Holds(q, r.Value)) {
 		return true
 	}
-	return q.apart(r.Value, q.True) <= max(w.limit(q), w.Band(q).Half) && w.follows(q, r.Value, half) >= 0
+	return q.apart(r.Value, q.True) <= max(w.limit(q), band.Half) && w.follows(q, r.Value, half) >= 0
 }
 
 // unrounded tells whether an entry is an expression of givens and whole

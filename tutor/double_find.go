@@ -6,7 +6,6 @@ import (
 	"slices"
 
 	"closingside/statics"
-	"closingside/statics/expr"
 	"closingside/tutor/entry"
 )
 
@@ -46,12 +45,11 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		if x.base != nil {
 			from = x.base
 		}
-		copy(s.scratch, from)
-		v := x.comesTo(s.scratch, &s.tape)
+		v, off := x.work(s.follow(from))
 		if math.IsNaN(v) || quantity.gap(v, r.Value) > reach {
 			return
 		}
-		blur := x.drift(s.follow(from)).spread()
+		blur := off.spread()
 		p := s.w.likely(quantity, r, func(half float64) float64 {
 			return quantity.signed(r.Value, quantity.fold(v), quantity.below(v)) * s.habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
 		})
@@ -90,43 +88,14 @@ func (x *double) exact() bool {
 	return whole(x.first) && whole(x.second) && (x.v == nil || x.v.whole) && sums(x.plan) && sums(x.other)
 }
 
-// comesTo is what two slips come to from values, which it changes.
-func (x *double) comesTo(values []float64, tape *expr.Tape) float64 {
-	if x.plan == nil {
-		if x.copied != nil {
-			values[x.copied.index] = x.copied.value
-		}
-		return x.v.prog.Run(values, tape)
-	}
-	first := x.first.workedFrom(values, tape)
-	if x.second != nil {
-		return x.plan.join(x.other, values, first, x.second.workedFrom(values, tape), tape)
-	}
-	values[x.plan.at] = first
-	x.plan.middle(values, tape)
-	if x.v != nil {
-		return x.v.prog.Run(values, tape)
-	}
-	return x.plan.steps[len(x.plan.steps)-1].work(values, tape)
-}
-
-// workedFrom is what o comes to from values.
-func (o *outcome) workedFrom(values []float64, tape *expr.Tape) float64 {
-	if o.copied != nil {
-		right := values[o.copied.index]
-		values[o.copied.index] = o.copied.value
-		defer func() { values[o.copied.index] = right }()
-	}
-	return o.prog.Run(values, tape)
-}
-
-// drift is how what two slips come to from the values in b may be off.
-func (x *double) drift(b *blurring) drift {
+// work is what two slips come to from the values in b, and how that may be off.
+func (x *double) work(b *blurring) (v float64, d drift) {
 	if x.plan == nil {
 		if x.copied != nil {
 			b.values[x.copied.index] = x.copied.value
 		}
-		return b.last(x.v.prog)
+		d = b.last(x.v.prog)
+		return b.came(x.v.prog), d
 	}
 	first := b.begin(x.first)
 	var second begun
@@ -144,9 +113,12 @@ func (x *double) drift(b *blurring) drift {
 		b.middle(x.other)
 	}
 	if x.v != nil {
-		return b.last(x.v.prog)
+		d = b.last(x.v.prog)
+		return b.came(x.v.prog), d
 	}
-	return b.last(x.plan.steps[len(x.plan.steps)-1].prog)
+	last := &x.plan.steps[len(x.plan.steps)-1]
+	d = b.last(last.prog)
+	return last.ran(b.values, &b.s.tape), d
 }
 
 // begun is the wrong value that a plan begins with.
@@ -162,7 +134,7 @@ func (b *blurring) begin(o *outcome) begun {
 		defer func() { b.values[o.copied.index] = right }()
 	}
 	d := b.last(o.prog)
-	return begun{b.s.tape.Values[o.prog.Len()-1], d}
+	return begun{b.came(o.prog), d}
 }
 
 func (b *blurring) take(p *plan, from begun) {
@@ -285,7 +257,10 @@ func jointly(q *Quantity, same []twice) outcome {
 	all := same[0].x.outcome(q, same[0].value)
 	all.ids = slices.Clone(all.ids)
 	most := same[0].p
-	for _, h := range same[1:] {
+	for i, h := range same[1:] {
+		if h.p <= most && slices.ContainsFunc(same[:i+1], func(o twice) bool { return o.x.saysLike(&h.x) }) {
+			continue // it tells nothing new
+		}
 		o := h.x.outcome(q, h.value)
 		if h.p > most && o.likely != "" {
 			all.likely, all.at = o.likely, o.at

@@ -86,8 +86,12 @@ func (s *state) tabulate(q int) []guess {
 		if in == q || s.standing.has(in) {
 			continue
 		}
+		plans := l.plans(q, in, s.standing)
+		if len(plans) == 0 { // nothing leads on from it
+			continue
+		}
 		wrong := s.slipsIn(in)
-		for i, plans := 0, l.plans(q, in, s.standing); i < len(plans); i++ {
+		for i := range plans {
 			if prep.givens.has(in) && len(plans[i].steps) > 1 && s.standing == 0 {
 				continue // a given misread from the start: see misread
 			}
@@ -261,15 +265,14 @@ func sortPlaces(order []place) {
 	})
 }
 
-// absorb adds another way to the same value. Each id counts once.
+// absorb adds another way to the same value, but for its forms. Each id counts once.
 func (o *outcome) absorb(other *outcome) {
 	if o.likely = o.lead(); other.weight > o.weight {
 		o.likely = other.lead()
 	}
-	o.forms = append(slices.Clip(o.forms), other.forms...)
 	for _, id := range other.ids {
 		if !slices.Contains(o.ids, id) {
-			o.ids = append(slices.Clone(o.ids), id)
+			o.ids = append(slices.Clip(o.ids), id)
 			o.weight += other.weight / float64(len(other.ids))
 			slices.Sort(o.ids)
 		}

@@ -184,16 +184,17 @@ func (h habit) chance(q *Quantity, v, half, x float64, s spread, exact bool) flo
 	case exact:
 		return within(d <= half*(1+1e-9))
 	case q.unrounded(v, half):
-		return s.worked(q, v, half, x)
+		return s.worked(q, v, half, x, typed(q, v, x, half))
 	}
-	inside, full := typed(q, v, x, half), s.worked(q, v, half, x)
+	inside := typed(q, v, x, half)
+	full := s.worked(q, v, half, x, inside)
 	return h.full*full + h.four*blurred(d, half, s.four, inside) + h.three*blurred(d, half, s.three, inside)
 }
 
 // worked is how likely x is to be typed as v ± half by who keeps all digits: worked
-// from the entries before as they were typed, or as the calculator holds them.
-func (s spread) worked(q *Quantity, v, half, x float64) float64 {
-	full := typed(q, v, x, half)
+// from the entries before as they were typed, which full is the likelihood of, or as
+// the calculator holds them.
+func (s spread) worked(q *Quantity, v, half, x, full float64) float64 {
 	if s.shift == 0 && s.held == 0 {
 		return full
 	}

@@ -11,12 +11,12 @@ import (
 // leading is the power of ten of v's first significant digit: 2 for 682.6.
 // Zero counts as 1 (power 0).
 func leading(v float64) int {
-	if v == 0 || math.IsNaN(v) || math.IsInf(v, 0) {
+	size := math.Abs(v)
+	if size == 0 || !(size <= math.MaxFloat64) {
 		return 0
 	}
-	size := math.Abs(v)
-	_, two := math.Frexp(size)
-	n := (two - 1) * 1233 >> 12 // of 2^(two−1), as log₁₀ 2 is near 1233/4096
+	two := int(math.Float64bits(size)>>52) - 1023 // the power of two, by the exponent of IEEE 754
+	n := two * 1233 >> 12                         // log₁₀ 2 is near 1233/4096
 	if size >= pow10(n+1) {
 		n++
 	}

@@ -81,12 +81,9 @@ func (w *Work) weigh(q *Quantity, r entry.Reading, more ...meant) weighed {
 	}
 	r = q.anyWriting(r)
 	all := append(w.meanings(q, r), more...)
-	s, i := w.now(q), w.Lesson.index[q.Name]
-	if s.standing == 0 && !w.equationStands() { // as on an empty sheet
-		var done func()
-		s, done = w.Lesson.blank(q, w.Settings)
-		defer done()
-	}
+	s, done := w.asItStands(q)
+	defer done()
+	i := w.Lesson.index[q.Name]
 	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, s.carriedTo(i)}, {rateRounding, s.near(i, r)}}
 	if len(groups[1].table.cells) > 0 { // most learners go on with what they wrote
 		for g := range groups {
@@ -99,7 +96,7 @@ func (w *Work) weigh(q *Quantity, r entry.Reading, more ...meant) weighed {
 	for _, g := range groups {
 		k.look(g)
 	}
-	one, two := s.misstated(i, all, groups[0].table, groups[1].table)
+	one, two := s.misstated(i, r, all, groups[0].table, groups[1].table)
 	k.add(groups[0].rate, one)
 	if r.Form == entry.Expression { // its form tells what was done
 		alone := k
@@ -112,6 +109,17 @@ func (w *Work) weigh(q *Quantity, r entry.Reading, more ...meant) weighed {
 	k.add(rateTwo*shareWritten, two)
 	k.addTwice(rateTwo*(1-shareWritten), s.together(i, r))
 	return k.shares()
+}
+
+// asItStands is the state of the work for weighing an entry for q: on a sheet that is
+// as good as empty, the lesson's own. done gives it free.
+func (w *Work) asItStands(q *Quantity) (s *state, done func()) {
+	if len(w.latest) > 0 {
+		if s = w.now(q); s.standing != 0 || w.equationStands() {
+			return s, func() {}
+		}
+	}
+	return w.Lesson.blank(q, w.Settings)
 }
 
 // finestAngle is how closely an angle of a degree or more is compared with what

@@ -79,8 +79,12 @@ func (s *state) early(q int) *table {
 		if in == q || s.w.Lesson.ready().givens.has(in) || s.standing.has(in) {
 			continue
 		}
+		plans := s.w.Lesson.plans(q, in, s.standing)
+		if len(plans) == 0 { // nothing leads on from it
+			continue
+		}
 		wrong := s.roundedIn(in)
-		for i, plans := 0, s.w.Lesson.plans(q, in, s.standing); i < len(plans); i++ {
+		for i := range plans {
 			if plans[i].blunt() {
 				continue
 			}

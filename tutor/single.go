@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 )
 
 // What one slip in the finding of a quantity itself makes of it.
@@ -150,12 +151,13 @@ func merge(q *Quantity, values []float64, of func(i int) outcome) []outcome {
 		}
 	}
 	sortPlaces(order)
-	out := make([]outcome, 0, len(order))
+	out := make([]outcome, 0, distinct(order, same))
 	for _, at := range order {
 		o := of(int(at.index))
 		o.raw, o.value = o.value, q.fold(o.value)
 		if n := len(out); n > 0 && o.value-out[n-1].value <= same && q.below(o.raw) == q.below(out[n-1].raw) {
 			out[n-1].absorb(&o)
+			out[n-1].forms = append(slices.Clip(out[n-1].forms), o.forms...)
 			continue
 		}
 		out = append(out, o)

@@ -35,8 +35,8 @@ func (w *Work) now(q *Quantity) *state {
 	if s := w.states[q.Name]; s != nil {
 		return s
 	}
-	n := len(w.Lesson.Quantities)
-	s := &state{w: w, own: w.Lesson.truths(), truth: w.Lesson.truths(), sound: w.Lesson.truths(), direct: make([][]outcome, n), tables: make([]*table, n), scratch: make([]float64, n)}
+	n, truth := len(w.Lesson.Quantities), w.Lesson.truths()
+	s := &state{w: w, own: slices.Clone(truth), truth: truth, sound: slices.Clone(truth), direct: make([][]outcome, n), tables: make([]*table, n), scratch: make([]float64, n)}
 	for i := range w.Lesson.Quantities {
 		o := &w.Lesson.Quantities[i]
 		v, ok := w.typed(o.Name)

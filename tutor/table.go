@@ -36,8 +36,8 @@ type table struct {
 // cell is the guesses of one value.
 type cell struct {
 	value, weight float64
-	below         bool // an angle of the figure that comes out below zero
 	from, to      int32
+	below         bool // an angle of the figure that comes out below zero
 	blurred       bool // spread is worked out
 	spread        spread
 }
@@ -149,9 +149,22 @@ func (t *table) outcome(c *cell) outcome {
 			break
 		}
 	}
-	all.value, all.weight = c.value, c.weight
+	all.value, all.weight, all.forms = c.value, c.weight, t.forms(c)
 	all.start = t.s.values(&all)
 	all.unentered = t.unentered(c)
+	return all
+}
+
+// forms lists the formulas behind the guesses of a cell.
+func (t *table) forms(c *cell) []form {
+	ways, n := t.guesses[c.from:c.to], 0
+	for i := range ways {
+		n += len(ways[i].first.forms)
+	}
+	all := make([]form, 0, n)
+	for i := range ways {
+		all = append(all, ways[i].first.forms...)
+	}
 	return all
 }
 

@@ -14,9 +14,17 @@ import (
 
 // meant is a value that may have been meant, and the slip in writing it down.
 type meant struct {
-	row     *Slip
-	reading entry.Reading
-	share   float64 // of the row's ways to write it wrongly
+	row    *Slip
+	value  float64
+	halves []float64 // as of a reading
+	share  float64   // of the row's ways to write it wrongly
+}
+
+// reading is an entry, read as r, as it would be read with what was meant in its
+// place.
+func (m *meant) reading(r entry.Reading) entry.Reading {
+	r.Value, r.Halves = m.value, m.halves
+	return r
 }
 
 // meanings lists what may have been meant by an entry for q. A direction is
@@ -50,10 +58,7 @@ func (w *Work) prefixed(q *Quantity, r entry.Reading) []meant {
 	}
 	var all []meant
 	for _, factor := range []float64{1000, 0.001} {
-		m := meant{slipByID("prefix"), r, 0.5}
-		m.reading.Value *= factor
-		m.reading.Halves = []float64{w.formulaHalf(q, m.reading)}
-		all = append(all, m)
+		all = append(all, meant{slipByID("prefix"), r.Value * factor, []float64{w.formulaHalf(q, r)}, 0.5})
 	}
 	return all
 }
@@ -69,23 +74,17 @@ func (w *Work) overTurn(q *Quantity, r entry.Reading) []meant {
 	swaps := unswapped(r.Value, r.Halves[0])
 	for _, v := range swaps {
 		if math.Abs(v) < 360 {
-			m := meant{slipByID("digits-swapped"), r, 1 / float64(len(swaps))}
-			m.reading.Value = v
-			all = append(all, m)
+			all = append(all, meant{slipByID("digits-swapped"), v, r.Halves, 1 / float64(len(swaps))})
 		}
 	}
-	r.Value /= 10
-	r.Halves = w.scaled(q, r.Value, r.Halves, 0.1)
-	return append(all, meant{slipByID("decimal-place"), r, 0.5})
+	v := r.Value / 10
+	return append(all, meant{slipByID("decimal-place"), v, w.scaled(q, v, r.Halves, 0.1), 0.5})
 }
 
 func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
 	all := make([]meant, 0, 12)
 	add := func(id string, v, factor, share float64) {
-		m := meant{slipByID(id), r, share}
-		m.reading.Value = v
-		m.reading.Halves = w.scaled(q, v, r.Halves, math.Abs(factor))
-		all = append(all, m)
+		all = append(all, meant{slipByID(id), v, w.scaled(q, v, r.Halves, math.Abs(factor)), share})
 	}
 	v := r.Value
 	if q.Dim != statics.DimAngle {
@@ -159,32 +158,34 @@ func unswapped(v, half float64) []float64 {
 // writing the value down (judgement).
 const shareWritten = 0.25
 
-// misstated finds what an entry may be where a right value, one carried from a wrong
+// misstated finds what an entry read as r may be where a right value, one carried from a wrong
 // entry or one that another slip gives was written down wrongly.
-func (s *state) misstated(q int, all []meant, singles, carried *table) (one, two []met) {
+func (s *state) misstated(q int, r entry.Reading, all []meant, singles, carried *table) (one, two []met) {
 	quantity := &s.w.Lesson.Quantities[q]
 	rows := 0.0
 	for _, o := range s.w.Lesson.singlesOf(q).written {
 		rows += o.weight
 	}
 	ways := s.rightWays(q)
+	two = make([]met, 0, len(all)) // about as many
 	for i := range all {
 		m := &all[i]
-		weight, reach := m.row.Prior*m.share, reachOf(quantity, m.reading)
-		p := s.rightly(quantity, ways, m.reading)
+		r := m.reading(r)
+		weight, reach := m.row.Prior*m.share, reachOf(quantity, r)
+		p := s.rightly(quantity, ways, r)
 		if len(carried.cells) > 0 {
-			carried.near(m.reading.Value, reach, func(c *cell) {
-				p += shareMiswritten * c.weight / carried.total * carried.likelihood(c, m.reading)
+			carried.near(m.value, reach, func(c *cell) {
+				p += shareMiswritten * c.weight / carried.total * carried.likelihood(c, r)
 			})
 		}
 		if p > 0 {
 			one = append(one, met{p: p * weight / singles.total, meant: m})
 		}
-		singles.near(m.reading.Value, reach, func(c *cell) {
-			if singles.guesses[c.from].first.written || singles.onlyOf(c, m.row) {
+		singles.near(m.value, reach, func(c *cell) {
+			if singles.guesses[c.from].first.written {
 				return
 			}
-			if p := c.weight / singles.total * singles.likelihood(c, m.reading); p > 0 {
+			if p := c.weight / singles.total * singles.likelihood(c, r); p > 0 && !singles.onlyOf(c, m.row) {
 				two = append(two, met{p: p * weight / rows, meant: m, table: singles, cell: c})
 			}
 		})
@@ -202,7 +203,7 @@ func (t *table) onlyOf(c *cell, row *Slip) bool {
 // outcome is what it says that v was written for m: for a right value, or for what
 // a slip gives, where there is a cell of it.
 func (m *meant) outcome(q *Quantity, v float64, t *table, c *cell) outcome {
-	o := outcome{value: v, ids: m.row.alone, at: q.Name, written: true, of: m.reading.Value}
+	o := outcome{value: v, ids: m.row.alone, at: q.Name, written: true, of: m.value}
 	if c != nil {
 		before := t.outcome(c)
 		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.alone), joined(before.lead(), m.row.ID)

@@ -97,7 +97,7 @@ func (p *Program) Constant(place int) bool { return p.steps[place].what == const
 
 // Symbol is the index of the symbol at a place, or −1 where there is none.
 func (p *Program) Symbol(place int) int {
-	if s := p.steps[place]; s.what == loadStep {
+	if s := &p.steps[place]; s.what == loadStep {
 		return int(s.a)
 	}
 	return -1

@@ -55,7 +55,7 @@ func (p *parser) raised(word *token, inverse *bool) *token {
 		if !ok {
 			p.peek().fail("function-power", "function", word.fn.name)
 		}
-		t = token{kind: tSuper, span: t.through(p.tokens[p.pos-1].span), exp: number{value: n}}
+		t = token{kind: tSuper, span: t.through(p.tokens[p.pos-1].span), num: number{value: n}}
 	case t.is('-'):
 		// sin-1(0.5), as ⁻¹ comes out of a copy. Nobody means the sine of −1°
 		// times what follows.
@@ -79,7 +79,7 @@ func (p *parser) raised(word *token, inverse *bool) *token {
 	default:
 		return nil
 	}
-	if v := t.exp.value; v == -1 {
+	if v := t.num.value; v == -1 {
 		if *inverse {
 			t.fail("function-power", "function", word.fn.name)
 		}

@@ -13,6 +13,10 @@ import (
 // takes about sixty.
 const maxRunes = 400
 
+// usualTokens is room for the tokens of a value with its unit and what may stand
+// around it.
+const usualTokens = 6
+
 // kind is the kind of a token.
 type kind uint8
 
@@ -43,12 +47,11 @@ type token struct {
 	kind kind
 	span
 	op    rune         // tOp
-	num   number       // tNumber
+	num   number       // tNumber; tSuper: its value, never exact to a digit
 	unit  statics.Unit // tUnit
 	name  string       // tName: canonical
 	typed string       // as typed
 	fn    function     // tFunc
-	exp   number       // tSuper: its value, never exact to a digit
 }
 
 // is reports whether t is the operator op.
@@ -76,7 +79,7 @@ func newLexer(s string, words *Vocabulary) *lexer {
 	if n := utf8.RuneCountInString(s); n > maxRunes {
 		span{maxRunes, n}.fail("too-long", "limit", strconv.Itoa(maxRunes))
 	}
-	x := &lexer{source: []rune(s), runes: foldAll(s), words: words}
+	x := &lexer{source: []rune(s), runes: foldAll(s), words: words, tokens: make([]token, 0, usualTokens)}
 	x.trim()
 	return x
 }
@@ -184,7 +187,7 @@ func (x *lexer) superscript(from int) {
 	digits := 0
 	if sign < 0 && x.at(0) == '1' && !isDigit(x.at(1)) && x.previous(tFunc) { // tan⁻1, half raised
 		x.pos++
-		x.emit(from, token{kind: tSuper, exp: number{value: -1}})
+		x.emit(from, token{kind: tSuper, num: number{value: -1}})
 		return
 	}
 	for ; digits < 3 && x.superDigit() >= 0; digits++ {
@@ -195,7 +198,7 @@ func (x *lexer) superscript(from int) {
 		x.pos = max(x.pos, from+1)
 		x.spanFrom(from).fail("superscript", "typed", x.typed(from))
 	}
-	x.emit(from, token{kind: tSuper, exp: number{value: sign * v}})
+	x.emit(from, token{kind: tSuper, num: number{value: sign * v}})
 }
 
 // superDigit is the value of the raised digit at hand, or −1.

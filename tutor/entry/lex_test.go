@@ -24,7 +24,7 @@ func (t token) String() string {
 	case tOp:
 		s += " " + string(t.op)
 	case tSuper:
-		s += " " + number6(t.exp.value)
+		s += " " + number6(t.num.value)
 	}
 	return s
 }

@@ -297,8 +297,8 @@ func (p *parser) power() expr.Node {
 
 // exponent is the tree of a raised number. It is exact.
 func (p *parser) exponent(t token) expr.Node {
-	p.leaves = append(p.leaves, leaf{span: t.span, num: t.exp, scale: 1})
-	return expr.N(t.exp.value)
+	p.leaves = append(p.leaves, leaf{span: t.span, num: t.num, scale: 1})
+	return expr.N(t.num.value)
 }
 
 // doubts notes something that reads well but hardly says what was meant.

@@ -77,6 +77,9 @@ func (x *lexer) summed() bool {
 // 682-683, 682.6 +- 0.5. As a difference or a sum neither makes sense.
 func ranged(tokens []token) {
 	const narrow, little = 1.02, 0.05
+	if len(tokens) < 4 { // two values and a sign, and the end
+		return
+	}
 	all := slices.DeleteFunc(slices.Clone(tokens[:len(tokens)-1]), func(t token) bool { return t.kind == tUnit })
 	n := len(all)
 	if n < 3 || n > 4 || all[0].kind != tNumber || all[n-1].kind != tNumber {
@@ -217,7 +220,7 @@ func (x *lexer) braced() bool {
 
 // bareUnits takes the brackets off a unit behind a value: 682.6 (N).
 func bareUnits(tokens []token) []token {
-	var out []token
+	out := tokens[:0]
 	for i := 0; i < len(tokens); i++ {
 		if i > 0 && i+2 < len(tokens) && tokens[i].kind == tOpen && tokens[i+1].kind == tUnit && tokens[i+2].kind == tClose {
 			switch tokens[i-1].kind {

@@ -187,7 +187,7 @@ func sides(tokens []token, sc *Scope) (left, right []token, equation bool) {
 // squared reports whether a side is the square of a name.
 func squared(side []token) bool {
 	n := len(side)
-	return n > 2 && side[0].kind == tName && (n == 3 && side[1].kind == tSuper && side[1].exp.value == 2 ||
+	return n > 2 && side[0].kind == tName && (n == 3 && side[1].kind == tSuper && side[1].num.value == 2 ||
 		n == 4 && side[1].is('^') && side[2].kind == tNumber && side[2].num.value == 2)
 }
 
@@ -239,13 +239,14 @@ func said(all [][]token) [][]token {
 	return some
 }
 
-// cut cuts the tokens at every equals sign; each side keeps an end.
+// cut cuts the tokens at every equals sign; each side has an end in the place of
+// the sign behind it.
 func cut(tokens []token) [][]token {
 	var all [][]token
 	for from, i := 0, 0; i < len(tokens); i++ {
-		if t := tokens[i]; t.is('=') || t.kind == tEnd {
-			side := append(slices.Clone(tokens[from:i]), token{kind: tEnd, span: span{t.from, t.to}})
-			all, from = append(all, side), i+1
+		if t := &tokens[i]; t.is('=') || t.kind == tEnd {
+			*t = token{kind: tEnd, span: t.span}
+			all, from = append(all, tokens[from:i+1:i+1]), i+1
 		}
 	}
 	return all
