@@ -71,7 +71,7 @@ func (p *Program) compile(n Node, of symbols, site int) (place int32, next int) 
 	case Fn:
 		s.kind, s.key, s.mode = keyStep, t.Func, t.Mode
 		s.a, next = p.compile(t.X, of, next)
-		s.angle = t.Func.inverse()
+		s.angle = t.Func.inverse() || t.Func == FnAbs && p.steps[s.a].angle
 	default:
 		_, angle := n.(Ang)
 		s = step{kind: constStep, value: Eval(n, nil), angle: angle}
