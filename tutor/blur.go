@@ -220,13 +220,11 @@ func (l *Lesson) byRoute(i, j int, on set) drift {
 	for _, in := range f.inner {
 		d.round(in.slope, in.value, in.dim)
 	}
-	k := 0
-	f.reads.each(func(from int) {
-		if route := l.firstRoute(from, on); route >= 0 {
-			d.add(f.slopes[k], l.byRoute(from, route, on.with(from)))
+	for _, in := range f.inputs {
+		if route := l.firstRoute(in.quantity, on); route >= 0 {
+			d.add(in.slope, l.byRoute(in.quantity, route, on.with(in.quantity)))
 		}
-		k++
-	})
+	}
 	d.round(1, q.True, q.Dim)
 	return d
 }

@@ -31,6 +31,11 @@ type Route struct {
 	Tree      expr.Node // the formula for this sketch, signs already chosen
 }
 
+// fits tells whether the route may be taken where a method is asked for.
+func (r *Route) fits(m Method) bool {
+	return m == AnyMethod || r.Method == AnyMethod || r.Method == m
+}
+
 // Pair names two equations, or one and "" where a single one does. Empty where
 // there are none.
 type Pair [2]string
