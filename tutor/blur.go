@@ -183,7 +183,7 @@ func (b *blurring) last(prog *expr.Program) drift {
 			d.add(slope, b.s.typedDrift(i, b.values[i]))
 		case i >= 0 && l.Quantities[i].Given, prog.Constant(p):
 		case i >= 0:
-			d.add(slope, l.prep.heads[i])
+			d.add(slope, l.prep.drifts[i])
 		case p < prog.Len()-1: // the last is rounded as it is written
 			d.round(slope, v, dimensionAt(prog, p))
 		}
@@ -191,10 +191,10 @@ func (b *blurring) last(prog *expr.Program) drift {
 	return d
 }
 
-// inHead is how quantity i may be off when it is found rightly in the head, by
+// driftInHead is how quantity i may be off when it is found rightly in the head, by
 // any of its routes as often as they are taken: by what is rounded on the way,
 // and its own value. What a route reads is found by the first route to it.
-func (l *Lesson) inHead(i int) drift {
+func (l *Lesson) driftInHead(i int) drift {
 	var all drift
 	on, sum := set(0).with(i), 0.0
 	for j := range l.prep.routes[i] {

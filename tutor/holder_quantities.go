@@ -173,12 +173,12 @@ func (s *rest) routes(h *holder, q *Quantity) {
 	}
 	if other != nil {
 		q.Twin = "F" + other.n
-		q.Solves = Pair{"sumx", "sumy"}
+		q.Solves = [2]string{"sumx", "sumy"}
 		add("eliminate", "eliminate", ByComponents, solution(s.x, s.y, q.Name, q.Twin))
 	} else if alone[0] != nil {
-		q.Solves = Pair{"sumx", ""}
+		q.Solves = [2]string{"sumx", ""}
 	} else {
-		q.Solves = Pair{"sumy", ""}
+		q.Solves = [2]string{"sumy", ""}
 	}
 	q.Mistakes = s.mistaken(h)
 	add("from-x", "from-sum-x", ByComponents, alone[0])
@@ -263,7 +263,7 @@ func (s *rest) components(h *holder) []Quantity {
 		name := "F" + h.n + axis
 		means := expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
 		qs = append(qs, Quantity{Name: name, Symbol: expr.Symbol{Letter: sym.Letter, Sub: sym.Sub + axis, Spoken: sym.Spoken + " " + axis},
-			Dim: statics.DimForce, Signed: true, True: []float64{v.X, v.Y}[i], Means: means, Solves: Pair{"sum" + axis, ""},
+			Dim: statics.DimForce, Signed: true, True: []float64{v.X, v.Y}[i], Means: means, Solves: [2]string{"sum" + axis, ""},
 			Routes: []Route{
 				{"from-sum", "from-sum-" + axis, ByComponents, solution(tree, nil, name, "")},
 				{"resolve", "resolve", ByComponents, means}}})

@@ -12,13 +12,11 @@ import (
 type prepared struct {
 	routes   [][]routeFacts // by quantity, by route
 	onward   [][]formula    // by quantity, see Quantity.Onward
-	made     []sync.Once    // of singles
 	singles  []singles      // by quantity, see singlesOf
-	paired   []sync.Once    // of pairs
-	pairs    [][]variant    // by quantity: two slips in one formula, see pairsIn
+	twice    []twiceSlipped // by quantity, see slippedTwice
 	doubles  []doubles      // by quantity: two slips together
 	wrong    []wrongStep    // by quantity
-	heads    []drift        // by quantity, see inHead
+	drifts   []drift        // by quantity, see driftInHead
 	upstream []set          // by quantity: what it may be worked from
 	givens   set
 	modes    []mode
@@ -84,7 +82,7 @@ func (l *Lesson) ready() *prepared {
 			panic("tutor: a lesson of more than 64 quantities")
 		}
 		n := len(l.Quantities)
-		p := &prepared{made: make([]sync.Once, n), singles: make([]singles, n), paired: make([]sync.Once, n), pairs: make([][]variant, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
+		p := &prepared{singles: make([]singles, n), twice: make([]twiceSlipped, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
@@ -104,7 +102,7 @@ func (l *Lesson) ready() *prepared {
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
 		l.prep = p
 		for i := range l.Quantities {
-			p.heads = append(p.heads, l.inHead(i))
+			p.drifts = append(p.drifts, l.driftInHead(i))
 			p.upstream = append(p.upstream, p.above(i))
 		}
 	})

@@ -118,8 +118,8 @@ func unitsNamed(symbols string) []statics.Unit {
 }
 
 // refuse is a reason why a problem of this kind can't be worked.
-func (s *rest) refuse(key string, pairs ...string) error {
-	return errors.New(text.Say(s.problem.Kind.Name+".refuse."+key, pairs...))
+func (s *rest) refuse(key string, holes ...string) error {
+	return errors.New(text.Say(s.problem.Kind.Name+".refuse."+key, holes...))
 }
 
 // coherent is how many units of mass times acceleration make the unit of force.

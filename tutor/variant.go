@@ -189,7 +189,7 @@ func (l *Lesson) apply(s Slip, q *Quantity, tree expr.Node) []expr.Node {
 // each visits the trees that s makes of tree, a formula for q, and tells how
 // many alternatives there are at the same place, which share the row's prior.
 func (l *Lesson) each(s Slip, q *Quantity, tree expr.Node, visit func(t expr.Node, alternatives int)) {
-	if (q.Equation || q.Solves != Pair{}) && isCosineRow(s.ID) { // products of cosines there are no cross terms
+	if (q.Equation || q.Solves[0] != "") && isCosineRow(s.ID) { // products of cosines there are no cross terms
 		return
 	}
 	c := &context{lesson: l, quantity: q}

@@ -61,9 +61,9 @@ func join(areas []map[string]string) map[string]string {
 }
 
 // Say is the sentence under key, with each hole {name} filled by the value
-// that follows name in pairs. Values are put in as they are: a value that
+// that follows its name in holes. Values are put in as they are: a value that
 // holds braces is not read again. An unknown key is returned as it is.
-func Say(key string, pairs ...string) string {
+func Say(key string, holes ...string) string {
 	s, ok := sentences[key]
 	if !ok {
 		if Strict {
@@ -71,11 +71,11 @@ func Say(key string, pairs ...string) string {
 		}
 		return key
 	}
-	if len(pairs)%2 != 0 {
+	if len(holes)%2 != 0 {
 		if Strict {
 			panic("text: name without a value: " + key)
 		}
-		pairs = pairs[:len(pairs)-1]
+		holes = holes[:len(holes)-1]
 	}
 	var b strings.Builder
 	for {
@@ -86,15 +86,15 @@ func Say(key string, pairs ...string) string {
 			return b.String()
 		}
 		b.WriteString(before)
-		b.WriteString(fill(key, name, pairs))
+		b.WriteString(fill(key, name, holes))
 		s = after
 	}
 }
 
-func fill(key, name string, pairs []string) string {
-	for i := 0; i < len(pairs); i += 2 {
-		if pairs[i] == name {
-			return pairs[i+1]
+func fill(key, name string, holes []string) string {
+	for i := 0; i < len(holes); i += 2 {
+		if holes[i] == name {
+			return holes[i+1]
 		}
 	}
 	if Strict {
