@@ -35,15 +35,6 @@ var Strict bool
 // sentences is every area in one map.
 var sentences = join(areas)
 
-// List is a list of things in a sentence: "A, B and C".
-func List(things []string) string {
-	n := len(things)
-	if n < 2 {
-		return strings.Join(things, "")
-	}
-	return Say("list.last", "before", strings.Join(things[:n-1], ", "), "last", things[n-1])
-}
-
 // add puts a kind's sentences to the others.
 func add(area map[string]string) { sentences = join([]map[string]string{sentences, area}) }
 
@@ -79,9 +70,8 @@ func Say(key string, holes ...string) string {
 	}
 	var b strings.Builder
 	for {
-		before, rest, open := strings.Cut(s, "{")
-		name, after, closed := strings.Cut(rest, "}")
-		if !open || !closed {
+		before, name, after, ok := cutHole(s)
+		if !ok {
 			b.WriteString(s)
 			return b.String()
 		}
@@ -91,6 +81,14 @@ func Say(key string, holes ...string) string {
 	}
 }
 
+// cutHole cuts a sentence at its first hole; ok is false where it has none.
+func cutHole(s string) (before, name, after string, ok bool) {
+	before, rest, open := strings.Cut(s, "{")
+	name, after, closed := strings.Cut(rest, "}")
+	return before, name, after, open && closed
+}
+
+// fill is what fills the hole called name.
 func fill(key, name string, holes []string) string {
 	for i := 0; i < len(holes); i += 2 {
 		if holes[i] == name {
@@ -101,6 +99,15 @@ func fill(key, name string, holes []string) string {
 		panic("text: nothing for {" + name + "} of " + key)
 	}
 	return "{" + name + "}"
+}
+
+// List is a list of things in a sentence: "A, B and C".
+func List(things []string) string {
+	n := len(things)
+	if n < 2 {
+		return strings.Join(things, "")
+	}
+	return Say("list.last", "before", strings.Join(things[:n-1], ", "), "last", things[n-1])
 }
 
 // Has reports whether there is a sentence under key.
@@ -123,9 +130,8 @@ func Keys() []string { return slices.Sorted(maps.Keys(sentences)) }
 func Holes(key string) []string {
 	var names []string
 	for s := sentences[key]; ; {
-		_, rest, open := strings.Cut(s, "{")
-		name, after, closed := strings.Cut(rest, "}")
-		if !open || !closed {
+		_, name, after, ok := cutHole(s)
+		if !ok {
 			return names
 		}
 		if !slices.Contains(names, name) {
