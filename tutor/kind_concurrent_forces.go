@@ -16,11 +16,7 @@ import (
 // summing components.
 var concurrentForces = Kind{
 	Name: "concurrent-forces",
-	Groups: []Group{{Key: "forces", Min: 2, Max: 6, Fields: []FieldSpec{
-		{Key: "name", Is: NameField, Example: "P"},
-		{Key: "magnitude", Is: ForceField, Example: "340 N"},
-		{Key: "direction", Is: DirectionField, Example: "25 deg"},
-	}}},
+	Groups: []Group{{Key: "forces", Min: 2, Max: 6, Fields: forceFields("340 N", "25 deg")}},
 	Build:  buildConcurrentForces,
 	Scenes: scenesConcurrentForces,
 	Sketch: sketchForces,
