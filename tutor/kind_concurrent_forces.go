@@ -15,7 +15,7 @@ import (
 // concurrentForces is the resultant of two to six forces at one point, by
 // summing components.
 var concurrentForces = Kind{
-	Name: "concurrent-forces",
+	Name:   "concurrent-forces",
 	Groups: []Group{{Key: "forces", Min: 2, Max: 6, Fields: forceFields("340 N", "25 deg")}},
 	Build:  buildConcurrentForces,
 	Scenes: scenesConcurrentForces,
