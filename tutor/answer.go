@@ -95,15 +95,15 @@ func (w *Work) settleAs(q *Quantity, r, before *Reply) bool {
 	if !r.Asked || r.Chosen != Unsaid || before.Chosen == Unsaid {
 		return false
 	}
-	place := func(s Suspect, pair [2]Suspect) int {
-		return slices.IndexFunc(pair[:], func(o Suspect) bool { return o.Likely == s.Likely && o.At == s.At })
+	place := func(s Suspect, rivals [2]Suspect) int {
+		return slices.IndexFunc(rivals[:], func(o Suspect) bool { return o.Likely == s.Likely && o.At == s.At })
 	}
-	if place(r.pair[0], before.pair) < 0 || place(r.pair[1], before.pair) < 0 {
+	if place(r.rivals[0], before.rivals) < 0 || place(r.rivals[1], before.rivals) < 0 {
 		return false
 	}
 	c := before.Chosen
 	if c != Neither {
-		c = First + Choice(place(before.pair[c-First], r.pair))
+		c = First + Choice(place(before.rivals[c-First], r.rivals))
 	}
 	w.settle(q, r, c)
 	return true
@@ -111,8 +111,8 @@ func (w *Work) settleAs(q *Quantity, r, before *Reply) bool {
 
 // askOrSettle asks which of two rivals it was, unless that was said before.
 func (w *Work) askOrSettle(q *Quantity, r *Reply) {
-	r.pair = [2]Suspect(r.Slips[:2])
-	r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.pair[0], r.pair[1]), true
+	r.rivals = [2]Suspect(r.Slips[:2])
+	r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.rivals[0], r.rivals[1]), true
 	w.settled(q, r)
 }
 

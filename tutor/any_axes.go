@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"closingside/statics"
@@ -54,69 +55,53 @@ func (l *Lesson) size(i int) float64 {
 	return math.Abs(v)
 }
 
-// freed is the slopes and the values worked out of route j of quantity i along
-// the axes that make the most of a rounding.
-func (l *Lesson) freed(i, j int, f *routeFacts) (slopes []float64, worked []inner) {
-	q, tree := &l.Quantities[i], l.Quantities[i].Routes[j].Tree
-	slopes, k := make([]float64, len(f.slopes)), 0
-	by := map[int]float64{}
-	f.reads.each(func(in int) { by[in] = f.slopes[k]; k++ })
-	k = 0
-	f.reads.each(func(in int) {
-		slopes[k] = by[in]
-		if m := l.mate(in); m >= 0 && f.reads.has(m) { // their slopes turn with the axes as a vector does
-			slopes[k] = math.Hypot(by[in], by[m]) / math.Sqrt2
+// alongAnyAxes is the sensitivity of route j of quantity i along the axes that
+// make the most of a rounding, s being that along the axes as they are.
+func (l *Lesson) alongAnyAxes(i, j int, s sensitivity) sensitivity {
+	worst := sensitivity{slices.Clone(s.inputs), l.largestInner(i, j, s.inner)}
+	for k, in := range s.inputs {
+		m := l.mate(in.quantity)
+		if other := slices.IndexFunc(s.inputs, func(o input) bool { return o.quantity == m }); other >= 0 { // their slopes turn with the axes as a vector does
+			worst.inputs[k].slope = math.Hypot(in.slope, s.inputs[other].slope) / math.Sqrt2
 		}
-		k++
-	})
-	worked = l.largestInner(i, j, f.inner)
+	}
 	whole := false // an angle is brought to the range wanted on the way
-	n := 0
-	for _, p := range expr.Trace(tree, l.Truth) {
-		switch p.Node.(type) {
-		case expr.Sym, expr.Num, expr.Ang, expr.Pi:
-			continue
-		}
-		if p.Site == 0 {
-			continue
-		}
-		worked[n] = l.freedInner(p, worked[n])
-		whole = whole || worked[n].dim == statics.DimAngle
-		n++
+	for k := range worst.inner {
+		worst.inner[k] = l.atWorst(worst.inner[k])
+		whole = whole || worst.inner[k].dim == statics.DimAngle
 	}
-	if q.Dim == statics.DimAngle && !whole && l.readsAxes(f.reads) {
-		worked = append(worked, inner{dim: statics.DimAngle, value: q.True, slope: 1})
+	q := &l.Quantities[i]
+	if q.Dim == statics.DimAngle && !whole && l.readsAxes(s.inputs) {
+		worst.inner = append(worst.inner, inner{dim: statics.DimAngle, value: q.True, slope: 1})
 	}
-	return slopes, worked
+	return worst
 }
 
-// readsAxes tells whether some of reads lie as the axes do: a component, or a
+// readsAxes tells whether some of the inputs lie as the axes do: a component, or a
 // direction that is found.
-func (l *Lesson) readsAxes(reads set) bool {
-	found := false
-	reads.each(func(i int) {
-		in := &l.Quantities[i]
-		found = found || !in.Given && (in.Turns || l.mate(i) >= 0)
+func (l *Lesson) readsAxes(inputs []input) bool {
+	return slices.ContainsFunc(inputs, func(in input) bool {
+		q := &l.Quantities[in.quantity]
+		return !q.Given && (q.Turns || l.mate(in.quantity) >= 0)
 	})
-	return found
 }
 
-// freedInner is a value worked out of components where the axes lie at the
+// atWorst is a value worked out of components where the axes lie at the
 // worst: the square of the whole force; a ratio of components of 1, the angle
 // being 45°, where its digits are worth most of the angle.
-func (l *Lesson) freedInner(p expr.Point, in inner) inner {
+func (l *Lesson) atWorst(in inner) inner {
 	of := func(n expr.Node) (i, mate int) {
 		if s, ok := n.(expr.Sym); ok {
 			return l.index[s.Name], l.mate(l.index[s.Name])
 		}
 		return -1, -1
 	}
-	if x, y, ok := bin(p.Node, expr.OpPow); ok {
+	if x, y, ok := bin(in.node, expr.OpPow); ok {
 		if i, m := of(x); m >= 0 && y == expr.N(2) {
 			in.value = l.size(i) * l.size(i)
 		}
 	}
-	if x, y, ok := bin(p.Node, expr.OpDiv); ok {
+	if x, y, ok := bin(in.node, expr.OpDiv); ok {
 		i, m := of(x)
 		if o, _ := of(y); m >= 0 && o == m && in.slope > 0 {
 			v := l.Quantities[i].True / l.Quantities[m].True
@@ -130,7 +115,7 @@ func (l *Lesson) freedInner(p expr.Point, in inner) inner {
 // as it becomes along some axis: the length of the vector that it makes with
 // what the other component works out.
 func (l *Lesson) largestInner(i, j int, worked []inner) []inner {
-	all := append([]inner{}, worked...)
+	all := slices.Clone(worked)
 	m := l.mate(i)
 	if m < 0 {
 		return all
@@ -139,7 +124,7 @@ func (l *Lesson) largestInner(i, j int, worked []inner) []inner {
 	if other == nil {
 		return all
 	}
-	_, _, across := l.slopes(other.Tree)
+	across := l.sensitivity(other.Tree).inner
 	if len(across) != len(all) {
 		return all
 	}

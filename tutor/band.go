@@ -54,7 +54,7 @@ func (w *Work) Band(q *Quantity) Band {
 	}
 	cap, wide := max(w.limit(q), half), 0.0
 	for j := range q.Routes {
-		if m := q.Routes[j].Method; w.Settings.Method != AnyMethod && m != AnyMethod && m != w.Settings.Method {
+		if !q.Routes[j].fits(w.Settings.Method) {
 			continue
 		}
 		r := w.sway(q, j, w.Lesson.Truth, w.entries(q, w.entered))
@@ -164,12 +164,12 @@ type entries struct {
 
 func (w *Work) entries(q *Quantity, of offset) entries { return entries{of, w.free(q)} }
 
-// worked is the slopes and the values worked out of a route.
-func (e entries) worked(f *routeFacts) ([]float64, []inner) {
+// sensitivity is that of a route, along the axes it may have been worked by.
+func (e entries) sensitivity(f *routeFacts) sensitivity {
 	if e.free {
-		return f.freeSlopes, f.free
+		return f.anyAxes
 	}
-	return f.slopes, f.inner
+	return f.sensitivity
 }
 
 // entered is how far an accepted entry is from the truth.
@@ -203,14 +203,12 @@ func (w *Work) sway(q *Quantity, j int, env expr.Env, known entries) float64 {
 	f := &w.Lesson.ready().routes[i][j]
 	on := set(0).with(i)
 	if f.crest == nil {
-		slopes, worked := known.worked(f)
-		return w.sum(f.reads, slopes, w.asEntered(q.Routes[j].Tree, f.reads, worked), on, known).half()
+		return w.sum(w.asEntered(known.sensitivity(f)), on, known).half()
 	}
 	x := expr.Eval(f.crest.sine, env)
-	off := w.sum(f.crest.reads, f.crest.slopes, w.asEntered(f.crest.sine, f.crest.reads, f.crest.inner), on, known)
+	off := w.sum(w.asEntered(f.crest.sensitivity), on, known)
 	off.add(1, w.Settings.Work.halfUnit(statics.DimRatio, min(x, nearOne)))
-	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
-	return max(angle(x+off.half())-angle(x), angle(x)-angle(x-off.half()))
+	return inverseSineOff(x, off.half())
 }
 
 // width gathers rounding errors, each anywhere within its half-width: their
@@ -231,32 +229,32 @@ func (a *width) add(slope, half float64) {
 func (a width) half() float64 { return min(a.sum, sigmas*math.Sqrt(a.variance)) }
 
 // sum adds what the inputs and the values worked out may each be off.
-func (w *Work) sum(reads set, slopes []float64, worked []inner, on set, known entries) width {
+func (w *Work) sum(s sensitivity, on set, known entries) width {
 	var all width
-	for _, p := range worked {
+	for _, p := range s.inner {
 		if p.exact(w.Settings.Work) {
 			continue
 		}
 		all.add(p.slope, w.Settings.Work.halfUnit(p.dim, p.value))
 	}
-	k := 0
-	reads.each(func(i int) {
-		in := w.inHead(i, on, known)
-		all.sum += slopes[k] * in.sum
-		all.variance += slopes[k] * slopes[k] * in.variance
-		k++
-	})
+	for _, in := range s.inputs {
+		off := w.offInput(in.quantity, on, known)
+		all.sum += in.slope * off.sum
+		all.variance += in.slope * in.slope * off.variance
+	}
 	return all
 }
 
-// asEntered is what is worked out in tree, each value at the larger of what it
+// asEntered is a sensitivity with each value worked out at the larger of what it
 // is about the true values and about the learner's own accepted ones: there it
 // may have one digit more before the point, and so be rounded more coarsely.
-func (w *Work) asEntered(tree expr.Node, reads set, worked []inner) []inner {
-	found := false
-	(reads &^ w.Lesson.ready().givens).each(func(i int) { found = found || w.Found(w.Lesson.Quantities[i].Name) })
-	if !found {
-		return worked
+func (w *Work) asEntered(s sensitivity) sensitivity {
+	found := func(in input) bool {
+		q := &w.Lesson.Quantities[in.quantity]
+		return !q.Given && w.Found(q.Name)
+	}
+	if !slices.ContainsFunc(s.inputs, found) {
+		return s
 	}
 	own := func(name string) float64 {
 		if w.Found(name) {
@@ -264,37 +262,22 @@ func (w *Work) asEntered(tree expr.Node, reads set, worked []inner) []inner {
 		}
 		return w.Lesson.Truth(name)
 	}
-	all, i := slices.Clone(worked), 0
-	for _, p := range expr.Trace(tree, own) {
-		switch p.Node.(type) {
-		case expr.Sym, expr.Num, expr.Ang, expr.Pi:
+	s.inner = slices.Clone(s.inner)
+	for i := range s.inner {
+		p := &s.inner[i]
+		if p.node == nil {
 			continue
 		}
-		if p.Site == 0 {
-			continue
+		if v := belowOne(p.node, expr.Eval(p.node, own)); math.Abs(v) > math.Abs(p.value) {
+			p.value = v
 		}
-		if v := belowOne(p.Node, p.Value); math.Abs(v) > math.Abs(all[i].value) {
-			all[i].value = v
-		}
-		i++
 	}
-	return all
+	return s
 }
 
-// exact tells whether a value worked out leaves nothing to round: 2·501 = 1002
-// has its digits all written, and next to cos 90° = 0 whatever is written of
-// it is close.
-func (p inner) exact(d Digits) bool {
-	v := p.value
-	if math.Abs(v) == nearOne {
-		v = 1
-	}
-	return p.fixed && math.Abs(d.roundTo(p.dim, v)-v) <= 1e-12*math.Abs(v) || p.dim != statics.DimAngle && math.Abs(p.value) < 1e-9
-}
-
-// inHead is how far an input may rightly be off: as known where it was
+// offInput is how far an input may rightly be off: as known where it was
 // entered, otherwise by the widest of the ways a worked solution takes.
-func (w *Work) inHead(i int, on set, known entries) width {
+func (w *Work) offInput(i int, on set, known entries) width {
 	in := &w.Lesson.Quantities[i]
 	if in.Given {
 		return width{}
@@ -311,8 +294,7 @@ func (w *Work) inHead(i int, on set, known entries) width {
 		if !f.taken {
 			continue
 		}
-		slopes, worked := known.worked(f)
-		if one := w.sum(f.reads, slopes, worked, on.with(i), known); one.half() > widest.half() {
+		if one := w.sum(known.sensitivity(f), on.with(i), known); one.half() > widest.half() {
 			widest = one
 		}
 	}

@@ -183,7 +183,7 @@ func (b *blurring) last(prog *expr.Program) drift {
 			d.add(slope, b.s.typedDrift(i, b.values[i]))
 		case i >= 0 && l.prep.givens.has(i), prog.Constant(p):
 		case i >= 0:
-			d.add(slope, l.prep.heads[i])
+			d.add(slope, l.prep.drifts[i])
 		case p < prog.Len()-1: // the last is rounded as it is written
 			d.round(slope, v, dimensionAt(prog, p))
 		}
@@ -194,10 +194,10 @@ func (b *blurring) last(prog *expr.Program) drift {
 // came is the value of the formula that was just run.
 func (b *blurring) came(prog *expr.Program) float64 { return b.s.tape.Values[prog.Len()-1] }
 
-// inHead is how quantity i may be off when it is found rightly in the head, by
+// driftInHead is how quantity i may be off when it is found rightly in the head, by
 // any of its routes as often as they are taken: by what is rounded on the way,
 // and its own value. What a route reads is found by the first route to it.
-func (l *Lesson) inHead(i int) drift {
+func (l *Lesson) driftInHead(i int) drift {
 	var all drift
 	on, sum := set(0).with(i), 0.0
 	for j := range l.prep.routes[i] {
@@ -223,13 +223,11 @@ func (l *Lesson) byRoute(i, j int, on set) drift {
 	for _, in := range f.inner {
 		d.round(in.slope, in.value, in.dim)
 	}
-	k := 0
-	f.reads.each(func(from int) {
-		if route := l.firstRoute(from, on); route >= 0 {
-			d.add(f.slopes[k], l.byRoute(from, route, on.with(from)))
+	for _, in := range f.inputs {
+		if route := l.firstRoute(in.quantity, on); route >= 0 {
+			d.add(in.slope, l.byRoute(in.quantity, route, on.with(in.quantity)))
 		}
-		k++
-	})
+	}
 	d.round(1, q.True, q.Dim)
 	return d
 }

@@ -15,8 +15,8 @@ import (
 // BranchSlip is the slip of an entry that belongs to the other of two solutions.
 const BranchSlip = "branches-mixed"
 
-// pair ties two lessons of one problem together.
-func (l *Lesson) pair(other *Lesson) {
+// tie ties two lessons of one problem together.
+func (l *Lesson) tie(other *Lesson) {
 	l.Other, other.Other = other, l
 	for i := range l.Quantities {
 		a, b := &l.Quantities[i], other.Quantity(l.Quantities[i].Name)

@@ -33,7 +33,7 @@ func (s *state) carried(q int) *table {
 		for k := range f.ways {
 			right[k] = f.ways[k].work(s.sound, &s.tape)
 		}
-		s.combine(f.reads, set(0).with(q), func(values []float64, rests set, inHead int, weight float64) {
+		s.combine(f.reads, set(0).with(q), func(values []float64, rests set, steps int, weight float64) {
 			if rests == 0 {
 				return
 			}
@@ -47,7 +47,7 @@ func (s *state) carried(q int) *table {
 					start = slices.Clone(values)
 				}
 				o := &outcome{value: v, ids: carriedIDs, at: name, from: s.first(rests), prog: f.prog, start: start}
-				out = append(out, guess{value: v, weight: weight * math.Pow(perStepInHead, float64(inHead)) * f.ways[k].share(), first: o})
+				out = append(out, guess{value: v, weight: weight * math.Pow(perStepInHead, float64(steps)) * f.ways[k].share(), first: o})
 			}
 		})
 	}

@@ -23,7 +23,7 @@ type doubles struct {
 	total  float64   // of the weights where nothing is entered
 
 	// What the list is of.
-	pairs, variants []variant
+	twice, variants []variant // what two slips, and one, make of a formula for the quantity
 	misread         []misreading
 	copied          []copiedOnce
 	ways            []way
@@ -60,7 +60,7 @@ type listed struct {
 type sortOfDouble uint8
 
 const (
-	inOne       sortOfDouble = iota // formula: first is of pairs
+	inOne       sortOfDouble = iota // formula: first is of twice
 	fromMisread                     // first is of misread, second of variants
 	fromCopied                      // first is of copied
 	inFirst                         // of a way's steps: first is of what two slips make of it
@@ -75,7 +75,7 @@ func (d *doubles) open(x *listed) double {
 	var wrong *wrongStep
 	switch x.sort {
 	case inOne:
-		o.v = &d.pairs[x.first]
+		o.v = &d.twice[x.first]
 	case fromMisread:
 		m := &d.misread[x.first]
 		o.first, o.base, o.v = &m.outcome, m.truth, &d.variants[x.second]
@@ -138,12 +138,12 @@ func (d *doubles) forget() {
 	d.stop()
 	d.goOn, d.stop = nil, nil
 	d.uses, d.total = nil, 0
-	d.pairs, d.variants, d.misread, d.copied, d.ways = nil, nil, nil, nil, nil
+	d.twice, d.variants, d.misread, d.copied, d.ways = nil, nil, nil, nil, nil
 }
 
-// pairable tells whether v is one slip, and not too rare to be thought of with
+// joinable tells whether v is one slip, and not too rare to be thought of with
 // another.
-func (v *variant) pairable() bool { return len(v.forms) > 0 && !v.lone }
+func (v *variant) joinable() bool { return len(v.forms) > 0 && !v.lone }
 
 // apartFrom tells whether o and another slip can be told by their names.
 func (o *outcome) apartFrom(ids []string) bool {

@@ -43,7 +43,7 @@ func (m *doubler) wrongIn(in int) *wrongStep {
 // list tells whether the list is whole.
 func (m *doubler) list() bool {
 	d := m.d
-	d.pairs, d.variants, d.misread, d.copied = m.l.pairsIn(m.q), m.l.variantsOf(m.q), m.l.misreadings(), m.copiedIn(m.q)
+	d.twice, d.variants, d.misread, d.copied = m.l.slippedTwice(m.q), m.l.variantsOf(m.q), m.l.misreadings(), m.copiedIn(m.q)
 	m.inOne()
 	m.fromMisread()
 	m.fromCopied()
@@ -62,8 +62,8 @@ func (m *doubler) list() bool {
 
 // inOne lists two slips in the last formula.
 func (m *doubler) inOne() {
-	for i := range m.d.pairs {
-		if p := &m.d.pairs[i]; p.prior >= leastDouble {
+	for i := range m.d.twice {
+		if p := &m.d.twice[i]; p.prior >= leastDouble {
 			m.add(listed{sort: inOne, first: int32(i)}, p.prog.Run(m.s.own, &m.s.tape), p.prior, 0)
 		}
 	}
@@ -76,7 +76,7 @@ func (m *doubler) fromMisread() {
 		mis := &m.d.misread[i]
 		for k := range m.d.variants {
 			v := &m.d.variants[k]
-			if w := mis.outcome.weight * v.prior; w >= leastDouble && v.pairable() && mis.outcome.apartFrom(v.ids) {
+			if w := mis.outcome.weight * v.prior; w >= leastDouble && v.joinable() && mis.outcome.apartFrom(v.ids) {
 				m.add(listed{sort: fromMisread, first: int32(i), second: int32(k)}, v.prog.Run(mis.truth, &m.s.tape), w, v.reads&^m.l.prep.givens)
 			}
 		}
@@ -173,7 +173,7 @@ func (m *doubler) copiedIn(q int) []copiedOnce {
 			values[g] = to
 			at := &place{to, int32(g)}
 			for k := range variants {
-				if v := &variants[k]; v.pairable() && v.reads.has(g) && v.id != row.ID {
+				if v := &variants[k]; v.joinable() && v.reads.has(g) && v.id != row.ID {
 					out = append(out, copiedOnce{v, at, v.prog.Run(values, &m.s.tape), v.prior * row.Prior / float64(len(all))})
 				}
 			}
@@ -189,10 +189,10 @@ func (m *doubler) twiceIn(q int) []outcome {
 	if quantity.Given || quantity.Equation {
 		return nil
 	}
-	pairs, copied := m.l.pairsIn(q), m.copiedIn(q)
+	twice, copied := m.l.slippedTwice(q), m.copiedIn(q)
 	var all []prediction
-	for i := range pairs {
-		all = m.s.predict(all, quantity, &pairs[i], ofEntries)
+	for i := range twice {
+		all = m.s.predict(all, quantity, &twice[i], ofEntries)
 	}
 	var values []float64
 	for i := range all {
@@ -238,7 +238,7 @@ func (m *doubler) inLast(at int) {
 		for k := range m.d.variants {
 			v := &m.d.variants[k]
 			w := o.weight * v.prior * p.weight
-			if w >= leastDouble && v.route == last.route && v.pairable() && v.reads&p.found != 0 && o.apartFrom(v.ids) {
+			if w >= leastDouble && v.route == last.route && v.joinable() && v.reads&p.found != 0 && o.apartFrom(v.ids) {
 				m.add(listed{sort: inLast, way: int16(at), first: int32(i), second: int32(k)}, v.prog.Run(values, &m.s.tape), w, p.found&^m.l.prep.givens)
 			}
 		}

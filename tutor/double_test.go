@@ -19,9 +19,9 @@ func TestTwoSlipsEqualToOneAreToldWithIt(t *testing.T) {
 	ids := r.Slips[0].IDs
 	assert.Contains(t, ids, "directions-added")
 	assert.Contains(t, ids, "included-for-interior+negative-axis", "180° − (180° − 25° − 118°)")
-	first := slices.IndexFunc(ids, isPair)
-	assert.Equal(t, -1, slices.IndexFunc(ids[first:], func(id string) bool { return !isPair(id) }), "single slips first: %v", ids)
-	assert.False(t, isPair(r.Slips[0].Likely))
+	first := slices.IndexFunc(ids, isDouble)
+	assert.Equal(t, -1, slices.IndexFunc(ids[first:], func(id string) bool { return !isDouble(id) }), "single slips first: %v", ids)
+	assert.False(t, isDouble(r.Slips[0].Likely))
 	for _, s := range r.Slips[1:] {
 		for _, id := range s.IDs {
 			assert.NotContains(t, ids, id, "told once")
@@ -29,7 +29,7 @@ func TestTwoSlipsEqualToOneAreToldWithIt(t *testing.T) {
 	}
 }
 
-func isPair(id string) bool { return strings.Contains(id, "+") }
+func isDouble(id string) bool { return strings.Contains(id, "+") }
 
 // The lists of several quantities rest on the same pairs, and may be made at a
 // time (go test -race).

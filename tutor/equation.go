@@ -69,8 +69,8 @@ func (w *Work) accept(q *Quantity, r *Reply, v *view, e *balance) {
 }
 
 // unlike is the verdict on an equation that nothing explains.
-func (w *Work) unlike(q *Quantity, r *Reply, key string, pairs ...string) {
-	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say(key, pairs...)
+func (w *Work) unlike(q *Quantity, r *Reply, key string, holes ...string) {
+	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say(key, holes...)
 	w.escalate(q, r)
 }
 

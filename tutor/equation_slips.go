@@ -185,7 +185,7 @@ func (w *Work) singles() []wrongEquation {
 
 // doubles lists what two slips make of them.
 func (w *Work) doubles() []wrongEquation {
-	return w.Lesson.wrongEquations(func(i int) []variant { return w.Lesson.pairsIn(i) })
+	return w.Lesson.wrongEquations(w.Lesson.slippedTwice)
 }
 
 func (l *Lesson) wrongEquations(of func(quantity int) []variant) []wrongEquation {

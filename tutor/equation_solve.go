@@ -218,7 +218,7 @@ func (l *Lesson) system(q *Quantity) (x, y expr.Node, other string) {
 }
 
 // solves tells whether q is the solution of sums.
-func (q *Quantity) solves() bool { return q.Solves != Pair{} || q.Sums[0] != nil }
+func (q *Quantity) solves() bool { return q.Solves[0] != "" || q.Sums[0] != nil }
 
 // sumOf is the sum along x or y that q is the solution of, as an equation.
 func (l *Lesson) sumOf(q *Quantity, i int) *Quantity {
@@ -261,22 +261,22 @@ func (l *Lesson) solved(q *Quantity) []variant {
 
 // inBoth makes a slip in both sums: a calculator's mode in every key, another
 // value or key for what stands in both.
-func (l *Lesson) inBoth(row Slip, q *Quantity, x, y expr.Node, made func(x, y expr.Node)) {
+func (l *Lesson) inBoth(row Slip, q *Quantity, x, y expr.Node, visit func(x, y expr.Node)) {
 	c := &context{lesson: l, quantity: l.sumOf(q, 0), site: 1}
 	switch row.Scope {
 	case InStep:
 		xs, ys := row.Rule(c, x), row.Rule(c, y)
 		for i := range min(len(xs), len(ys)) {
-			made(xs[i], ys[i])
+			visit(xs[i], ys[i])
 		}
 	case AtSite:
 		for _, name := range expr.Symbols(x) {
 			if slices.Contains(expr.Symbols(y), name) {
 				for _, with := range row.Rule(c, expr.S(name)) {
 					put := func(n string) (expr.Node, bool) { return with, n == name }
-					made(expr.Substitute(x, put), expr.Substitute(y, put))
+					visit(expr.Substitute(x, put), expr.Substitute(y, put))
 				}
-				l.keysOf(row, c, name, x, y, made)
+				l.keysOf(row, c, name, x, y, visit)
 			}
 		}
 	}
@@ -284,7 +284,7 @@ func (l *Lesson) inBoth(row Slip, q *Quantity, x, y expr.Node, made func(x, y ex
 
 // keysOf makes a slip in every key pressed on one angle, as when that is
 // measured from the other axis.
-func (l *Lesson) keysOf(row Slip, c *context, name string, x, y expr.Node, made func(x, y expr.Node)) {
+func (l *Lesson) keysOf(row Slip, c *context, name string, x, y expr.Node, visit func(x, y expr.Node)) {
 	swap := func(n expr.Node) (expr.Node, bool) {
 		if k, ok := n.(expr.Fn); ok && k.X == expr.S(name) {
 			if with := row.Rule(c, n); len(with) == 1 {
@@ -296,7 +296,7 @@ func (l *Lesson) keysOf(row Slip, c *context, name string, x, y expr.Node, made 
 	nx, any := expr.RewriteAll(x, swap)
 	ny, also := expr.RewriteAll(y, swap)
 	if any && also {
-		made(nx, ny)
+		visit(nx, ny)
 	}
 }
 
@@ -304,7 +304,7 @@ func (l *Lesson) keysOf(row Slip, c *context, name string, x, y expr.Node, made 
 // entered as entered, the other as it is; NaN where they don't give one. from
 // names those entered.
 func (w *Work) solveEntered(q *Quantity) (value float64, from []string) {
-	if q.Solves == (Pair{}) {
+	if q.Solves[0] == "" {
 		return math.NaN(), nil
 	}
 	_, _, other := w.Lesson.system(q)

@@ -86,7 +86,7 @@ func (w *Work) nearest(q *Quantity) *Route {
 	for i := range q.Routes {
 		r := &q.Routes[i]
 		cost := float64(w.unfound(r)) + 0.01*float64(i)
-		if m := w.method(); m != AnyMethod && r.Method != AnyMethod && r.Method != m {
+		if m := w.method(); !r.fits(m) {
 			cost += 0.5
 			if w.Settings.Method != AnyMethod {
 				cost += 1000 // it is not asked for

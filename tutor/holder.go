@@ -121,10 +121,11 @@ func (l lead) unitVector() r2.Vec {
 
 // along is the part of a unit force along x or y, as a signed term; false where
 // it is zero.
-func (l lead) along(y bool) (signed, bool) {
+func (l lead) along(c coordinate) (signed, bool) {
 	h := l.heading
 	axis := h.Axis
-	cosine := (axis == statics.PlusY || axis == statics.MinusY) == y // along the axis the angle is measured from
+	upright := axis == statics.PlusY || axis == statics.MinusY
+	cosine := upright == (c == alongY) // along the axis the angle is measured from
 	if !cosine {
 		axis = (axis + 1) & 3
 		if h.Sense == statics.Clockwise {

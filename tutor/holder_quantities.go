@@ -136,7 +136,11 @@ func (s *rest) force(h *holder) Quantity {
 	}
 	switch {
 	case h.derived != nil:
-		q.Routes = []Route{{"stated", map[bool]string{true: "weight-of-mass", false: "spring-force"}[h.is != "spring"], AnyMethod, h.derived}}
+		principle := "weight-of-mass"
+		if h.is == "spring" {
+			principle = "spring-force"
+		}
+		q.Routes = []Route{{"stated", principle, AnyMethod, h.derived}}
 	case h.unknown:
 		s.routes(h, &q)
 	}
@@ -173,12 +177,12 @@ func (s *rest) routes(h *holder, q *Quantity) {
 	}
 	if other != nil {
 		q.Twin = "F" + other.n
-		q.Solves = Pair{"sumx", "sumy"}
+		q.Solves = [2]string{"sumx", "sumy"}
 		add("eliminate", "eliminate", ByComponents, solution(s.x, s.y, q.Name, q.Twin))
 	} else if alone[0] != nil {
-		q.Solves = Pair{"sumx", ""}
+		q.Solves = [2]string{"sumx", ""}
 	} else {
-		q.Solves = Pair{"sumy", ""}
+		q.Solves = [2]string{"sumy", ""}
 	}
 	q.Mistakes = s.mistaken(h)
 	add("from-x", "from-sum-x", ByComponents, alone[0])
@@ -246,8 +250,8 @@ func (s *rest) besideAimed(h *holder, q *Quantity) {
 }
 
 // sumOf declares the sum along x or y.
-func (s *rest) sumOf(y bool, tree expr.Node) Quantity {
-	axis := axisName(y)
+func (s *rest) sumOf(c coordinate, tree expr.Node) Quantity {
+	axis := c.String()
 	return Quantity{Name: "sum" + axis, Symbol: expr.Symbol{Letter: "ΣF", Sub: axis, Spoken: "sum of F " + axis},
 		Dim: statics.DimForce, Equation: true, Routes: []Route{{"sum", "equilibrium-sum", ByComponents, tree}}}
 }
@@ -259,11 +263,11 @@ func (s *rest) components(h *holder) []Quantity {
 	sym := symbolOf(h.name())
 	theta := expr.S("theta" + h.n)
 	for i, tree := range []expr.Node{s.x, s.y} {
-		axis := axisName(i == 1)
+		axis := coordinate(i).String()
 		name := "F" + h.n + axis
 		means := expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
 		qs = append(qs, Quantity{Name: name, Symbol: expr.Symbol{Letter: sym.Letter, Sub: sym.Sub + axis, Spoken: sym.Spoken + " " + axis},
-			Dim: statics.DimForce, Signed: true, True: []float64{v.X, v.Y}[i], Means: means, Solves: Pair{"sum" + axis, ""},
+			Dim: statics.DimForce, Signed: true, True: []float64{v.X, v.Y}[i], Means: means, Solves: [2]string{"sum" + axis, ""},
 			Routes: []Route{
 				{"from-sum", "from-sum-" + axis, ByComponents, solution(tree, nil, name, "")},
 				{"resolve", "resolve", ByComponents, means}}})

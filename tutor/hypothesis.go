@@ -288,24 +288,24 @@ func joined(a, b string) string {
 	case a > b:
 		a, b = b, a
 	}
-	return pairIDs.of([2]string{a, b})
+	return jointIDs.of([2]string{a, b})
 }
 
-// pairIDs keeps the ids of two slips, which are asked for over and over.
-var pairIDs = pairNames{all: map[[2]string]string{}}
+// jointIDs keeps the ids of two slips together, which are asked for over and over.
+var jointIDs = jointNames{all: map[[2]string]string{}}
 
-type pairNames struct {
+type jointNames struct {
 	mu  sync.Mutex
 	all map[[2]string]string
 }
 
-func (p *pairNames) of(pair [2]string) string {
+func (p *jointNames) of(two [2]string) string {
 	p.mu.Lock()
 	defer p.mu.Unlock()
-	id, ok := p.all[pair]
+	id, ok := p.all[two]
 	if !ok {
-		id = pair[0] + "+" + pair[1]
-		p.all[pair] = id
+		id = two[0] + "+" + two[1]
+		p.all[two] = id
 	}
 	return id
 }

@@ -106,7 +106,7 @@ func Open(p *Problem) (*Lesson, error) {
 	l.seal()
 	if o := l.Other; o != nil {
 		o.Kind, o.Problem = p.Kind, p
-		l.pair(o.seal())
+		l.tie(o.seal())
 	}
 	return l, nil
 }

@@ -15,12 +15,8 @@ import (
 // concurrentForces is the resultant of two to six forces at one point, by
 // summing components.
 var concurrentForces = Kind{
-	Name: "concurrent-forces",
-	Groups: []Group{{Key: "forces", Min: 2, Max: 6, Fields: []FieldSpec{
-		{Key: "name", Is: NameField, Example: "P"},
-		{Key: "magnitude", Is: ForceField, Example: "340 N"},
-		{Key: "direction", Is: DirectionField, Example: "25 deg"},
-	}}},
+	Name:   "concurrent-forces",
+	Groups: []Group{{Key: "forces", Min: 2, Max: 6, Fields: forceFields("340 N", "25 deg")}},
 	Build:  buildConcurrentForces,
 	Scenes: scenesConcurrentForces,
 	Sketch: sketchForces,

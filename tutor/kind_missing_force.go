@@ -20,11 +20,7 @@ import (
 var missingForce = Kind{
 	Name: "missing-force",
 	Groups: []Group{
-		{Key: "known", Min: 1, Max: 1, Fields: []FieldSpec{
-			{Key: "name", Is: NameField, Example: "P"},
-			{Key: "magnitude", Is: ForceField, Example: "340 N"},
-			{Key: "direction", Is: DirectionField, Example: "25 deg"},
-		}},
+		{Key: "known", Min: 1, Max: 1, Fields: forceFields("340 N", "25 deg")},
 		{Key: "missing", Min: 1, Max: 1, Fields: []FieldSpec{
 			{Key: "name", Is: NameField, Example: "Q"},
 			{Key: "magnitude", Is: ForceField, Example: "300 N", Optional: true},

@@ -21,11 +21,7 @@ import (
 var obliqueComponents = Kind{
 	Name: "oblique-components",
 	Groups: []Group{
-		{Key: "force", Min: 1, Max: 1, Fields: []FieldSpec{
-			{Key: "name", Is: NameField, Example: "P"},
-			{Key: "magnitude", Is: ForceField, Example: "560 N"},
-			{Key: "direction", Is: DirectionField, Example: "70 deg"},
-		}},
+		{Key: "force", Min: 1, Max: 1, Fields: forceFields("560 N", "70 deg")},
 		{Key: "axes", Min: 2, Max: 2, Fields: []FieldSpec{
 			{Key: "name", Is: NameField, Example: "u"},
 			{Key: "direction", Is: DirectionField, Example: "25 deg"},

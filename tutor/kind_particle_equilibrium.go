@@ -180,7 +180,7 @@ func (s *rest) declare() {
 			l.Quantities = append(l.Quantities, s.force(h))
 		}
 	}
-	for _, q := range []Quantity{s.sumOf(false, s.x), s.sumOf(true, s.y)} {
+	for _, q := range []Quantity{s.sumOf(alongX, s.x), s.sumOf(alongY, s.y)} {
 		if q.Routes[0].Tree != nil {
 			l.Quantities = append(l.Quantities, q)
 		}

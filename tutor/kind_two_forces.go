@@ -18,12 +18,8 @@ import (
 // Standard triangle notation: a side and the angle opposite it share a letter,
 // so α is opposite F₁, β opposite F₂ and γ opposite R.
 var twoForces = Kind{
-	Name: "two-forces",
-	Groups: []Group{{Key: "forces", Min: 2, Max: 2, Fields: []FieldSpec{
-		{Key: "name", Is: NameField, Example: "P"},
-		{Key: "magnitude", Is: ForceField, Example: "340 N"},
-		{Key: "direction", Is: DirectionField, Example: "25 deg"},
-	}}},
+	Name:   "two-forces",
+	Groups: []Group{{Key: "forces", Min: 2, Max: 2, Fields: forceFields("340 N", "25 deg")}},
 	Build:  buildTwoForces,
 	Scenes: scenesTwoForces,
 	Sketch: sketchForces,

@@ -31,9 +31,10 @@ type Route struct {
 	Tree      expr.Node // the formula for this sketch, signs already chosen
 }
 
-// Pair names two equations, or one and "" where a single one does. Empty where
-// there are none.
-type Pair [2]string
+// fits tells whether the route may be taken where a method is asked for.
+func (r *Route) fits(m Method) bool {
+	return m == AnyMethod || r.Method == AnyMethod || r.Method == m
+}
 
 // Mistake is a wrong way to a quantity that no rewrite of a route gives, such
 // as treating forces as numbers. It carries the id of its row in the catalogue.
@@ -76,7 +77,7 @@ type Quantity struct {
 	Equation bool
 	Unknown  bool
 	Means    expr.Node    // what it is in an equation, where that is not its first route
-	Solves   Pair         // the equations whose solution it is
+	Solves   [2]string    // the equations whose solution it is; the second "" where one alone does, both where none
 	Sums     [2]expr.Node // or the sums, zero along x and along y, that are no entries themselves
 
 	// Between are the values a sketch shows it to lie between (from the first
@@ -167,13 +168,13 @@ var degree, _ = statics.UnitBySymbol("deg")
 
 // Say is text.Say with the lesson's symbols filled in: "{gamma}" becomes γ and
 // "{F1}" the first force's own name.
-func (l *Lesson) Say(key string, pairs ...string) string {
+func (l *Lesson) Say(key string, holes ...string) string {
 	l.naming.Do(func() {
 		for i := range l.Quantities {
 			l.symbols = append(l.symbols, l.Quantities[i].Name, l.plain(l.Quantities[i].Name))
 		}
 	})
-	return text.Say(key, slices.Concat(pairs, l.symbols)...)
+	return text.Say(key, slices.Concat(holes, l.symbols)...)
 }
 
 // Task is what the problem asks for, and how it is to be worked.

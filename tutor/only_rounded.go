@@ -184,7 +184,7 @@ func (w *Work) keptTo(q *Quantity, r entry.Reading, d Digits, written float64) *
 	var best *Rounded
 	least := math.Inf(1)
 	for j := range q.Routes {
-		if m := q.Routes[j].Method; w.Settings.Method != AnyMethod && m != AnyMethod && m != w.Settings.Method {
+		if !q.Routes[j].fits(w.Settings.Method) {
 			continue
 		}
 		s := sources{w: w, q: q, kept: d}
@@ -221,15 +221,13 @@ func (s *sources) reach(j int) float64 {
 	f := &w.Lesson.ready().routes[i][j]
 	on := set(0).with(i)
 	if f.crest == nil {
-		s.formula(s.q, s.q.Routes[j].Tree, f.reads, f.slopes, f.inner, 1, on)
+		s.formula(s.q, s.q.Routes[j].Tree, f.sensitivity, 1, on)
 		return s.all.half()
 	}
-	s.formula(s.q, f.crest.sine, f.crest.reads, f.crest.slopes, f.crest.inner, 1, on)
+	s.formula(s.q, f.crest.sine, f.crest.sensitivity, 1, on)
 	x := expr.Eval(f.crest.sine, w.Lesson.Truth)
 	s.add(s.q, s.q.Routes[j].Tree, f.crest.sine, statics.DimRatio, min(x, nearOne), 1)
-	angle := func(x float64) float64 { return math.Asin(max(-1, min(1, x))) * 180 / math.Pi }
-	off := s.all.half()
-	return max(angle(x+off)-angle(x), angle(x)-angle(x-off))
+	return inverseSineOff(x, s.all.half())
 }
 
 // add notes a value that is rounded on the way, at a node of a formula for q,
@@ -252,17 +250,15 @@ func (s *sources) add(q *Quantity, tree, at expr.Node, dim statics.Dimension, v,
 }
 
 // formula follows what is worked out in a formula for q, and what it reads.
-func (s *sources) formula(q *Quantity, tree expr.Node, reads set, slopes []float64, worked []inner, slope float64, on set) {
-	for _, p := range worked {
+func (s *sources) formula(q *Quantity, tree expr.Node, of sensitivity, slope float64, on set) {
+	for _, p := range of.inner {
 		if !p.exact(s.kept) {
 			s.add(q, tree, p.node, p.dim, p.value, slope*p.slope)
 		}
 	}
-	k := 0
-	reads.each(func(i int) {
-		s.input(i, slope*slopes[k], on)
-		k++
-	})
+	for _, in := range of.inputs {
+		s.input(in.quantity, slope*in.slope, on)
+	}
 }
 
 // input follows a value that a formula reads: as typed where it was entered,
@@ -285,12 +281,12 @@ func (s *sources) input(i int, slope float64, on set) {
 			continue
 		}
 		known := entries{offset: s.w.entered}
-		if one := s.w.sum(f.reads, f.slopes, f.inner, on.with(i), known).half(); one > widest {
+		if one := s.w.sum(f.sensitivity, on.with(i), known).half(); one > widest {
 			widest, route = one, j
 		}
 	}
 	if route >= 0 {
 		f := &s.w.Lesson.prep.routes[i][route]
-		s.formula(in, in.Routes[route].Tree, f.reads, f.slopes, f.inner, slope, on.with(i))
+		s.formula(in, in.Routes[route].Tree, f.sensitivity, slope, on.with(i))
 	}
 }

@@ -315,3 +315,8 @@ func (l *Lesson) truths() []float64 {
 	}
 	return values
 }
+
+// blunt tells whether a step of p takes the other angle of a sine.
+func (p *plan) blunt() bool {
+	return slices.ContainsFunc(p.steps, func(st planStep) bool { return st.supplement })
+}

@@ -1,12 +1,9 @@
 package tutor
 
 import (
-	"math"
 	"math/bits"
-	"slices"
 	"sync"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -15,13 +12,11 @@ import (
 type prepared struct {
 	routes   [][]routeFacts // by quantity, by route
 	onward   [][]formula    // by quantity, see Quantity.Onward
-	made     []sync.Once    // of singles
 	singles  []singles      // by quantity, see singlesOf
-	paired   []sync.Once    // of pairs
-	pairs    [][]variant    // by quantity: two slips in one formula, see pairsIn
+	twice    []twiceSlipped // by quantity, see slippedTwice
 	doubles  []doubles      // by quantity: two slips together
 	wrong    []wrongStep    // by quantity
-	heads    []drift        // by quantity, see inHead
+	drifts   []drift        // by quantity, see driftInHead
 	upstream []set          // by quantity: what it may be worked from
 	givens   set
 	modes    []mode
@@ -71,41 +66,13 @@ func (s set) each(visit func(i int)) {
 // routeFacts is how a route behaves about the true values.
 type routeFacts struct {
 	formula
-	slopes []float64 // |slope| by each member of reads, in order
-	inner  []inner   // every value worked out on the way, the last one left out
-	taken  bool      // a worked solution takes it, or one like it
-	crest  *crest    // where an inverse sine ends it
+	sensitivity
+	anyAxes sensitivity // along the axes that make the most of a rounding
 
+	taken    bool          // a worked solution takes it, or one like it
+	crest    *crest        // where an inverse sine ends it
 	quadrant *ofComponents // where an arctangent ends it
-
-	ways []planStep // in which it is gone on by, see goesOn
-
-	freeSlopes []float64 // slopes and inner along the worst axes, see freed
-	free       []inner
-}
-
-// inner is a value worked out inside a formula.
-type inner struct {
-	node         expr.Node // it comes to value
-	dim          statics.Dimension
-	value, slope float64 // |slope|, to the end of the formula
-	fixed        bool    // worked out of givens alone
-}
-
-// belowOne is v, or a little less where it is a sine or cosine of 1: those come
-// from below, where the digits are ten times finer.
-func belowOne(n expr.Node, v float64) float64 {
-	if k, ok := n.(expr.Fn); ok && (k.Func == expr.FnSin || k.Func == expr.FnCos) {
-		return math.Copysign(min(math.Abs(v), nearOne), v)
-	}
-	return v
-}
-
-const nearOne = 1 - 1e-9
-
-// ofGivens tells whether n is worked out of givens alone.
-func (l *Lesson) ofGivens(n expr.Node) bool {
-	return !slices.ContainsFunc(expr.Symbols(n), func(name string) bool { return !l.Quantity(name).Given })
+	ways     []planStep    // in which it is gone on by, see goesOn
 }
 
 // ready returns the lesson's prepared facts.
@@ -115,7 +82,7 @@ func (l *Lesson) ready() *prepared {
 			panic("tutor: a lesson of more than 64 quantities")
 		}
 		n := len(l.Quantities)
-		p := &prepared{made: make([]sync.Once, n), singles: make([]singles, n), paired: make([]sync.Once, n), pairs: make([][]variant, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
+		p := &prepared{singles: make([]singles, n), twice: make([]twiceSlipped, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
@@ -135,7 +102,7 @@ func (l *Lesson) ready() *prepared {
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
 		l.prep = p
 		for i := range l.Quantities {
-			p.heads = append(p.heads, l.inHead(i))
+			p.drifts = append(p.drifts, l.driftInHead(i))
 			p.upstream = append(p.upstream, p.above(i))
 		}
 	})
@@ -177,10 +144,10 @@ func (l *Lesson) reads(tree expr.Node) set {
 func (l *Lesson) facts(q *Quantity, j int) routeFacts {
 	r := &q.Routes[j]
 	f := routeFacts{formula: l.formula(q, r.Tree, l.share(q, j)), taken: l.taken(q, j), quadrant: l.quadrantOf(q, r.Tree)}
-	_, f.slopes, f.inner = l.slopes(r.Tree)
-	f.freeSlopes, f.free = l.freed(l.index[q.Name], j, &f)
+	f.sensitivity = l.sensitivity(r.Tree)
+	f.anyAxes = l.alongAnyAxes(l.index[q.Name], j, f.sensitivity)
 	if f.crest = crestOf(r.Tree); f.crest != nil {
-		f.crest.reads, f.crest.slopes, f.crest.inner = l.slopes(f.crest.sine)
+		f.crest.sensitivity = l.sensitivity(f.crest.sine)
 	}
 	f.ways = f.goesOn(l.index[q.Name], j)
 	return f
@@ -216,11 +183,9 @@ func (l *Lesson) share(q *Quantity, j int) float64 {
 // crest is the end of a route by an inverse sine, whose slope grows without
 // bound towards 90°.
 type crest struct {
-	sine       expr.Node // the sine of the angle
-	supplement bool      // 180° − sin⁻¹
-	reads      set
-	slopes     []float64
-	inner      []inner
+	sine        expr.Node // the sine of the angle
+	supplement  bool      // 180° − sin⁻¹
+	sensitivity           // of the sine
 }
 
 func crestOf(tree expr.Node) *crest {
@@ -233,24 +198,4 @@ func crestOf(tree expr.Node) *crest {
 		}
 	}
 	return nil
-}
-
-// slopes is how tree answers to what it reads and to what is worked out in it,
-// about the true values.
-func (l *Lesson) slopes(tree expr.Node) (reads set, slopes []float64, worked []inner) {
-	sums := make([]float64, len(l.Quantities))
-	for _, p := range expr.Trace(tree, l.Truth) {
-		switch n := p.Node.(type) {
-		case expr.Sym:
-			reads = reads.with(l.index[n.Name])
-			sums[l.index[n.Name]] += p.Slope
-		case expr.Num, expr.Ang, expr.Pi:
-		default:
-			if p.Site != 0 {
-				worked = append(worked, inner{p.Node, l.dimension(p.Node), belowOne(p.Node, p.Value), math.Abs(p.Slope), l.ofGivens(p.Node)})
-			}
-		}
-	}
-	reads.each(func(i int) { slopes = append(slopes, math.Abs(sums[i])) })
-	return reads, slopes, worked
 }

@@ -140,8 +140,8 @@ func (p *Problem) checkSettings(src Source) error {
 	return err
 }
 
-func (s Source) fault(key string, pairs ...string) error {
-	return &SourceError{s.Line, s.Col, text.Say(key, pairs...)}
+func (s Source) fault(key string, holes ...string) error {
+	return &SourceError{s.Line, s.Col, text.Say(key, holes...)}
 }
 
 func readKind(src Source) (*Kind, error) {

@@ -24,6 +24,16 @@ type pull struct {
 	back    bool // a component against its axis: in a triangle it is a side of −size, 180° round
 }
 
+// forceFields are the fields of a force given in full, with examples of what
+// stands in them.
+func forceFields(magnitude, direction string) []FieldSpec {
+	return []FieldSpec{
+		{Key: "name", Is: NameField, Example: "P"},
+		{Key: "magnitude", Is: ForceField, Example: magnitude},
+		{Key: "direction", Is: DirectionField, Example: direction},
+	}
+}
+
 // newPull is a force of a statement; n is its number.
 func newPull(it Item, n string, unit statics.Unit) pull {
 	m, d := it.Field("magnitude"), it.Field("direction")
@@ -33,8 +43,8 @@ func newPull(it Item, n string, unit statics.Unit) pull {
 	return p
 }
 
-// force and direction are the symbols of a pull in formulas.
-// A component against its axis is taken as the side of a triangle that it makes.
+// force and direction are the symbols of a pull in formulas. A component against
+// its axis is taken as the side of a triangle that it makes.
 func (p pull) force() expr.Node {
 	if p.back {
 		return expr.Neg{X: expr.S(p.name)}

@@ -172,8 +172,8 @@ func (w *Work) equationStands() bool {
 	return false
 }
 
-// made is the table at t, made when first asked for.
-func made(t **table, make func() *table) *table {
+// madeOnce is the table at t, made when first asked for.
+func madeOnce(t **table, make func() *table) *table {
 	if *t == nil {
 		*t = make()
 	}

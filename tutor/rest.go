@@ -49,10 +49,10 @@ func restOf(p *Problem, second bool) (*rest, error) {
 		return nil, err
 	}
 	if s.tells(r2.Vec{X: 1}) {
-		s.x = s.sum(false)
+		s.x = s.sum(alongX)
 	}
 	if s.tells(r2.Vec{Y: 1}) {
-		s.y = s.sum(true)
+		s.y = s.sum(alongY)
 	}
 	s.lesson.Unit = s.unit
 	return s, nil
@@ -118,8 +118,8 @@ func unitsNamed(symbols string) []statics.Unit {
 }
 
 // refuse is a reason why a problem of this kind can't be worked.
-func (s *rest) refuse(key string, pairs ...string) error {
-	return errors.New(text.Say(s.problem.Kind.Name+".refuse."+key, pairs...))
+func (s *rest) refuse(key string, holes ...string) error {
+	return errors.New(text.Say(s.problem.Kind.Name+".refuse."+key, holes...))
 }
 
 // coherent is how many units of mass times acceleration make the unit of force.
@@ -132,16 +132,26 @@ func (s *rest) stiffness() statics.Unit {
 	return statics.Unit{Symbol: s.unit.Symbol + "/" + s.length.Symbol, Dim: statics.DimStiffness, Factor: s.unit.Factor / s.length.Factor}
 }
 
+// coordinate is one of the two axes along which forces are summed.
+type coordinate int
+
+const (
+	alongX coordinate = iota
+	alongY
+)
+
+func (c coordinate) String() string { return [...]string{"x", "y"}[c] }
+
 // sum is the sum of the forces along x or y; nil where nothing acts that way.
-func (s *rest) sum(y bool) expr.Node {
+func (s *rest) sum(c coordinate) expr.Node {
 	var all []signed
 	for _, h := range s.parts {
 		if h.wandered {
-			all = append(all, signed{node: expr.S("F" + h.n + axisName(y))})
+			all = append(all, signed{node: expr.S("F" + h.n + c.String())})
 			continue
 		}
 		for _, l := range h.leads {
-			if t, ok := l.along(y); ok {
+			if t, ok := l.along(c); ok {
 				all = append(all, signed{node: h.f}.times(t))
 			}
 		}
@@ -159,13 +169,6 @@ func (s *rest) tells(axis r2.Vec) bool {
 		}
 	}
 	return false
-}
-
-func axisName(y bool) string {
-	if y {
-		return "y"
-	}
-	return "x"
 }
 
 // solve finds the unknowns by package statics, and refuses what has none.

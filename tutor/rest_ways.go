@@ -155,7 +155,7 @@ func (s *rest) mistaken(h *holder) []Mistake {
 		return nil
 	}
 	all := []Mistake{{"shared-equally", expr.Div(load.f, expr.N(2))}}
-	if up, ok := h.leads[0].along(true); ok && up.node != nil && math.Abs(load.acts().X) < 1e-9 { // half of it held up by each
+	if up, ok := h.leads[0].along(alongY); ok && up.node != nil && math.Abs(load.acts().X) < 1e-9 { // half of it held up by each
 		all = append(all, Mistake{"shared-equally", expr.Div(load.f, expr.Mul(expr.N(2), up.node))})
 	}
 	if a := h.leads[0].angle; a != "" {

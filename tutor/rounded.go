@@ -55,14 +55,14 @@ func (s *state) near(q int, r entry.Reading) *table {
 		far = farAngle
 	}
 	if quantity.gap(r.Value, quantity.True) > far {
-		return made(&s.nowhere, func() *table { return s.newTable(q, nil) })
+		return madeOnce(&s.nowhere, func() *table { return s.newTable(q, nil) })
 	}
 	return s.soon(q)
 }
 
 // soon is the table of early rounding, made when first asked for.
 func (s *state) soon(q int) *table {
-	return made(&s.rounding, func() *table { return s.early(q) })
+	return madeOnce(&s.rounding, func() *table { return s.early(q) })
 }
 
 // early lists what q comes to when one value on the way, steps done in the

@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 	"slices"
+	"sync"
 )
 
 // What one slip in the finding of a quantity itself makes of it.
@@ -10,6 +11,7 @@ import (
 // singles is what one slip makes of a quantity. The lists serve every work on
 // the lesson that does not read an entry in them.
 type singles struct {
+	made     sync.Once
 	variants []variant
 	reads    set       // by any of variants
 	lone     bool      // some are not thought of together with another slip
@@ -34,9 +36,8 @@ func (s *state) slipsIn(q int) []outcome {
 // singlesOf is what one slip makes of quantity i, made when it is first asked
 // for.
 func (l *Lesson) singlesOf(i int) *singles {
-	p := l.ready()
-	one := &p.singles[i]
-	p.made[i].Do(func() {
+	one := &l.ready().singles[i]
+	one.made.Do(func() {
 		one.variants = l.variants(&l.Quantities[i])
 		for k := range one.variants {
 			one.reads |= one.variants[k].reads

@@ -177,8 +177,8 @@ func (s *Sketch) keep() {
 }
 
 // say records what is said of an act.
-func (s *Sketch) say(v Verdict, slip, key string, pairs ...string) SketchReply {
-	r := SketchReply{Verdict: v, Feedback: s.work.Lesson.Say("sketch."+key, pairs...)}
+func (s *Sketch) say(v Verdict, slip, key string, holes ...string) SketchReply {
+	r := SketchReply{Verdict: v, Feedback: s.work.Lesson.Say("sketch."+key, holes...)}
 	if slip != "" {
 		r.Slips = []string{slip}
 		if !slices.Contains(s.met, slip) {

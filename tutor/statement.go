@@ -21,7 +21,7 @@ func (p *Problem) Statements() []string {
 }
 
 func (p *Problem) statement(it *Item) string {
-	var keys, pairs, values []string
+	var keys, holes, values []string
 	is := "" // the word of a choice, where a sentence of its own says it
 	for _, f := range it.Fields {
 		if !f.Given() {
@@ -35,14 +35,14 @@ func (p *Problem) statement(it *Item) string {
 			is = f.Written + "."
 		}
 		keys = append(keys, f.Key)
-		pairs = append(pairs, f.Key, shown)
+		holes = append(holes, f.Key, shown)
 		values = append(values, shown)
 	}
 	shape := strings.Join(keys, ".")
 	own := p.Kind.Name + ".given." + it.Group + "."
 	for _, key := range []string{own + is + shape, own + shape, "given." + shape} {
 		if text.Has(key) {
-			return text.Say(key, pairs...)
+			return text.Say(key, holes...)
 		}
 	}
 	return strings.Join(values, ", ")

@@ -61,9 +61,36 @@ func (l *Lesson) variants(q *Quantity) []variant {
 // in finding it (judgement).
 const shareAcute = 0.3
 
+// addTree takes a tree that a slip makes of a quantity's route, and how often it
+// is met.
+type addTree func(route int, id string, prior float64, tree expr.Node)
+
 // slipped calls add with every tree that one slip makes of q's routes; the same
 // may come again.
-func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float64, tree expr.Node)) {
+func (l *Lesson) slipped(q *Quantity, add addTree) {
+	l.slippedRoutes(q, add)
+	l.slippedAside(q, add)
+	if q.Turns && !q.Given {
+		l.leftAcute(q, add)
+	}
+	if q.Equation {
+		l.slippedSum(q, add)
+	}
+	for _, v := range l.solved(q) {
+		by := len(q.Routes)
+		if v.route == aside {
+			by = aside
+		}
+		add(by, v.id, v.prior, v.tree)
+	}
+	for _, m := range q.Mistakes {
+		add(len(q.Routes), m.Slip, slipByID(m.Slip).Prior, m.Tree)
+	}
+}
+
+// slippedRoutes makes the slips of the catalogue in q's routes; of a given, in
+// reading it.
+func (l *Lesson) slippedRoutes(q *Quantity, add addTree) {
 	routes := q.Routes
 	if q.Given {
 		routes = []Route{{Tree: expr.S(q.Name)}}
@@ -86,6 +113,11 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 			}
 		}
 	}
+}
+
+// slippedAside makes the slips that are looked for in other words of q's routes,
+// or by dividing where no fraction is written.
+func (l *Lesson) slippedAside(q *Quantity, add addTree) {
 	for j, r := range q.Routes {
 		l.each(divided, q, r.Tree, func(t expr.Node, alternatives int) {
 			add(aside, divided.ID, divided.Prior*l.share(q, j)/float64(alternatives), t)
@@ -97,41 +129,36 @@ func (l *Lesson) slipped(q *Quantity, add func(route int, id string, prior float
 			l.each(s, q, tree, func(t expr.Node, alternatives int) { add(aside, s.ID, s.Prior*shareWorded/float64(alternatives), t) })
 		}
 	}
-	if q.Turns && !q.Given { // a fraction upside down, or no inverse key, and the acute angle left as it is
-		for j, r := range q.Routes {
-			if _, alone := fn(r.Tree, expr.FnAtan); alone {
-				continue
+}
+
+// leftAcute makes a slip in the acute angle of a direction, a fraction upside down
+// or no inverse key, and leaves that angle as it is.
+func (l *Lesson) leftAcute(q *Quantity, add addTree) {
+	for j, r := range q.Routes {
+		if _, alone := fn(r.Tree, expr.FnAtan); alone {
+			continue
+		}
+		expr.Walk(r.Tree, func(_ int, n expr.Node) {
+			if _, acute := fn(n, expr.FnAtan); !acute {
+				return
 			}
-			expr.Walk(r.Tree, func(_ int, n expr.Node) {
-				if _, acute := fn(n, expr.FnAtan); !acute {
-					return
-				}
-				for _, id := range []string{"ratio-inverted", "inverse-missing"} {
-					s := *slipByID(id)
-					l.each(s, q, n, func(t expr.Node, alternatives int) {
-						add(j, id, s.Prior*l.share(q, j)*shareAcute/float64(alternatives), t)
-					})
-				}
-			})
-		}
+			for _, id := range []string{"ratio-inverted", "inverse-missing"} {
+				s := *slipByID(id)
+				l.each(s, q, n, func(t expr.Node, alternatives int) {
+					add(j, id, s.Prior*l.share(q, j)*shareAcute/float64(alternatives), t)
+				})
+			}
+		})
 	}
-	if q.Equation {
-		for _, tree := range l.withOthers(q) {
-			add(0, "force-in-other-sum", slipByID("force-in-other-sum").Prior/2, tree)
-		}
-		add(0, "sine-cosine-swapped", slipByID("sine-cosine-swapped").Prior, everyKey(q.Routes[0].Tree))
-		add(0, "magnitudes-for-components", slipByID("magnitudes-for-components").Prior, wholeForces(q.Routes[0].Tree))
+}
+
+// slippedSum makes the slips that alter all of a sum of forces at once.
+func (l *Lesson) slippedSum(q *Quantity, add addTree) {
+	for _, tree := range l.withOthers(q) {
+		add(0, "force-in-other-sum", slipByID("force-in-other-sum").Prior/2, tree)
 	}
-	for _, v := range l.solved(q) {
-		by := len(q.Routes)
-		if v.route == aside {
-			by = aside
-		}
-		add(by, v.id, v.prior, v.tree)
-	}
-	for _, m := range q.Mistakes {
-		add(len(q.Routes), m.Slip, slipByID(m.Slip).Prior, m.Tree)
-	}
+	add(0, "sine-cosine-swapped", slipByID("sine-cosine-swapped").Prior, everyKey(q.Routes[0].Tree))
+	add(0, "magnitudes-for-components", slipByID("magnitudes-for-components").Prior, wholeForces(q.Routes[0].Tree))
 }
 
 // aside stands for the place of a route that is none of the quantity's own, and
@@ -189,7 +216,7 @@ func (l *Lesson) apply(s Slip, q *Quantity, tree expr.Node) []expr.Node {
 // each visits the trees that s makes of tree, a formula for q, and tells how
 // many alternatives there are at the same place, which share the row's prior.
 func (l *Lesson) each(s Slip, q *Quantity, tree expr.Node, visit func(t expr.Node, alternatives int)) {
-	if (q.Equation || q.Solves != Pair{}) && isCosineRow(s.ID) { // products of cosines there are no cross terms
+	if (q.Equation || q.Solves[0] != "") && isCosineRow(s.ID) { // products of cosines there are no cross terms
 		return
 	}
 	c := &context{lesson: l, quantity: q}

@@ -41,7 +41,7 @@ func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]
 		b.WriteString("\n" + escape(s) + "\n")
 	}
 	var files []File
-	figure := func(scene figure.Scene) error {
+	draw := func(scene figure.Scene) error {
 		svg, err := drawing(scene)
 		if err != nil {
 			return err
@@ -52,14 +52,14 @@ func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]
 		return nil
 	}
 	for _, scene := range l.Opening(tutor.NewWork(l, l.Problem.Settings)) {
-		if err := figure(scene); err != nil {
+		if err := draw(scene); err != nil {
 			return nil, err
 		}
 	}
 	for _, way := range l.Solve(l.Problem.Settings) {
 		b.WriteString("\n### " + way.Heading(text.Say(methodKey(way.Method))) + "\n")
 		scenes := l.Kind.Scenes(way.Done(l))
-		if err := figure(scenes[len(scenes)-1]); err != nil {
+		if err := draw(scenes[len(scenes)-1]); err != nil {
 			return nil, err
 		}
 		for i, s := range way.Steps {

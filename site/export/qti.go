@@ -3,6 +3,7 @@ package export
 import (
 	"archive/zip"
 	"bytes"
+	"cmp"
 	"math"
 	"slices"
 	"strconv"
@@ -108,8 +109,9 @@ type stem struct {
 }
 
 const (
-	namespace = "http://www.imsglobal.org/xsd/imsqtiasi_v3p0"
-	places    = 12 // significant digits of values in an item
+	namespace   = "http://www.imsglobal.org/xsd/imsqtiasi_v3p0"
+	places      = 12 // significant digits of values in an item
+	mostChoices = 5  // the right value among them
 )
 
 func (s *stem) item(id string, parts ...*el) *el {
@@ -199,15 +201,7 @@ func (s *stem) choices() []choice {
 	l, q, digits := s.lesson, s.q, s.work.Settings.Answer
 	all := []choice{{shown: l.Show(q, q.True, digits), value: q.True}}
 	wrong := l.WrongValues(q, s.work.Settings)
-	slices.SortStableFunc(wrong, func(a, b tutor.WrongValue) int {
-		switch {
-		case a.Weight > b.Weight:
-			return -1
-		case a.Weight < b.Weight:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(wrong, func(a, b tutor.WrongValue) int { return cmp.Compare(b.Weight, a.Weight) })
 	for _, w := range wrong {
 		c := choice{l.Show(q, w.Value, digits), l.SlipTitle(w.IDs[0]), w.Value}
 		if !math.IsNaN(q.Also) && s.work.Band(q).Holds(q, w.Value-q.Also+q.True) {
@@ -216,16 +210,11 @@ func (s *stem) choices() []choice {
 		if !slices.ContainsFunc(all, func(o choice) bool { return o.shown == c.shown || o.mistake == c.mistake }) {
 			all = append(all, c)
 		}
-		if len(all) == 5 {
+		if len(all) == mostChoices {
 			break
 		}
 	}
-	slices.SortFunc(all, func(a, b choice) int {
-		if a.value < b.value {
-			return -1
-		}
-		return 1
-	})
+	slices.SortFunc(all, func(a, b choice) int { return cmp.Compare(a.value, b.value) })
 	return all
 }
 

@@ -2,6 +2,7 @@ package report
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 	"strconv"
 
@@ -34,14 +35,15 @@ type value struct {
 // slip collects for one slip; see Slip.
 type slip struct {
 	Slip
-	steps map[step]*place
+	steps map[step]*seen
 }
 
-// step is a place where a slip was met: a problem, and the symbol of the
-// quantity in whose finding it sits.
+// step is where a slip was met: a problem, and the symbol of the quantity in
+// whose finding it sits.
 type step struct{ problem, at string }
 
-type place struct {
+// seen is how often a slip was met at a step, and the first example of it.
+type seen struct {
 	times   int
 	example Example
 }
@@ -62,7 +64,7 @@ type task struct {
 func (g *gathering) tasks(p *learner) map[string]task {
 	all := map[string]task{}
 	for _, o := range p.sets {
-		if g.only != nil && o.Set.Code("") != g.only.Code("") {
+		if g.leavesOut(o.Set) {
 			continue
 		}
 		plain := *o.Set // in the order of the file, whatever the student's is
@@ -78,6 +80,11 @@ func (g *gathering) tasks(p *learner) map[string]task {
 		}
 	}
 	return all
+}
+
+// leavesOut tells whether the report keeps to another set.
+func (g *gathering) leavesOut(s *tutor.Set) bool {
+	return g.only != nil && s.Code("") != g.only.Code("")
 }
 
 // add takes in one learner.
@@ -106,17 +113,11 @@ func (g *gathering) add(p *learner) {
 	}
 	r := &g.sum
 	r.Students = append(r.Students, s)
-	if r.From == 0 || p.times[0] > 0 && p.times[0] < r.From {
-		r.From = p.times[0]
+	if r.From == 0 || p.from > 0 && p.from < r.From {
+		r.From = p.from
 	}
-	r.To = max(r.To, p.times[1])
-	c := &r.Entries
-	c.Correct += p.counts.Correct
-	c.Carried += p.counts.Carried
-	c.Rounding += p.counts.Rounding
-	c.Slip += p.counts.Slip
-	c.Unexplained += p.counts.Unexplained
-	c.Unreadable += p.counts.Unreadable
+	r.To = max(r.To, p.to)
+	r.Entries.join(p.counts)
 }
 
 // problem is where work on the problem of a code is collected: by its place in
@@ -155,7 +156,7 @@ func inBank(k *tutor.Kind, code string) bool {
 }
 
 // label is what a problem is called in one line.
-func (p *problem) label() string {
+func (p Problem) label() string {
 	if p.Number > 0 {
 		return strconv.Itoa(p.Number) + ". " + p.Story
 	}
@@ -171,32 +172,43 @@ func (g *gathering) addWork(s *Student, p *problem, w *worked, met map[string]bo
 	if w.shown {
 		p.Shown++
 	}
+	ids := g.addSlips(p, w.slips, met)
+	lesson := w.works[0].Lesson
+	for i := range lesson.Quantities {
+		q := &lesson.Quantities[i]
+		if a := w.tried[q.Name]; a != nil && a.entries+a.hints > 0 {
+			found := p.value(lesson, q).add(a)
+			s.Rows = append(s.Rows, Row{
+				Problem: p.label(), Set: p.Set, Number: p.Number, Kind: p.Kind, Quantity: q.Name,
+				Entries: a.entries, Hints: a.hints, Found: found, Seconds: float64(a.spent) / 1000,
+				Last: a.last, Slips: append([]string{}, ids[q.Name]...),
+			})
+		}
+	}
+}
+
+// addSlips takes in the slips that were named on one problem, notes in met the
+// ids of those this learner met, and returns the ids by the quantity entered.
+func (g *gathering) addSlips(p *problem, slips []namedSlip, met map[string]bool) map[string][]string {
 	ids := map[string][]string{}
-	for _, m := range w.slips {
+	for _, m := range slips {
 		o := g.slips[m.id]
 		if o == nil {
-			o = &slip{Slip: Slip{ID: m.id, Title: m.title}, steps: map[step]*place{}}
+			o = &slip{Slip: Slip{ID: m.id, Title: m.title}, steps: map[step]*seen{}}
 			g.slips[m.id] = o
 		}
 		met[m.id] = true
 		o.Times++
-		where := step{p.key, m.symbol2}
+		where := step{p.key, m.at}
 		if o.steps[where] == nil {
-			o.steps[where] = &place{example: Example{m.symbol, m.entry}}
+			o.steps[where] = &seen{example: Example{m.symbol, m.entry}}
 		}
 		o.steps[where].times++
 		if !slices.Contains(ids[m.quantity], m.id) {
 			ids[m.quantity] = append(ids[m.quantity], m.id)
 		}
 	}
-	lesson := w.works[0].Lesson
-	for i := range lesson.Quantities {
-		q := &lesson.Quantities[i]
-		if a := w.tried[q.Name]; a != nil && a.entries+a.hints > 0 {
-			found := p.value(lesson, q).add(a)
-			s.Rows = append(s.Rows, Row{p.label(), p.Set, p.Number, p.Kind, q.Name, a.entries, a.hints, found, float64(a.spent) / 1000, a.last, append([]string{}, ids[q.Name]...)})
-		}
-	}
+	return ids
 }
 
 func (p *problem) value(l *tutor.Lesson, q *tutor.Quantity) *value {
@@ -232,7 +244,7 @@ func (v *value) add(a *tried) string {
 func (g *gathering) standings(p *learner) []Standing {
 	all := []Standing{}
 	for _, o := range p.sets {
-		if g.only != nil && o.Set.Code("") != g.only.Code("") {
+		if g.leavesOut(o.Set) {
 			continue
 		}
 		st := Standing{Set: o.Set.Title, ID: o.Student, Problems: len(o.Tasks), Marks: o.Set.Marks()}
@@ -257,4 +269,63 @@ func (g *gathering) standings(p *learner) []Standing {
 	}
 	slices.SortStableFunc(all, func(a, b Standing) int { return cmp.Compare(a.Set, b.Set) })
 	return all
+}
+
+// report puts together what was collected.
+func (g *gathering) report() *Report {
+	r := &g.sum
+	for _, p := range slices.SortedFunc(maps.Values(g.problems), byPlace) {
+		one := p.Problem
+		one.Quantities = []Quantity{}
+		for i := range p.lesson.Quantities { // in the lesson's order; those of a larger sketch after them
+			if v := p.values[p.lesson.Quantities[i].Name]; v != nil {
+				one.Quantities = append(one.Quantities, v.summed())
+				delete(p.values, v.Name)
+			}
+		}
+		for _, name := range slices.Sorted(maps.Keys(p.values)) {
+			one.Quantities = append(one.Quantities, p.values[name].summed())
+		}
+		r.Problems = append(r.Problems, one)
+	}
+	for _, s := range g.slips {
+		s.settle(g)
+		r.Slips = append(r.Slips, s.Slip)
+	}
+	slices.SortFunc(r.Slips, func(a, b Slip) int {
+		return cmp.Or(cmp.Compare(b.Students, a.Students), cmp.Compare(b.Times, a.Times), cmp.Compare(a.ID, b.ID))
+	})
+	slices.SortStableFunc(r.Students, func(a, b Student) int { return cmp.Compare(a.Name, b.Name) })
+	r.Again = again(r)
+	return r
+}
+
+// byPlace orders problems: sets by title, then those in none, by kind.
+func byPlace(a, b *problem) int {
+	inNone := func(p *problem) int {
+		if p.Number == 0 {
+			return 1
+		}
+		return 0
+	}
+	return cmp.Or(cmp.Compare(inNone(a), inNone(b)), cmp.Compare(a.Set, b.Set), cmp.Compare(a.Number, b.Number),
+		cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.Story, b.Story), cmp.Compare(a.key, b.key))
+}
+
+func (v *value) summed() Quantity {
+	v.Tries, v.Seconds = median(v.tries), median(v.seconds)
+	return v.Quantity
+}
+
+// settle names the step where a slip was met most often, with an example.
+func (s *slip) settle(g *gathering) {
+	most := 0
+	for _, where := range slices.SortedFunc(maps.Keys(s.steps), func(a, b step) int {
+		return cmp.Or(cmp.Compare(a.problem, b.problem), cmp.Compare(a.at, b.at))
+	}) {
+		if p := s.steps[where]; p.times > most {
+			most = p.times
+			s.At, s.Problem, s.Example = where.at, g.problems[where.problem].label(), p.example
+		}
+	}
 }

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -9,9 +10,9 @@ import (
 	"closingside/tutor"
 )
 
-// longest is the longest time between two lines that counts as work, in
+// longestPause is the longest time between two lines that counts as work, in
 // milliseconds: who takes longer has been away.
-const longest = 5 * 60 * 1000
+const longestPause = 5 * 60 * 1000
 
 // learner is what one log shows.
 type learner struct {
@@ -19,16 +20,17 @@ type learner struct {
 	desks  map[string]*worked // by code
 	order  []string           // codes, as they were opened
 	sets   []site.Opened
-	times  [2]int64 // of the first line and the last
 	counts Counts
-	clock  int64 // milliseconds of work
+
+	from, to int64 // the times of the first line and the last, in milliseconds since 1970
+	clock    int64 // milliseconds of work
 }
 
 // worked is what a learner did on one problem.
 type worked struct {
 	works  []*tutor.Work // one more for each time it was started again
 	tried  map[string]*tried
-	slips  []met
+	slips  []namedSlip
 	done   bool
 	shown  bool // the worked solution was opened before all was found
 	sketch bool
@@ -40,17 +42,17 @@ type tried struct {
 	found          bool
 	first, helped  bool // found by the first entry; found after a hint or the solution
 	spent          int64
-	last           string // what was written last
-	asked          *met   // named with another slip, and not settled by the learner's answer
+	last           string     // what was written last
+	asked          *namedSlip // named with another slip, and not settled by the learner's answer
 }
 
-// met is a slip that was named.
-type met struct {
-	id, title       string
-	quantity        string // that was entered
-	at              string // the quantity in whose finding it sits
-	symbol, symbol2 string // of the two
-	entry           string
+// namedSlip is a slip that was named.
+type namedSlip struct {
+	id, title string
+	quantity  string // that was entered
+	symbol    string // of that quantity
+	at        string // the symbol of the quantity in whose finding it sits
+	entry     string
 }
 
 // retrace works a log again.
@@ -61,31 +63,40 @@ func retrace(l *Log) (p *learner, err error) {
 		}
 	}()
 	p = &learner{log: l, desks: map[string]*worked{}}
-	before, gaps := int64(0), map[*site.Field]int64{} // the time since the line before, whatever it was
-	for _, f := range l.lines {
-		if at := when(f); at > 0 {
-			if p.times[0] == 0 {
-				p.times[0] = at
-			}
-			p.times[1] = max(p.times[1], at)
-			if before > 0 {
-				gaps[&f[0]] = min(max(at-before, 0), longest)
-				p.clock += gaps[&f[0]]
-			}
-			before = at
-		}
-	}
+	spent := p.readTimes()
 	p.sets = site.Retrace(l.lines, func(t site.Trace) {
 		if t.Form.Get("do") == "look" {
 			p.desk(t)
 			return
 		}
-		p.take(t, gaps[&t.Form[0]])
+		p.take(t, spent[&t.Form[0]])
 	})
 	for _, w := range p.desks {
 		w.settle()
 	}
 	return p, nil
+}
+
+// readTimes reads the times of the log's lines, and returns the milliseconds of work
+// since the line before, whatever that was, by the line's first field.
+func (p *learner) readTimes() map[*site.Field]int64 {
+	spent := map[*site.Field]int64{}
+	before := int64(0)
+	for _, f := range p.log.lines {
+		at := when(f)
+		if at <= 0 {
+			continue
+		}
+		if before == 0 {
+			p.from = at
+		} else {
+			spent[&f[0]] = min(max(at-before, 0), longestPause)
+			p.clock += spent[&f[0]]
+		}
+		p.to = max(p.to, at)
+		before = at
+	}
+	return spent
 }
 
 // desk is what was done on the problem of a trace, which may be new.
@@ -132,7 +143,7 @@ func (p *learner) take(t site.Trace, took int64) {
 		if t.Judged && a.asked != nil {
 			a.asked = nil
 			if t.Reply.Verdict == tutor.SlipFound {
-				w.slips = append(w.slips, named(t, 0)...)
+				w.slips = append(w.slips, named(t)...)
 			}
 		}
 	}
@@ -162,7 +173,7 @@ func (p *learner) entered(w *worked, a *tried, t site.Trace) {
 			a.first = a.entries == 1 && !a.helped
 		}
 	case tutor.SlipFound:
-		if found := named(t, 0); t.Reply.Asked && len(found) > 0 {
+		if found := named(t); t.Reply.Asked && len(found) > 0 {
 			a.asked = &found[0]
 		} else {
 			w.slips = append(w.slips, found...)
@@ -170,13 +181,13 @@ func (p *learner) entered(w *worked, a *tried, t site.Trace) {
 	}
 }
 
-// named are the slips of the i-th explanation: two, where two were made
+// named are the slips of the likeliest explanation: two, where two were made
 // together.
-func named(t site.Trace, i int) (all []met) {
-	if len(t.Reply.Slips) <= i {
+func named(t site.Trace) (all []namedSlip) {
+	if len(t.Reply.Slips) == 0 {
 		return nil
 	}
-	l, s := t.Work.Lesson, t.Reply.Slips[i]
+	l, s := t.Work.Lesson, t.Reply.Slips[0]
 	id := s.Likely
 	if id == "" && len(s.IDs) > 0 {
 		id = s.IDs[0]
@@ -188,14 +199,18 @@ func named(t site.Trace, i int) (all []met) {
 		return name
 	}
 	for one := range strings.SplitSeq(id, "+") {
-		all = append(all, met{id: one, title: l.SlipTitle(one), quantity: t.Reply.Quantity, at: s.At,
-			symbol: symbol(t.Reply.Quantity), symbol2: symbol(s.At), entry: t.Reply.Entry})
+		all = append(all, namedSlip{id: one, title: l.SlipTitle(one), quantity: t.Reply.Quantity,
+			symbol: symbol(t.Reply.Quantity), at: symbol(s.At), entry: t.Reply.Entry})
 	}
 	return all
 }
 
-// sketchName stands for the sketch where a quantity's name stands otherwise.
-const sketchName = "sketch"
+// sketchName and sketchSymbol stand for the sketch where a quantity's name and
+// symbol stand otherwise.
+const (
+	sketchName   = "sketch"
+	sketchSymbol = "the sketch"
+)
 
 func (w *worked) sketched(t site.Trace) {
 	w.sketch = true
@@ -204,7 +219,7 @@ func (w *worked) sketched(t site.Trace) {
 	}
 	for _, s := range t.Reply.Slips {
 		for _, id := range s.IDs {
-			w.slips = append(w.slips, met{id: id, title: t.Work.Lesson.SlipTitle(id), quantity: sketchName, at: sketchName, symbol: "the sketch", symbol2: "the sketch"})
+			w.slips = append(w.slips, namedSlip{id: id, title: t.Work.Lesson.SlipTitle(id), quantity: sketchName, symbol: sketchSymbol, at: sketchSymbol})
 		}
 	}
 }
@@ -220,12 +235,7 @@ func (w *worked) settle() {
 		}
 		w.done = w.done || work.Done()
 	}
-	var names []string
-	for name := range w.tried {
-		names = append(names, name)
-	}
-	slices.Sort(names)
-	for _, name := range names {
+	for _, name := range slices.Sorted(maps.Keys(w.tried)) {
 		if a := w.tried[name]; a.asked != nil {
 			w.slips = append(w.slips, *a.asked)
 		}

@@ -139,16 +139,3 @@ func holdsAbs(n Node) (holds bool) {
 	})
 	return holds
 }
-
-// unitSign is what follows the number of a literal angle.
-func unitSign(u AngleUnit) string {
-	switch u {
-	case UnitDeg:
-		return "°"
-	case UnitRad:
-		return " rad"
-	case UnitGrad:
-		return " grad"
-	}
-	panic("expr: unknown angle unit")
-}

@@ -11,19 +11,22 @@ type Program struct {
 	nodes []Node
 }
 
+// step works out one node of the tree.
 type step struct {
-	what  uint8 // load, constant, negate, binary, key
-	op    Op
-	key   Func
+	kind  stepKind
+	op    Op   // of a binStep
+	key   Func // of a keyStep, with its mode
 	mode  Mode
-	angle bool
+	angle bool // whether its value is an angle
 	site  int32
-	a, b  int32 // operands, as places in the program; a symbol's index
-	value float64
+	a, b  int32   // the places of its operands; of a loadStep, a is the symbol's index
+	value float64 // of a constStep
 }
 
+type stepKind uint8
+
 const (
-	loadStep uint8 = iota
+	loadStep stepKind = iota
 	constStep
 	negStep
 	binStep
@@ -37,8 +40,7 @@ type Tape struct{ Values, Slopes []float64 }
 // run, or −1 for one that has none (its value is NaN), and angle tells which
 // symbols are angles.
 func Compile(n Node, index func(name string) int, angle func(name string) bool) *Program {
-	size := 0
-	Walk(n, func(int, Node) { size++ })
+	size := Size(n)
 	p := &Program{make([]step, 0, size), make([]Node, 0, size)}
 	p.compile(n, symbols{index, angle}, 0)
 	return p
@@ -56,23 +58,23 @@ func (p *Program) compile(n Node, of symbols, site int) (place int32, next int) 
 	next = site + 1
 	switch t := n.(type) {
 	case Sym:
-		s = step{what: loadStep, a: int32(of.index(t.Name)), angle: of.angle(t.Name)}
+		s = step{kind: loadStep, a: int32(of.index(t.Name)), angle: of.angle(t.Name)}
 	case Neg:
-		s.what = negStep
+		s.kind = negStep
 		s.a, next = p.compile(t.X, of, next)
 		s.angle = p.steps[s.a].angle
 	case Bin:
-		s.what, s.op = binStep, t.Op
+		s.kind, s.op = binStep, t.Op
 		s.a, next = p.compile(t.L, of, next)
 		s.b, next = p.compile(t.R, of, next)
 		s.angle = angleOf(t.Op, p.steps[s.a].angle, p.steps[s.b].angle)
 	case Fn:
-		s.what, s.key, s.mode = keyStep, t.Func, t.Mode
+		s.kind, s.key, s.mode = keyStep, t.Func, t.Mode
 		s.a, next = p.compile(t.X, of, next)
-		s.angle = t.Func.inverse()
+		s.angle = t.Func.inverse() || t.Func == FnAbs && p.steps[s.a].angle
 	default:
 		_, angle := n.(Ang)
-		s = step{what: constStep, value: Eval(n, nil), angle: angle}
+		s = step{kind: constStep, value: Eval(n, nil), angle: angle}
 	}
 	s.site = int32(site)
 	p.steps, p.nodes = append(p.steps, s), append(p.nodes, n)
@@ -93,11 +95,11 @@ func (p *Program) Site(place int) int { return int(p.steps[place].site) }
 func (p *Program) Angle(place int) bool { return p.steps[place].angle }
 
 // Constant tells whether a number stands at a place.
-func (p *Program) Constant(place int) bool { return p.steps[place].what == constStep }
+func (p *Program) Constant(place int) bool { return p.steps[place].kind == constStep }
 
 // Symbol is the index of the symbol at a place, or −1 where there is none.
 func (p *Program) Symbol(place int) int {
-	if s := &p.steps[place]; s.what == loadStep {
+	if s := &p.steps[place]; s.kind == loadStep {
 		return int(s.a)
 	}
 	return -1
@@ -105,14 +107,13 @@ func (p *Program) Symbol(place int) int {
 
 // Run works the tree out on values, which Compile's index counts, and leaves
 // every node's value on the tape.
-func (p *Program) Run(values []float64, t *Tape) float64 { return p.run(values, t, -1, 0) }
-
-// RunWith is Run with the node at a place coming out as v.
-func (p *Program) RunWith(values []float64, t *Tape, place int, v float64) float64 {
-	return p.run(values, t, place, v)
+func (p *Program) Run(values []float64, t *Tape) float64 {
+	const nowhere = -1
+	return p.RunWith(values, t, nowhere, 0)
 }
 
-func (p *Program) run(values []float64, t *Tape, place int, with float64) float64 {
+// RunWith is Run with the node at a place coming out as with.
+func (p *Program) RunWith(values []float64, t *Tape, place int, with float64) float64 {
 	if len(t.Values) < len(p.steps) {
 		t.Values, t.Slopes = make([]float64, 2*len(p.steps)), make([]float64, 2*len(p.steps))
 	}
@@ -120,7 +121,7 @@ func (p *Program) run(values []float64, t *Tape, place int, with float64) float6
 	for i := range p.steps {
 		s := &p.steps[i]
 		var v float64
-		switch s.what {
+		switch s.kind {
 		case loadStep:
 			v = math.NaN()
 			if s.a >= 0 {
@@ -155,7 +156,7 @@ func (p *Program) Differentiate(t *Tape) {
 	}
 	for i := n - 1; i >= 0; i-- {
 		s, d := &p.steps[i], slopes[i]
-		switch s.what {
+		switch s.kind {
 		case negStep:
 			slopes[s.a] = -d
 		case binStep:

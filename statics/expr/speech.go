@@ -100,6 +100,7 @@ func speechGrip(n Node) grip {
 
 func (s *speaker) operand(n Node, enclosed, loose bool) {
 	if enclosed {
+		s.pause()
 		s.between("open parenthesis", n, "close parenthesis")
 		return
 	}
@@ -108,9 +109,6 @@ func (s *speaker) operand(n Node, enclosed, loose bool) {
 
 // between says n with a pause before and after, between two phrases.
 func (s *speaker) between(open string, n Node, shut string) {
-	if open == "open parenthesis" {
-		s.pause()
-	}
 	s.words(open)
 	s.pause()
 	s.say(n, true)

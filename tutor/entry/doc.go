@@ -6,9 +6,11 @@
 //	// r.Tree prints as 2·340·610·cos 87°
 //
 // A text is folded to plain characters (fold.go), cut into tokens (lex.go,
-// number.go, angle.go, words.go), read by recursive descent into a tree
-// (parse.go, call.go), and made sense of in its [Scope] (read.go, value.go,
-// check.go). The grammar stands above the functions that read it.
+// lex_units.go, number.go, angle.go, words.go, spoken.go, tex.go) and at its
+// equals signs (sides.go), read by recursive descent into a tree (parse.go,
+// call.go, fraction.go), and made sense of in its [Scope] (read.go, value.go,
+// check.go). A direction has a reader of its own (heading.go). The grammar stands
+// above the functions that read it.
 //
 // # Conventions
 //

@@ -146,10 +146,7 @@ func (p *headingParser) scanThing(from int) bool {
 		return false
 	}
 	x := p.lexer
-	end := from
-	for end < len(x.runes) && (isLetter(x.runes[end]) || isDigit(x.runes[end]) || x.runes[end] == '_') {
-		end++
-	}
+	end := x.run(from)
 	name := strings.ReplaceAll(string(x.runes[from:end]), "_", "")
 	if _, ok := p.things[name]; !ok {
 		return false

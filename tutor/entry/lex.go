@@ -1,6 +1,7 @@
 package entry
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -99,17 +100,11 @@ func (x *lexer) emit(from int, t token) {
 	x.tokens = append(x.tokens, t)
 }
 func (x *lexer) take(from, n int, t token) { x.pos += n; x.emit(from, t) }
-func isSpace(r rune) bool                  { return r == ' ' || r == noBreak }
+
+// previous reports whether the token before is of one of the kinds.
 func (x *lexer) previous(kinds ...kind) bool {
-	if len(x.tokens) == 0 {
-		return false
-	}
-	for _, k := range kinds {
-		if x.tokens[len(x.tokens)-1].kind == k {
-			return true
-		}
-	}
-	return false
+	n := len(x.tokens)
+	return n > 0 && slices.Contains(kinds, x.tokens[n-1].kind)
 }
 
 func (x *lexer) spaces() {
@@ -211,4 +206,5 @@ func (x *lexer) superDigit() int {
 	return -1
 }
 
+func isSpace(r rune) bool  { return r == ' ' || r == noBreak }
 func isLetter(r rune) bool { return unicode.IsLetter(r) && superscript(r) < 0 }

@@ -194,22 +194,5 @@ func angleUnit(u statics.Unit) expr.AngleUnit {
 
 // isAngle reports whether n is an angle whatever its names stand for.
 func isAngle(n expr.Node) bool {
-	switch n := n.(type) {
-	case expr.Ang:
-		return true
-	case expr.Neg:
-		return isAngle(n.X)
-	case expr.Fn:
-		return slices.Contains([]expr.Func{expr.FnAsin, expr.FnAcos, expr.FnAtan}, n.Func) || n.Func == expr.FnAbs && isAngle(n.X)
-	case expr.Bin:
-		switch n.Op {
-		case expr.OpAdd, expr.OpSub:
-			return isAngle(n.L) || isAngle(n.R)
-		case expr.OpMul:
-			return isAngle(n.L) != isAngle(n.R)
-		case expr.OpDiv:
-			return isAngle(n.L) && !isAngle(n.R)
-		}
-	}
-	return false
+	return expr.IsAngle(n, func(string) bool { return false })
 }

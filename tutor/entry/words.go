@@ -23,17 +23,15 @@ type function struct {
 	name    string    // for messages
 }
 
-func trig(fn, inverse expr.Func, name string) function { return function{fn, inverse, name} }
-
 // functions holds every word read as a function, in lower case.
 var functions = indexFunctions()
 
 func indexFunctions() map[string]function {
 	m := map[string]function{
-		"abs": trig(expr.FnAbs, expr.FnAbs, "abs"),
+		"abs": {expr.FnAbs, expr.FnAbs, "abs"},
 	}
 	for _, w := range strings.Fields("sqrt root squareroot sqr") {
-		m[w] = trig(expr.FnSqrt, expr.FnSqrt, "√")
+		m[w] = function{expr.FnSqrt, expr.FnSqrt, "√"}
 	}
 	for _, k := range []struct {
 		forward, inverse expr.Func
@@ -45,9 +43,9 @@ func indexFunctions() map[string]function {
 	} {
 		words := strings.Fields(k.spellings)
 		for _, w := range words {
-			m[w] = trig(k.forward, k.inverse, words[0])
+			m[w] = function{k.forward, k.inverse, words[0]}
 			for _, prefix := range inverseWords {
-				m[prefix+w] = trig(k.inverse, k.inverse, words[0]+"⁻¹")
+				m[prefix+w] = function{k.inverse, k.inverse, words[0] + "⁻¹"}
 			}
 		}
 	}
@@ -222,45 +220,4 @@ func (x *lexer) timesLetter() bool {
 func (x *lexer) functionAt(i int) bool {
 	word := foldWord(string(x.runes[i:x.letters(i)]))
 	return slices.ContainsFunc([]string{"sin", "cos", "tan", "sqrt"}, func(f string) bool { return strings.HasPrefix(word, f) })
-}
-
-// compoundUnit takes a unit made of two, if one stands here: N·m, lb-ft, kN/m,
-// m/s².
-func (x *lexer) compoundUnit() bool {
-	from := x.pos
-	i := x.letters(from)
-	for i < len(x.runes) && isSpace(x.runes[i]) {
-		i++
-	}
-	if i >= len(x.runes) || !strings.ContainsRune("*/-.", x.runes[i]) && !isLetter(x.runes[i]) {
-		return false
-	}
-	join := "·"
-	if !isLetter(x.runes[i]) {
-		if x.runes[i] == '/' {
-			join = "/"
-		}
-		i++
-	}
-	for i < len(x.runes) && isSpace(x.runes[i]) {
-		i++
-	}
-	end := x.letters(i)
-	if end == i {
-		return false
-	}
-	unit := string(x.runes[from:x.letters(from)]) + join + string(x.runes[i:end])
-	for _, square := range []string{"²", "^2", "2"} { // m/s²
-		if strings.HasPrefix(string(x.runes[end:]), square) {
-			unit, end = unit+"²", end+len([]rune(square))
-			break
-		}
-	}
-	u, ok := statics.UnitBySymbol(unit)
-	if !ok || end < len(x.runes) && isDigit(x.runes[end]) {
-		return false
-	}
-	x.pos = end
-	x.emit(from, token{kind: tUnit, unit: u})
-	return true
 }

@@ -35,6 +35,9 @@ func (a Arc) square() bool {
 	return !a.Directed && math.Abs(math.Abs(a.turn().Degrees())-90) < 1e-9
 }
 
+// pen draws marks of the arc.
+func (a Arc) pen(c Class) pen { return pen{c, a.Step, a.Name} }
+
 // planArcs chooses a radius for every arc. At one point the widest angle gets
 // the smallest radius: a narrow angle needs a large one to be seen, and the
 // label of each then lies outside the arcs it does not belong to.
@@ -116,7 +119,7 @@ func (b *builder) arc(a Arc, r float64) {
 	turn := a.turn()
 	for _, dir := range [...]Point{heading(a.From), heading(a.From + turn)} {
 		if far := b.cover(a.Centre, dir); far < r+4 {
-			b.path(ClassConstruction, a.Step, a.Name, c.along(dir, far), c.along(dir, r+8))
+			b.path(a.pen(ClassConstruction), c.along(dir, far), c.along(dir, r+8))
 		}
 	}
 	if math.Abs(turn.Degrees()) < 1e-6 {
@@ -126,12 +129,12 @@ func (b *builder) arc(a Arc, r float64) {
 		p, q := heading(a.From), heading(a.From+turn)
 		side := math.Min(r, 12)
 		corner := c.along(p, side).along(q, side)
-		b.path(ClassArc, a.Step, a.Name, c.along(p, side), corner, c.along(q, side))
+		b.path(a.pen(ClassArc), c.along(p, side), corner, c.along(q, side))
 		r = side * math.Sqrt2
 	} else {
 		b.curve(a, c, r)
 	}
-	b.want(a.Label, ClassArc, a.Step, a.Name, anchor{kind: onArc, a: c, r: r, from: a.From, turn: turn})
+	b.want(a.Label, a.pen(ClassArc), anchor{kind: onArc, a: c, r: r, from: a.From, turn: turn})
 }
 
 // curve draws the arc itself, with a head at its end if it is directed. An arc
@@ -167,7 +170,7 @@ func (b *builder) arcHead(a Arc, c Point, r float64, tip, px statics.Angle, leng
 	p := c.along(heading(tip), r)
 	neck := c.along(heading(tip-statics.Angle(length)*px), r)
 	if u, ok := p.sub(neck).unit(); ok {
-		b.head(a.Step, a.Name, ClassArc, p, u, length, half)
+		b.head(a.pen(ClassArc), p, u, length, half)
 	}
 }
 
@@ -180,8 +183,9 @@ func (b *builder) sweep(a Arc, c Point, r float64, from, turn statics.Angle) {
 	for i := range int(pieces) {
 		start := from + statics.Angle(i)*piece
 		p, q := c.along(heading(start), r), c.along(heading(start+piece), r)
-		b.marks = append(b.marks, Mark{Shape: ArcPath, Class: ClassArc, Step: a.Step, Name: a.Name,
-			Points: []Point{p, q}, Radius: r, CCW: turn > 0})
+		m := a.pen(ClassArc).mark(ArcPath, p, q)
+		m.Radius, m.CCW = r, turn > 0
+		b.marks = append(b.marks, m)
 	}
 	b.keepOff(ClassArc.Weight()/2+0.2, curvePoints(c, r, from, turn)...)
 }

@@ -23,12 +23,23 @@ type builder struct {
 	shaft   bool
 }
 
+// pen is what all marks of a part share: what they are for, the step from which
+// they show, and the name of what they stand for ("" for nothing).
+type pen struct {
+	class Class
+	step  int
+	name  string
+}
+
+// mark is a mark drawn with the pen.
+func (p pen) mark(shape Shape, pts ...Point) Mark {
+	return Mark{Shape: shape, Class: p.class, Step: p.step, Name: p.name, Points: pts}
+}
+
 // want is a label that asks for a place beside its part.
 type want struct {
 	label  Label
-	class  Class
-	step   int
-	name   string
+	pen    pen
 	w, h   float64
 	owner  int
 	anchor anchor
@@ -52,8 +63,8 @@ func build(s *Scene, scale, text float64) *builder {
 	for _, l := range s.Lines {
 		b.next()
 		from, to := b.at(l.From), b.at(l.To)
-		b.path(l.Class, l.Step, "", from, to)
-		b.want(l.Label, l.Class, l.Step, "", anchor{kind: onLine, a: from, b: to, r: l.Class.Weight() / 2})
+		b.path(pen{l.Class, l.Step, ""}, from, to)
+		b.want(l.Label, pen{l.Class, l.Step, ""}, anchor{kind: onLine, a: from, b: to, r: l.Class.Weight() / 2})
 	}
 	for _, a := range s.Axes {
 		b.axes(a)
@@ -79,8 +90,8 @@ func build(s *Scene, scale, text float64) *builder {
 	}
 	for _, d := range s.Dots {
 		b.next()
-		b.circle(ClassDot, d.Step, b.at(d.At), 3)
-		b.want(d.Label, ClassDot, d.Step, "", anchor{kind: onDot, a: b.at(d.At)})
+		b.circle(pen{ClassDot, d.Step, ""}, b.at(d.At), 3)
+		b.want(d.Label, pen{ClassDot, d.Step, ""}, anchor{kind: onDot, a: b.at(d.At)})
 	}
 	return b
 }
@@ -90,8 +101,9 @@ func (b *builder) force(a Arrow) {
 	b.next()
 	from, to := b.at(a.From), b.at(a.To)
 	first := len(b.marks)
+	p := pen{a.Class, a.Step, a.Name}
 	b.shaft = true
-	b.arrow(a.Class, a.Step, a.Name, from, to)
+	b.arrow(p, from, to)
 	b.shaft = false
 	for i := range b.marks[first:] {
 		b.marks[first+i].Shift = b.at(a.Shift)
@@ -100,18 +112,18 @@ func (b *builder) force(a Arrow) {
 	if a.Class == ClassResultant {
 		half += doubleHalf
 	}
-	b.want(a.Label, a.Class, a.Step, a.Name, anchor{kind: onArrow, a: from, b: to, r: half})
+	b.want(a.Label, p, anchor{kind: onArrow, a: from, b: to, r: half})
 }
 
 // next starts a new part.
 func (b *builder) next() { b.owner++ }
 
-func (b *builder) want(l Label, c Class, step int, name string, a anchor) {
+func (b *builder) want(l Label, p pen, a anchor) {
 	if l.Empty() {
 		return
 	}
 	w, h := l.extent(b.text)
-	b.wants = append(b.wants, want{l, c, step, name, w, h, b.owner, a})
+	b.wants = append(b.wants, want{l, p, w, h, b.owner, a})
 }
 
 // worldPoints lists the points a scene has to hold: those it names, or else
@@ -149,28 +161,31 @@ func worldPoints(s *Scene) []r2.Vec {
 }
 
 // path draws an open polyline, which labels keep off.
-func (b *builder) path(c Class, step int, name string, pts ...Point) {
-	b.marks = append(b.marks, Mark{Shape: Path, Class: c, Step: step, Name: name, Points: pts})
-	b.keepOff(c.Weight()/2, pts...)
+func (b *builder) path(p pen, pts ...Point) {
+	b.marks = append(b.marks, p.mark(Path, pts...))
+	b.keepOff(p.class.Weight()/2, pts...)
 }
 
 // polygon draws a closed polygon, whose edges labels keep off.
-func (b *builder) polygon(c Class, step int, name string, pts ...Point) {
-	b.marks = append(b.marks, Mark{Shape: Polygon, Class: c, Step: step, Name: name, Points: pts})
-	b.keepOff(c.Weight()/2, pts...)
-	b.keepOff(c.Weight()/2, pts[len(pts)-1], pts[0])
+func (b *builder) polygon(p pen, pts ...Point) {
+	b.marks = append(b.marks, p.mark(Polygon, pts...))
+	b.keepOff(p.class.Weight()/2, pts...)
+	b.keepOff(p.class.Weight()/2, pts[len(pts)-1], pts[0])
 }
 
-func (b *builder) circle(c Class, step int, centre Point, r float64) {
-	b.marks = append(b.marks, Mark{Shape: Circle, Class: c, Step: step, Points: []Point{centre}, Radius: r})
+// circle draws a circle. Labels keep off a polygon around it.
+func (b *builder) circle(p pen, centre Point, r float64) {
+	m := p.mark(Circle, centre)
+	m.Radius = r
+	b.marks = append(b.marks, m)
 	const sides = 12
 	out := r / math.Cos(math.Pi/sides)
 	last := centre.along(Point{1, 0}, out)
 	for i := 1; i <= sides; i++ {
 		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
-		p := centre.along(Point{cos, sin}, out)
-		b.keepOff(c.Weight()/2, last, p)
-		last = p
+		next := centre.along(Point{cos, sin}, out)
+		b.keepOff(p.class.Weight()/2, last, next)
+		last = next
 	}
 }
 
@@ -189,34 +204,34 @@ const doubleHalf = 2.6
 
 // arrow draws a shaft and its head. A short arrow gets a shorter head, so that
 // its length stays true.
-func (b *builder) arrow(c Class, step int, name string, from, to Point) {
+func (b *builder) arrow(p pen, from, to Point) {
 	d := to.sub(from)
 	u, ok := d.unit()
 	if !ok {
-		b.circle(ClassDot, step, from, 2)
+		b.circle(pen{ClassDot, p.step, ""}, from, 2)
 		return
 	}
-	length, half := c.head()
+	length, half := p.class.head()
 	if most := 0.62 * d.norm(); length > most {
 		half *= math.Max(most/length, 0.5)
 		length = most
 	}
 	neck := to.along(u, -length)
-	if neck = neck.along(u, length*0.2); c == ClassResultant {
+	if neck = neck.along(u, length*0.2); p.class == ClassResultant {
 		n := u.left()
-		b.polygon(c, step, name, from.along(n, doubleHalf), neck.along(n, doubleHalf), neck.along(n, -doubleHalf), from.along(n, -doubleHalf))
+		b.polygon(p, from.along(n, doubleHalf), neck.along(n, doubleHalf), neck.along(n, -doubleHalf), from.along(n, -doubleHalf))
 	} else {
-		b.path(c, step, name, from, neck)
+		b.path(p, from, neck)
 	}
-	b.head(step, name, c, to, u, length, half)
+	b.head(p, to, u, length, half)
 }
 
 // head draws a filled arrowhead with its tip at tip.
-func (b *builder) head(step int, name string, c Class, tip, u Point, length, half float64) {
+func (b *builder) head(p pen, tip, u Point, length, half float64) {
 	neck := tip.along(u, -length)
-	p, q := neck.along(u.left(), half), neck.along(u.left(), -half)
-	b.marks = append(b.marks, Mark{Shape: Head, Class: c, Step: step, Name: name, Points: []Point{tip, p, q}})
-	b.keepOff(0, tip, p, q, tip)
+	left, right := neck.along(u.left(), half), neck.along(u.left(), -half)
+	b.marks = append(b.marks, p.mark(Head, tip, left, right))
+	b.keepOff(0, tip, left, right, tip)
 }
 
 func (b *builder) area(a Area) {
@@ -224,7 +239,7 @@ func (b *builder) area(a Area) {
 	for i, v := range a.Points {
 		pts[i] = b.at(v)
 	}
-	b.marks = append(b.marks, Mark{Shape: Polygon, Class: ClassArea, Step: a.Step, Points: pts})
+	b.marks = append(b.marks, pen{ClassArea, a.Step, ""}.mark(Polygon, pts...))
 }
 
 // Lengths of an axis beyond what it has to show, and at least, in pixels.
@@ -255,11 +270,11 @@ func (b *builder) axes(a Axes) {
 			least = axisHeld
 		}
 		plus = max(axisPart*plus, least, b.arcOn(a, u)) + axisBeyond
-		minus = max(axisPart*minus, b.arcOn(a, Point{-u.X, -u.Y})) + axisStub
+		minus = max(axisPart*minus, b.arcOn(a, u.back())) + axisStub
 		tip := o.along(u, plus)
 		_, half := ClassAxis.head()
-		b.arrow(ClassAxis, a.Step, "", o.along(u, -minus), tip)
-		b.want(l, ClassAxis, a.Step, "", anchor{kind: onTip, a: o, b: tip, r: half})
+		b.arrow(pen{ClassAxis, a.Step, ""}, o.along(u, -minus), tip)
+		b.want(l, pen{ClassAxis, a.Step, ""}, anchor{kind: onTip, a: o, b: tip, r: half})
 	}
 }
 
@@ -285,14 +300,14 @@ func (b *builder) dimension(d Dimension) {
 	n := u.left()
 	p, q := from.along(n, d.Offset), to.along(n, d.Offset)
 	side := math.Copysign(1, d.Offset)
-	b.path(ClassDimension, d.Step, "", from.along(n, 3*side), p.along(n, 4*side))
-	b.path(ClassDimension, d.Step, "", to.along(n, 3*side), q.along(n, 4*side))
-	b.path(ClassDimension, d.Step, "", p, q)
+	b.path(pen{ClassDimension, d.Step, ""}, from.along(n, 3*side), p.along(n, 4*side))
+	b.path(pen{ClassDimension, d.Step, ""}, to.along(n, 3*side), q.along(n, 4*side))
+	b.path(pen{ClassDimension, d.Step, ""}, p, q)
 	length, half := ClassDimension.head()
 	length = math.Min(length, 0.4*q.sub(p).norm())
-	b.head(d.Step, "", ClassDimension, q, u, length, half)
-	b.head(d.Step, "", ClassDimension, p, Point{-u.X, -u.Y}, length, half)
-	b.want(d.Label, ClassDimension, d.Step, "", anchor{kind: onLine, a: p, b: q, r: 3})
+	b.head(pen{ClassDimension, d.Step, ""}, q, u, length, half)
+	b.head(pen{ClassDimension, d.Step, ""}, p, u.back(), length, half)
+	b.want(d.Label, pen{ClassDimension, d.Step, ""}, anchor{kind: onLine, a: p, b: q, r: 3})
 }
 
 // slopeLength is the hypotenuse of a slope triangle in pixels.
@@ -311,9 +326,9 @@ func (b *builder) slope(s Slope) {
 	mid := from.lerp(to, 0.55)
 	p, q := mid.along(u, -long/2), mid.along(u, long/2)
 	corner := Point{q.X, p.Y}
-	b.path(ClassDimension, s.Step, "", p, corner)
-	b.want(s.RunLabel, ClassDimension, s.Step, "", anchor{kind: onLine, a: p, b: corner, r: 0.5})
+	b.path(pen{ClassDimension, s.Step, ""}, p, corner)
+	b.want(s.RunLabel, pen{ClassDimension, s.Step, ""}, anchor{kind: onLine, a: p, b: corner, r: 0.5})
 	b.next()
-	b.path(ClassDimension, s.Step, "", corner, q)
-	b.want(s.RiseLabel, ClassDimension, s.Step, "", anchor{kind: onLine, a: corner, b: q, r: 0.5})
+	b.path(pen{ClassDimension, s.Step, ""}, corner, q)
+	b.want(s.RiseLabel, pen{ClassDimension, s.Step, ""}, anchor{kind: onLine, a: corner, b: q, r: 0.5})
 }

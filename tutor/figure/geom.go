@@ -14,6 +14,7 @@ func (p Point) dot(q Point) float64   { return float64(p.X*q.X) + float64(p.Y*q.
 func (p Point) cross(q Point) float64 { return float64(p.X*q.Y) - float64(p.Y*q.X) }
 func (p Point) norm() float64         { return math.Sqrt(p.dot(p)) }
 func (p Point) left() Point           { return Point{p.Y, -p.X} } // as seen on the page
+func (p Point) back() Point           { return Point{-p.X, -p.Y} }
 func (p Point) along(u Point, d float64) Point {
 	return Point{p.X + float64(u.X*d), p.Y + float64(u.Y*d)}
 }

@@ -69,16 +69,7 @@ func fit(s *Scene, size Size, shrink float64) *builder {
 	if len(s.Hold) > 0 {
 		return fitHeld(s, size, shrink)
 	}
-	span := nobox
-	for _, v := range worldPoints(s) {
-		span = span.hold(Point{v.X, v.Y})
-	}
-	w, h := span.size()
-	scale := math.Min((size.Width-2*sideRoom)/w, (size.Height-2*topRoom)/h)
-	if math.IsInf(scale, 0) || math.IsNaN(scale) || scale <= 0 {
-		scale = 1
-	}
-	scale *= shrink
+	scale := scaleOf(s, size) * shrink
 	roomX, roomY := size.Width-2*inkRoom, size.Height-2*inkRoom
 	b := build(s, scale, size.Text)
 	for range 8 {
@@ -97,19 +88,25 @@ func fit(s *Scene, size Size, shrink float64) *builder {
 // fitHeld draws the scene at the scale that the points held give, times shrink,
 // these in the middle.
 func fitHeld(s *Scene, size Size, shrink float64) *builder {
+	b := build(s, scaleOf(s, size)*shrink, size.Text)
+	c := b.world.centre()
+	b.move(Point{size.Width/2 - c.X, b.held(size)/2 - c.Y})
+	return b
+}
+
+// scaleOf is how many pixels make one of the scene's units where what it has to
+// hold fills the room; 1 for a scene without extent.
+func scaleOf(s *Scene, size Size) float64 {
 	span := nobox
-	for _, v := range s.Hold {
+	for _, v := range worldPoints(s) { // the points held, where there are any
 		span = span.hold(Point{v.X, v.Y})
 	}
 	w, h := span.size()
 	scale := math.Min((size.Width-2*sideRoom)/w, (size.Height-2*topRoom)/h)
 	if math.IsInf(scale, 0) || math.IsNaN(scale) || scale <= 0 {
-		scale = 1
+		return 1
 	}
-	b := build(s, scale*shrink, size.Text)
-	c := b.world.centre()
-	b.move(Point{size.Width/2 - c.X, b.held(size)/2 - c.Y})
-	return b
+	return scale
 }
 
 // held is the height of a drawing that makes room for the points held.
@@ -161,16 +158,18 @@ func (b *builder) finish(spots []spot, choices [][]spot, size Size) Drawing {
 			s = choices[i][0]
 		}
 		if s.leader {
-			b.marks = append(b.marks, Mark{Shape: Path, Class: ClassLeader, Step: w.step, Name: w.name,
-				Points: []Point{s.start, s.end}},
-				Mark{Shape: Circle, Class: ClassLeader, Step: w.step, Name: w.name, Points: []Point{s.start}, Radius: 1.6})
+			leader := pen{ClassLeader, w.pen.step, w.pen.name}
+			end := leader.mark(Circle, s.start)
+			end.Radius = 1.6
+			b.marks = append(b.marks, leader.mark(Path, s.start, s.end), end)
 			d.Cost.Leaders++
 			d.Cost.Crossings += s.crossed
 		}
 		d.Cost.Total += s.cost
 		base := Point{s.box.centre().X, s.box.Min.Y + ascent*b.text}
-		b.marks = append(b.marks, Mark{Shape: Text, Class: w.class, Step: w.step, Name: w.name,
-			Points: []Point{base}, Label: w.label, Box: s.box})
+		m := w.pen.mark(Text, base)
+		m.Label, m.Box = w.label, s.box
+		b.marks = append(b.marks, m)
 		all = all.hold(s.box.Min).hold(s.box.Max)
 	}
 	up := 0.0

@@ -27,17 +27,17 @@ func (b *builder) member(m Member) {
 	place := anchor{kind: onLine, a: from, b: to, r: 1}
 	switch m.Kind {
 	case Cable:
-		b.path(ClassCable, m.Step, m.Name, from, to)
+		b.path(m.pen(ClassCable), from, to)
 	case Strut:
 		n := u.left()
-		b.polygon(ClassBody, m.Step, m.Name, from.along(n, strutHalf), to.along(n, strutHalf),
+		b.polygon(m.pen(ClassBody), from.along(n, strutHalf), to.along(n, strutHalf),
 			to.along(n, -strutHalf), from.along(n, -strutHalf))
 		place.r = strutHalf + 1
 	case Spring:
 		b.spring(m, from, to, u)
 		place.r = springHalf + 1
 	case Pulley:
-		b.path(ClassCable, m.Step, m.Name, from, to)
+		b.path(m.pen(ClassCable), from, to)
 		b.pulley(m, to, u)
 	case Weight:
 		place = b.weight(m, from, to)
@@ -47,8 +47,11 @@ func (b *builder) member(m Member) {
 	default:
 		panic("figure: unknown member")
 	}
-	b.want(m.Label, ClassBody, m.Step, m.Name, place)
+	b.want(m.Label, m.pen(ClassBody), place)
 }
+
+// pen draws marks of the member.
+func (m Member) pen(c Class) pen { return pen{c, m.Step, m.Name} }
 
 // pulley draws the wheel that a cable running along u touches at to, its
 // bracket, and the weight on the other side. The wheel lies below the cable,
@@ -56,25 +59,25 @@ func (b *builder) member(m Member) {
 func (b *builder) pulley(m Member, to, u Point) {
 	n := u.left()
 	if n.Y < 0 {
-		n = Point{-n.X, -n.Y}
+		n = n.back()
 	}
 	centre := to.along(n, wheelRadius)
 	roof := centre.along(Point{0, -1}, bracket)
-	b.path(ClassBody, m.Step, m.Name, centre, roof)
+	b.path(m.pen(ClassBody), centre, roof)
 	b.support(m, roof, Point{0, 1})
-	b.circle(ClassBody, m.Step, centre, wheelRadius)
-	b.circle(ClassDot, m.Step, centre, 2)
+	b.circle(pen{ClassBody, m.Step, ""}, centre, wheelRadius)
+	b.circle(pen{ClassDot, m.Step, ""}, centre, 2)
 	top := centre.along(Point{math.Copysign(1, u.X), 0}, wheelRadius)
 	place := b.weight(m, top, top.along(Point{0, 1}, math.Max(m.Drop*b.scale, 2*wheelRadius)))
-	b.want(m.Hangs, ClassBody, m.Step, m.Name, place)
+	b.want(m.Hangs, m.pen(ClassBody), place)
 }
 
 // weight draws a block on a cord.
 func (b *builder) weight(m Member, from, to Point) anchor {
-	b.path(ClassCable, m.Step, m.Name, from, to)
+	b.path(m.pen(ClassCable), from, to)
 	p, q := to.along(Point{1, 0}, blockWidth/2), to.along(Point{-1, 0}, blockWidth/2)
 	down := Point{0, blockHeight}
-	b.polygon(ClassBody, m.Step, m.Name, q, p, p.add(down), q.add(down))
+	b.polygon(m.pen(ClassBody), q, p, p.add(down), q.add(down))
 	return anchor{kind: onDot, a: to.along(Point{0, 1}, blockHeight/2), r: blockWidth / 2}
 }
 
@@ -92,15 +95,15 @@ func (b *builder) spring(m Member, from, to, u Point) {
 		side = -side
 	}
 	pts = append(pts, to.along(u, -end), to)
-	b.path(ClassCable, m.Step, m.Name, pts...)
+	b.path(m.pen(ClassCable), pts...)
 }
 
 // support draws a surface across u with hatching on its far side.
 func (b *builder) support(m Member, at, u Point) {
 	n := u.left()
-	b.path(ClassBody, m.Step, m.Name, at.along(n, supportHalf), at.along(n, -supportHalf))
+	b.path(m.pen(ClassBody), at.along(n, supportHalf), at.along(n, -supportHalf))
 	for d := -supportHalf + hatchApart/2; d <= supportHalf; d += hatchApart {
 		p := at.along(n, d)
-		b.path(ClassHatch, m.Step, m.Name, p, p.along(u, -hatchLength).along(n, -hatchLength/2))
+		b.path(m.pen(ClassHatch), p, p.along(u, -hatchLength).along(n, -hatchLength/2))
 	}
 }

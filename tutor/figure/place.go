@@ -114,7 +114,7 @@ func (p *placer) besideLine(w *want, add adder) {
 		u = Point{1, 0}
 	}
 	for i, t := range [...]float64{0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2, 0.9} {
-		for _, n := range [...]Point{u.left(), {-u.left().X, -u.left().Y}} {
+		for _, n := range [...]Point{u.left(), u.left().back()} {
 			m := a.lerp(b, t)
 			cost := 0.35 * float64((i+1)/2)
 			if n.dot(p.middle.sub(m)) > 0.5 {
@@ -129,7 +129,7 @@ func (p *placer) besideLine(w *want, add adder) {
 			tip = costDoubt
 		}
 		add(b.along(u, support(u, w.w, w.h)+ownGap), tip, nil)
-		for _, n := range [...]Point{u.left(), {-u.left().X, -u.left().Y}} {
+		for _, n := range [...]Point{u.left(), u.left().back()} {
 			side, ok := u.add(n).unit()
 			if ok {
 				add(b.along(side, support(side, w.w, w.h)+ownGap+1), tip+0.6, nil)
@@ -142,7 +142,7 @@ func (p *placer) besideLine(w *want, add adder) {
 func (p *placer) besideTip(w *want, add adder) {
 	u, _ := w.anchor.b.sub(w.anchor.a).unit()
 	add(w.anchor.b.along(u, support(u, w.w, w.h)+labelGap+0.5), 0, nil)
-	for i, n := range [...]Point{u.left(), {-u.left().X, -u.left().Y}} {
+	for i, n := range [...]Point{u.left(), u.left().back()} {
 		for j, back := range [...]float64{4, 0, 14, 26} {
 			c := w.anchor.b.along(u, -back).along(n, support(n, w.w, w.h)+w.anchor.r+labelGap+0.5)
 			add(c, 0.5+0.1*float64(i)+0.3*float64(j), nil)

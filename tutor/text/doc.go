@@ -4,10 +4,10 @@
 //
 //	text.Say("entry.unknown-name", "name", "Q")
 //
-// The sentences live in one map a Go file (one file for each part of the
-// product, one for each kind of problem) and the maps are joined in areas, so
-// translating the product is translating those files. A new map must be added
-// to areas; keys begin with the area's name and a dot.
+// The sentences live in maps, which are joined into one: areas lists those of
+// the parts of the product, and each kind of problem adds its own from its own
+// file. Translating the product is translating those files. Keys begin with a
+// word for the area, or with the kind's name, and a dot.
 //
 // The package does no grammar: no plurals, no agreement. Sentences are written
 // so that what fills a hole need not be inflected.

@@ -23,9 +23,3 @@ var sheet = map[string]string{
 	"sheet.key.likeliest": "One slip in finding the value itself, the likeliest ones. The command “closingside slips” lists them all, and looks any value up.",
 	"sheet.key.not":       "For {symbol} = {value}",
 }
-
-// export holds what exported items say.
-var export = map[string]string{
-	"export.question": "{symbol}, {what}, {asked}:",
-	"export.mistake":  "This value comes out when something went wrong: {mistake}. Look at that step again.",
-}

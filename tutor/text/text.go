@@ -35,15 +35,6 @@ var Strict bool
 // sentences is every area in one map.
 var sentences = join(areas)
 
-// List is a list of things in a sentence: "A, B and C".
-func List(things []string) string {
-	n := len(things)
-	if n < 2 {
-		return strings.Join(things, "")
-	}
-	return Say("list.last", "before", strings.Join(things[:n-1], ", "), "last", things[n-1])
-}
-
 // add puts a kind's sentences to the others.
 func add(area map[string]string) { sentences = join([]map[string]string{sentences, area}) }
 
@@ -61,9 +52,9 @@ func join(areas []map[string]string) map[string]string {
 }
 
 // Say is the sentence under key, with each hole {name} filled by the value
-// that follows name in pairs. Values are put in as they are: a value that
+// that follows its name in holes. Values are put in as they are: a value that
 // holds braces is not read again. An unknown key is returned as it is.
-func Say(key string, pairs ...string) string {
+func Say(key string, holes ...string) string {
 	s, ok := sentences[key]
 	if !ok {
 		if Strict {
@@ -71,36 +62,52 @@ func Say(key string, pairs ...string) string {
 		}
 		return key
 	}
-	if len(pairs)%2 != 0 {
+	if len(holes)%2 != 0 {
 		if Strict {
 			panic("text: name without a value: " + key)
 		}
-		pairs = pairs[:len(pairs)-1]
+		holes = holes[:len(holes)-1]
 	}
 	var b strings.Builder
 	for {
-		before, rest, open := strings.Cut(s, "{")
-		name, after, closed := strings.Cut(rest, "}")
-		if !open || !closed {
+		before, name, after, ok := cutHole(s)
+		if !ok {
 			b.WriteString(s)
 			return b.String()
 		}
 		b.WriteString(before)
-		b.WriteString(fill(key, name, pairs))
+		b.WriteString(fill(key, name, holes))
 		s = after
 	}
 }
 
-func fill(key, name string, pairs []string) string {
-	for i := 0; i < len(pairs); i += 2 {
-		if pairs[i] == name {
-			return pairs[i+1]
+// cutHole cuts a sentence at its first hole; ok is false where it has none.
+func cutHole(s string) (before, name, after string, ok bool) {
+	before, rest, open := strings.Cut(s, "{")
+	name, after, closed := strings.Cut(rest, "}")
+	return before, name, after, open && closed
+}
+
+// fill is what fills the hole called name.
+func fill(key, name string, holes []string) string {
+	for i := 0; i < len(holes); i += 2 {
+		if holes[i] == name {
+			return holes[i+1]
 		}
 	}
 	if Strict {
 		panic("text: nothing for {" + name + "} of " + key)
 	}
 	return "{" + name + "}"
+}
+
+// List is a list of things in a sentence: "A, B and C".
+func List(things []string) string {
+	n := len(things)
+	if n < 2 {
+		return strings.Join(things, "")
+	}
+	return Say("list.last", "before", strings.Join(things[:n-1], ", "), "last", things[n-1])
 }
 
 // Has reports whether there is a sentence under key.
@@ -123,9 +130,8 @@ func Keys() []string { return slices.Sorted(maps.Keys(sentences)) }
 func Holes(key string) []string {
 	var names []string
 	for s := sentences[key]; ; {
-		_, rest, open := strings.Cut(s, "{")
-		name, after, closed := strings.Cut(rest, "}")
-		if !open || !closed {
+		_, name, after, ok := cutHole(s)
+		if !ok {
 			return names
 		}
 		if !slices.Contains(names, name) {

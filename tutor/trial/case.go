@@ -48,8 +48,11 @@ type Case struct {
 
 // record notes a case.
 func (p *learner) record(q *tutor.Quantity, s sheet, reply tutor.Reply, took time.Duration) {
-	c := Case{Quantity: q.Name, Angle: q.Dim == statics.DimAngle, Cause: s.fault.cause(), Rests: s.fault.rests, Refused: slices.Clone(p.refused),
-		Kept: p.keep.digits, Cut: p.keep.cut, Expression: s.expression, Equation: q.Equation, Written: s.written, Reply: reply, Took: took}
+	c := Case{
+		Quantity: q.Name, Angle: q.Dim == statics.DimAngle, Equation: q.Equation,
+		Cause: s.fault.cause(), Rests: s.fault.rests, Refused: slices.Clone(p.refused),
+		Kept: p.keep.digits, Cut: p.keep.cut, Expression: s.expression, Written: s.written, Reply: reply, Took: took,
+	}
 	past := p.work.Past
 	if reply.Verdict != tutor.Unreadable { // which is not kept
 		past = past[:len(past)-1]
@@ -155,7 +158,10 @@ func (c *Case) miss(p *tutor.Problem) Miss {
 		}
 		given = append(given, strings.Join(fields, " "))
 	}
-	return Miss{p.Code(), strings.Join(given, "; "), c.Before, c.Quantity, c.Reply.Entry, c.happened(), c.told(), c.stated(), c.place()}
+	return Miss{
+		Problem: p.Code(), Given: strings.Join(given, "; "), Before: c.Before, Quantity: c.Quantity, Entry: c.Reply.Entry,
+		Made: c.happened(), Told: c.told(), Stated: c.stated(), Place: c.place(),
+	}
 }
 
 // stated is the probability given to what the verdict says.

@@ -64,30 +64,8 @@ func shorten(v float64, places int, cut bool) float64 {
 
 // isAngle tells whether a formula yields an angle.
 func isAngle(l *tutor.Lesson, n expr.Node) bool {
-	switch n := n.(type) {
-	case expr.Ang:
-		return true
-	case expr.Sym:
-		q := l.Quantity(n.Name)
+	return expr.IsAngle(n, func(name string) bool {
+		q := l.Quantity(name)
 		return q != nil && q.Dim == statics.DimAngle
-	case expr.Neg:
-		return isAngle(l, n.X)
-	case expr.Fn:
-		switch n.Func {
-		case expr.FnAsin, expr.FnAcos, expr.FnAtan:
-			return true
-		case expr.FnAbs:
-			return isAngle(l, n.X)
-		}
-	case expr.Bin:
-		switch n.Op {
-		case expr.OpAdd, expr.OpSub:
-			return isAngle(l, n.L) || isAngle(l, n.R)
-		case expr.OpMul:
-			return isAngle(l, n.L) != isAngle(l, n.R)
-		case expr.OpDiv:
-			return isAngle(l, n.L) && !isAngle(l, n.R)
-		}
-	}
-	return false
+	})
 }

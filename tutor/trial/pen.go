@@ -2,6 +2,7 @@ package trial
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -126,16 +127,19 @@ func letter(q *tutor.Quantity) bool { return q.Unknown || q.Means != nil }
 // writable tells whether an equation can be written: it has an unknown, and no
 // key in another angle mode, which is worked out and not written.
 func (p *learner) writable(sum expr.Node) bool {
-	letters, mode := false, false
-	expr.Walk(sum, func(_ int, n expr.Node) {
-		switch n := n.(type) {
-		case expr.Sym:
-			letters = letters || letter(p.lesson.Quantity(n.Name))
-		case expr.Fn:
-			mode = mode || n.Mode != expr.InDegrees
+	unknown := func(name string) bool { return letter(p.lesson.Quantity(name)) }
+	return inDegrees(sum) && slices.ContainsFunc(expr.Symbols(sum), unknown)
+}
+
+// inDegrees tells whether every key of a formula is pressed in degrees.
+func inDegrees(tree expr.Node) bool {
+	all := true
+	expr.Walk(tree, func(_ int, n expr.Node) {
+		if key, ok := n.(expr.Fn); ok && key.Mode != expr.InDegrees {
+			all = false
 		}
 	})
-	return letters && !mode
+	return all
 }
 
 // number is what this learner writes for a quantity inside a formula: a given
@@ -156,12 +160,7 @@ func (p *learner) number(q *tutor.Quantity) expr.Node {
 // formula is tree with numbers for symbols, as written on paper. False where it
 // can't be written so (a key in another angle mode).
 func (p *learner) formula(tree expr.Node) (string, bool) {
-	mode, known := false, true
-	expr.Walk(tree, func(_ int, n expr.Node) {
-		if k, ok := n.(expr.Fn); ok && k.Mode != expr.InDegrees {
-			mode = true
-		}
-	})
+	known := true
 	n := expr.Substitute(tree, func(name string) (expr.Node, bool) {
 		q := p.lesson.Quantity(name)
 		known = known && q != nil && !math.IsNaN(p.value(name))
@@ -170,5 +169,5 @@ func (p *learner) formula(tree expr.Node) (string, bool) {
 		}
 		return p.number(q), true
 	})
-	return expr.Plain(n, p.lesson.Symbol), known && !mode
+	return expr.Plain(n, p.lesson.Symbol), known && inDegrees(tree)
 }

@@ -60,41 +60,11 @@ func Run(problems []*tutor.Problem, h Habits, o Options) (*Report, error) {
 	if err := h.Check(); err != nil {
 		return nil, err
 	}
-	type result struct {
-		cases []Case
-		err   error
-	}
-	workers := o.Workers
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	results := make([]chan result, len(problems))
-	for i := range results {
-		results[i] = make(chan result, 1)
-	}
-	next := make(chan int, len(problems))
-	for i := range problems {
-		next <- i
-	}
-	close(next)
 	stop := make(chan struct{})
 	defer close(stop)
-	for range workers {
-		go func() {
-			for i := range next {
-				select {
-				case <-stop:
-					return
-				default:
-				}
-				cases, err := class(problems[i], i, &h, o)
-				results[i] <- result{cases, err}
-			}
-		}()
-	}
 	t := newTally()
 	var misses []Miss
-	for i, r := range results { // in order, whoever was first
+	for i, r := range classes(problems, &h, o, stop) { // in order, whoever was first
 		got := <-r
 		if got.err != nil {
 			return nil, got.err
@@ -115,6 +85,42 @@ func Run(problems []*tutor.Problem, h Habits, o Options) (*Report, error) {
 	return r, nil
 }
 
+// result is what the learners of one problem did.
+type result struct {
+	cases []Case
+	err   error
+}
+
+// classes has all problems worked by so many processors, until stop is closed,
+// and gives each one's result as it comes.
+func classes(problems []*tutor.Problem, h *Habits, o Options, stop <-chan struct{}) []chan result {
+	results := make([]chan result, len(problems))
+	next := make(chan int, len(problems))
+	for i := range problems {
+		results[i] = make(chan result, 1)
+		next <- i
+	}
+	close(next)
+	workers := o.Workers
+	if workers <= 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	for range workers {
+		go func() {
+			for i := range next {
+				select {
+				case <-stop:
+					return
+				default:
+				}
+				cases, err := class(problems[i], i, h, o)
+				results[i] <- result{cases, err}
+			}
+		}()
+	}
+	return results
+}
+
 // class lets the learners work one problem, one after the other.
 func class(problem *tutor.Problem, number int, h *Habits, o Options) ([]Case, error) {
 	lesson, err := tutor.Open(problem)
@@ -123,10 +129,19 @@ func class(problem *tutor.Problem, number int, h *Habits, o Options) ([]Case, er
 	}
 	var all []Case
 	for k := range o.Learners {
-		d := die{tutor.NewDraw(o.Seed, uint64(number)<<32|uint64(k))}
-		p := newLearner(lesson, h, d)
-		p.study()
-		all = append(all, p.cases...)
+		all = append(all, study(lesson, h, o.die(number, k))...)
 	}
 	return all, nil
+}
+
+// die is the stream of a learner of a problem.
+func (o Options) die(problem, learner int) die {
+	return die{tutor.NewDraw(o.Seed, uint64(problem)<<32|uint64(learner))}
+}
+
+// study lets one learner work a problem.
+func study(l *tutor.Lesson, h *Habits, d die) []Case {
+	p := newLearner(l, h, d)
+	p.study()
+	return p.cases
 }

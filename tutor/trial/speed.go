@@ -39,23 +39,21 @@ func Measure(problems []*tutor.Problem, o Options, rounds int) (Speed, error) {
 			if err != nil {
 				return Speed{}, err
 			}
-			l := newLearner(lesson, &h, die{tutor.NewDraw(o.Seed, uint64(i)<<32|uint64(k))})
-			l.study()
-			sessions = append(sessions, l.cases)
+			sessions = append(sessions, study(lesson, &h, o.die(i, k)))
 		}
 		lesson, err := tutor.Open(p)
 		if err != nil {
 			return Speed{}, err
 		}
-		first = append(first, timeAll(lesson, sessions, false)...)
+		first = append(first, timeAll(lesson, sessions, asIs)...)
 		ahead := func() ([]time.Duration, error) {
 			anew, err := tutor.Open(p)
 			if err != nil {
 				return nil, err
 			}
-			return timeAll(anew, sessions, true), nil
+			return timeAll(anew, sessions, makeReady), nil
 		}
-		again := func() ([]time.Duration, error) { return timeAll(lesson, sessions, false), nil }
+		again := func() ([]time.Duration, error) { return timeAll(lesson, sessions, asIs), nil }
 		if ready, err = appendLeast(ready, rounds, ahead); err != nil {
 			return Speed{}, err
 		}
@@ -68,13 +66,17 @@ func Measure(problems []*tutor.Problem, o Options, rounds int) (Speed, error) {
 			checks++
 		})
 	}
-	slices.Sort(first)
-	slices.Sort(later)
-	slices.Sort(clean)
-	slices.Sort(ready)
-	return Speed{len(later), quantile(later, 0.5), quantile(later, 0.99), quantile(first, 0.5), quantile(first, 0.99), quantile(clean, 0.5),
-		quantile(ready, 0.5), quantile(ready, 0.99),
-		float64(allocs) / float64(max(1, checks))}, nil
+	for _, took := range [][]time.Duration{first, later, clean, ready} {
+		slices.Sort(took)
+	}
+	return Speed{
+		Checks: len(later),
+		Median: quantile(later, 0.5), P99: quantile(later, 0.99),
+		First: quantile(first, 0.5), Worst: quantile(first, 0.99),
+		Clean: quantile(clean, 0.5),
+		Ready: quantile(ready, 0.5), ReadyWorst: quantile(ready, 0.99),
+		Allocs: float64(allocs) / float64(max(1, checks)),
+	}, nil
 }
 
 // appendLeast appends the least of what each entry took in so many rounds.
@@ -106,15 +108,21 @@ func enterAll(l *tutor.Lesson, sessions [][]Case, watch func(w *tutor.Work, chec
 	}
 }
 
-// timeAll is how long the check of each wrong entry took, when the page had
-// time to make ready for it or not.
-func timeAll(l *tutor.Lesson, sessions [][]Case, ready bool) []time.Duration {
+// What happens before a check that is timed: nothing, or the page has had time to
+// make ready for it.
+func asIs(*tutor.Work) {}
+
+func makeReady(w *tutor.Work) {
+	w.Warm(func() bool { return false })
+	time.Sleep(time.Millisecond) // the page rests after every piece, and the collector ends what it began
+}
+
+// timeAll is how long the check of each wrong entry took, after what happens
+// before it.
+func timeAll(l *tutor.Lesson, sessions [][]Case, before func(*tutor.Work)) []time.Duration {
 	var all []time.Duration
 	enterAll(l, sessions, func(w *tutor.Work, check func()) {
-		if ready {
-			w.Warm(func() bool { return false })
-			time.Sleep(time.Millisecond) // the page rests after every piece, and the collector ends what it began
-		}
+		before(w)
 		start := time.Now()
 		check()
 		all = append(all, time.Since(start))

@@ -1,8 +1,8 @@
 package expr
 
 // IsAngle tells a tree whose value is an angle from one that is a plain number
-// or a force: an inverse key, and sums and multiples of angles; symbol tells
-// which symbols are angles.
+// or a force: an inverse key, and sums, multiples and sizes of angles; symbol
+// tells which symbols are angles.
 func IsAngle(n Node, symbol func(name string) bool) bool {
 	switch n := n.(type) {
 	case Ang:
@@ -12,7 +12,7 @@ func IsAngle(n Node, symbol func(name string) bool) bool {
 	case Neg:
 		return IsAngle(n.X, symbol)
 	case Fn:
-		return n.Func.inverse()
+		return n.Func.inverse() || n.Func == FnAbs && IsAngle(n.X, symbol)
 	case Bin:
 		return angleOf(n.Op, IsAngle(n.L, symbol), IsAngle(n.R, symbol))
 	}

@@ -1,7 +1,7 @@
 package tutor
 
 import (
-	"slices"
+	"sync"
 
 	"closingside/statics/expr"
 )
@@ -10,21 +10,29 @@ import (
 // in an equation, where rare ones are met by chance too often.
 const commonRow = 0.5
 
-// mayPair tells whether a row is thought of together with another in one
+// mayJoin tells whether a row is thought of together with another in one
 // formula of q. A given miscopied is looked at from the start of the work.
-func mayPair(q *Quantity, id string) bool {
+func mayJoin(q *Quantity, id string) bool {
 	return id != "given-miscopied" && !slipByID(id).Lone && (!q.Equation || slipByID(id).Prior >= commonRow)
 }
 
-// pairsIn lists the trees that two slips make of one formula of q, the one
-// after the other; made once for a lesson.
-func (l *Lesson) pairsIn(q int) []variant {
-	prep := l.ready()
-	prep.paired[q].Do(func() { prep.pairs[q] = l.pairUp(q) })
-	return prep.pairs[q]
+// twiceSlipped is what two slips, the one after the other, make of one formula of
+// a quantity.
+type twiceSlipped struct {
+	made     sync.Once
+	variants []variant
 }
 
-func (l *Lesson) pairUp(q int) []variant {
+// slippedTwice lists what two slips make of one formula of quantity q, made when
+// first asked for.
+func (l *Lesson) slippedTwice(q int) []variant {
+	twice := &l.ready().twice[q]
+	twice.made.Do(func() { twice.variants = l.slipAgain(q) })
+	return twice.variants
+}
+
+// slipAgain makes a second slip in what one slip makes of quantity q's formulas.
+func (l *Lesson) slipAgain(q int) []variant {
 	quantity := &l.Quantities[q]
 	singles := map[expr.Node]bool{}
 	for _, v := range l.variantsOf(q) {
@@ -33,11 +41,11 @@ func (l *Lesson) pairUp(q int) []variant {
 	var out []variant
 	seen := map[string]map[expr.Node]bool{}
 	for _, v := range l.variantsOf(q) {
-		if v.lone || !mayPair(quantity, v.id) {
+		if v.lone || !mayJoin(quantity, v.id) {
 			continue
 		}
 		for _, row := range catalogue {
-			if row.ID == v.id || !mayPair(quantity, row.ID) {
+			if row.ID == v.id || !mayJoin(quantity, row.ID) {
 				continue
 			}
 			id := joined(v.id, row.ID)
@@ -54,9 +62,4 @@ func (l *Lesson) pairUp(q int) []variant {
 		}
 	}
 	return out
-}
-
-// blunt tells whether a step of p takes the other angle of a sine.
-func (p *plan) blunt() bool {
-	return slices.ContainsFunc(p.steps, func(st planStep) bool { return st.supplement })
 }
