@@ -148,8 +148,7 @@ func (d *desk) slipsAt(name string) []string {
 		if a.Quantity != name || a.Verdict != tutor.SlipFound {
 			continue
 		}
-		id, _, _ := strings.Cut(a.Slips[0].Likely, "+")
-		if title := text.Say("slip." + id + ".title"); !slices.Contains(titles, title) {
+		if title := text.Say("slip." + a.Slips[0].Told() + ".title"); !slices.Contains(titles, title) {
 			titles = append(titles, title)
 		}
 	}

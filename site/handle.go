@@ -99,7 +99,7 @@ func (d *desk) answer(f Form) html.Nodes {
 	}
 	switch f.Get("do") {
 	case "enter":
-		said = join(text.Say("verdict."+reply.Verdict.String())+". "+reply.Feedback, d.judgedAgain())
+		said = join(d.lesson.Heading(&reply)+". "+reply.Feedback, d.judgedAgain())
 		if judged && d.work.Found(reply.Quantity) {
 			focus = "done"
 			if next := d.lesson.Quantity(d.work.Next()); next != nil {

@@ -90,10 +90,9 @@ func (s *session) kind(k *tutor.Kind, n int, open bool) html.Node {
 		html.El("summary", html.El("span", html.Class("number"), html.A("aria-hidden", "true"), html.Text(itoa(n))),
 			html.El("h2", html.Text(text.Say(k.Name+".title"))), html.El("span", html.Class("soft"), html.Text(text.Say(k.Name+".about"))), s.progress(k)),
 		html.El("p", html.Class("practises"), html.Text(text.Say("page.home.practises", "what", text.Say(k.Name+".practises")))),
+		html.El("div", html.Class("starts"), act("draw", text.Say("page.home.draw"), "draw", html.Hidden("kind", k.Name)), s.ownForm(k)),
 		html.El("h3", html.Class("label"), html.Text(text.Say("page.home.choose"))),
-		s.choices(k.BankProblems()),
-		act("draw", text.Say("page.home.draw"), "draw", html.Hidden("kind", k.Name)),
-		s.ownForm(k)}
+		s.choices(k.BankProblems())}
 	if open {
 		parts = append(parts, html.Flag("open"))
 	}

@@ -29,6 +29,18 @@ func TestHomeLeadsThroughTheUnit(t *testing.T) {
 	assert.Contains(t, ask("do", "home", "at", "5"), "1 of 6 done")
 }
 
+// A new problem and one's own are asked for above the list of problems, where a
+// phone shows them.
+func TestOnesOwnProblemStandsAboveTheList(t *testing.T) {
+	home := ask("do", "start", "at", "1")
+	for _, k := range tutor.Kinds() {
+		fold := home[strings.Index(home, `id="kind-`+k.Name+`"`):]
+		own := strings.Index(fold, text.Say("page.home.own"))
+		require.Positive(t, own, k.Name)
+		assert.Less(t, own, strings.Index(fold, `class="choices"`), k.Name)
+	}
+}
+
 // A problem of one's own of every kind: its bank's first problem typed into the
 // form opens the same problem, and every field has its own word.
 func TestOwnProblemsOfEveryKind(t *testing.T) {

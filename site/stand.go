@@ -12,7 +12,7 @@ import (
 // where the learner stands by it, and a word where it was judged again.
 func (d *desk) attempt(q *tutor.Quantity, a *tutor.Attempt) html.Node {
 	parts := []html.Part{html.Data("verdict", a.Verdict.String()),
-		html.El("b", html.Text(a.Entry)), d.prose(" " + text.Say("verdict."+a.Verdict.String()) + ". " + a.Feedback)}
+		html.El("b", html.Text(a.Entry)), d.prose(" " + d.lesson.Heading(&a.Reply) + ". " + a.Feedback)}
 	if a.Since != "" {
 		parts = append(parts, html.El("p", html.Class("soft"), html.Text(text.Say("page.since", "from", d.lesson.SymbolText(d.lesson.Quantity(a.Since))))))
 	}
@@ -78,7 +78,7 @@ func (d *desk) judgedAgain() string {
 	for _, name := range d.work.Changed() {
 		q := d.lesson.Quantity(name)
 		if a := d.work.Standing(name); a != nil {
-			all = append(all, text.Say("page.again.judged", "symbol", d.lesson.SymbolText(q), "verdict", text.Say("verdict."+a.Verdict.String())))
+			all = append(all, text.Say("page.again.judged", "symbol", d.lesson.SymbolText(q), "verdict", d.lesson.Heading(&a.Reply)))
 		}
 	}
 	return strings.Join(all, " ")

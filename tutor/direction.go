@@ -131,7 +131,7 @@ func (l *Lesson) Reported(q *Quantity, v float64, d Digits) string {
 		if turn < 0 {
 			h.Sense = statics.Clockwise
 		}
-		return strings.Replace(h.Text(l.Show(q, math.Abs(turn), d)), "+x", r.Thing, 1)
+		return strings.Replace(h.Text(l.Show(q, math.Abs(turn), d)), "+x", shownName(r.Thing), 1)
 	case FromVertical:
 		h = statics.AsBeside(at, statics.PlusY)
 	case AsBearing:
@@ -159,7 +159,7 @@ var reportKeys = [...]string{FromX: "from-x", FromThing: "from-thing", FromVerti
 
 // say is the sentence on r under a key.
 func (r Reference) say(key string) string {
-	return text.Say("reported."+key+"."+reportKeys[r.As], "thing", r.Thing)
+	return text.Say("reported."+key+"."+reportKeys[r.As], "thing", shownName(r.Thing))
 }
 
 // ShownReading is a plain number or a direction as it was read, for q.
@@ -168,7 +168,7 @@ func (w *Work) ShownReading(q *Quantity, r entry.Reading) string {
 	if q.reported() && r.Form == entry.Number {
 		switch d := w.Settings.Direction; d.As {
 		case FromThing, AsBearing:
-			return text.Say("reported.read."+reportKeys[d.As], "value", shown, "thing", d.Thing)
+			return text.Say("reported.read."+reportKeys[d.As], "value", shown, "thing", shownName(d.Thing))
 		}
 	}
 	return shown

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/text"
 )
@@ -31,6 +32,8 @@ func (w *Work) askAbout(s Suspect) string {
 		key = "slip.any.ask.given"
 	case at.Signed && text.Has(key+".part"):
 		key += ".part"
+	case share(s.IDs, supplements) && text.Has(key+".supplement"):
+		key += ".supplement"
 	}
 	ask := w.Lesson.Say(key, "at", w.Lesson.plain(s.At), "where", w.where(s.At))
 	if s.double() {
@@ -38,6 +41,9 @@ func (w *Work) askAbout(s Suspect) string {
 	}
 	return ask
 }
+
+// supplements are the slips that give what an angle lacks of 180°, by the sine law.
+var supplements = []string{"obtuse-assumed", "obtuse-missed"}
 
 // where is the step in which a quantity is found, or read.
 func (w *Work) where(name string) string {
@@ -80,7 +86,26 @@ func (w *Work) askWhich(a, b Suspect) string {
 }
 
 // title is what a suspect says was done, in a few words.
-func (w *Work) title(s Suspect) string { return w.Lesson.Say("slip." + w.first(s) + ".title") }
+func (w *Work) title(s Suspect) string {
+	return w.Lesson.Say("slip." + s.fitting(w.first(s)) + ".title")
+}
+
+// Told is the slip by whose title s is told where one stands for all.
+func (s Suspect) Told() string {
+	id, _, _ := strings.Cut(s.Likely, "+")
+	return s.fitting(id)
+}
+
+// fitting is id, or what fits whichever law an angle was found by: the wrong one
+// of two angles that make 180° together, for a sign in the cosine law.
+func (s Suspect) fitting(id string) string {
+	for _, other := range supplements {
+		if id == "cosine-sign" && slices.Contains(s.IDs, other) {
+			return other
+		}
+	}
+	return id
+}
 
 // sendTo sends the learner to the first wrong entry.
 func (w *Work) sendTo(q *Quantity, from string) string {
@@ -99,7 +124,7 @@ func (w *Work) keepDigits(q *Quantity, r *Rounded, v float64) string {
 	symbol := w.Lesson.plain(q.Name)
 	key := "feedback.rounded"
 	switch {
-	case r.What == symbol && r.Digits == 1 && !r.angle: // one digit fits many wrong ways, too
+	case w.Lesson.tooCoarse(q, r):
 		key += ".coarse"
 	case r.What == symbol:
 		key += ".itself"
@@ -108,6 +133,21 @@ func (w *Work) keepDigits(q *Quantity, r *Rounded, v float64) string {
 	}
 	return w.Lesson.Say(key, "what", r.What, "kept", r.kept(), "keep", (&Rounded{Digits: r.Keep, angle: r.angle}).kept(),
 		"moved", w.Lesson.Show(q, moved, Digits{Magnitude: 1, Angle: max(0, -leading(moved))}), "symbol", symbol)
+}
+
+// tooCoarse tells whether a value itself was kept to one digit, which fits many
+// wrong ways, too.
+func (l *Lesson) tooCoarse(q *Quantity, r *Rounded) bool {
+	return r.What == l.plain(q.Name) && r.Digits == 1 && !r.angle
+}
+
+// Heading is the verdict on an entry in a word or two.
+func (l *Lesson) Heading(r *Reply) string {
+	key := "verdict." + r.Verdict.String()
+	if r.Verdict == EarlyRounding && l.tooCoarse(l.Quantity(r.Quantity), r.Rounded) {
+		key += ".coarse"
+	}
+	return l.Say(key)
 }
 
 // kept is how many digits, or decimals of an angle, were kept, in words.
@@ -145,8 +185,12 @@ func (w *Work) bounds(q *Quantity, v float64) string {
 	if math.IsNaN(lo) || math.IsNaN(hi) {
 		return w.Lesson.Say("feedback.unexplained")
 	}
+	lo, hi = seen(q, lo, math.Floor), seen(q, hi, math.Ceil)
 	key := "feedback.outside"
-	if inside(q, v, lo, hi) {
+	switch in := inside(q, v, lo, hi); {
+	case in && q.Signed:
+		key = "feedback.inside.part"
+	case in:
 		key = "feedback.inside"
 	}
 	if q.Turns && (!q.reported() || w.Settings.Direction.As == FromX) { // as one turns from the one to the other
@@ -155,12 +199,23 @@ func (w *Work) bounds(q *Quantity, v float64) string {
 	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi))
 }
 
-// bound is a value that a sketch shows, a whole number without decimals.
-func (w *Work) bound(q *Quantity, v float64) string {
-	d := w.Settings.Answer
-	if math.Abs(v-math.Round(v)) <= 1e-9 {
-		d.Angle = 0
+// seen is a limit as a sketch shows it, rounded outwards (by math.Floor or
+// math.Ceil): a size to two digits, an angle to whole degrees.
+func seen(q *Quantity, v float64, outwards func(float64) float64) float64 {
+	unit := 1.0
+	if q.Dim != statics.DimAngle {
+		unit = pow10(leading(v) - 1)
 	}
+	n := v / unit
+	if near := math.Round(n); math.Abs(n-near) <= 1e-9 {
+		n = near
+	}
+	return outwards(n) * unit
+}
+
+// bound is such a limit, in words.
+func (w *Work) bound(q *Quantity, v float64) string {
+	d := Digits{Magnitude: 2}
 	if v == 0 {
 		d.Magnitude = 1
 	}

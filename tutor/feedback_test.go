@@ -134,7 +134,7 @@ func TestBoundsOfADirectionFollowTheTurn(t *testing.T) {
 	l := pair(t, "520 N", "143.1 deg", "310 N", "-160 deg")
 	got := NewWork(l, DefaultSettings()).Enter("theta", "-1.5")
 	require.Equal(t, Unexplained, got.Verdict)
-	assert.Contains(t, got.Feedback, "between 143.1° and 200°")
+	assert.Contains(t, got.Feedback, "between 143° and 200°")
 }
 
 // Of two slips together it is said that there are two, and one is asked about,
@@ -171,4 +171,43 @@ func TestTwoSlipsAreAskedAboutOneByOne(t *testing.T) {
 		}
 	})
 	assert.Equal(t, 40, met)
+}
+
+// A sketch shows no more than it can: sizes to two digits and whole degrees,
+// outwards; and a learner's own words fit the verdict beside them.
+func TestASketchShowsNoMoreThanItCan(t *testing.T) {
+	l := pair(t, "345.2 N", "25.4 deg", "612.7 N", "118 deg")
+	said := func(quantity, entry string) string {
+		r := NewWork(l, DefaultSettings()).Enter(quantity, entry)
+		assert.Equal(t, Unexplained, r.Verdict, "%+v", r)
+		return r.Feedback
+	}
+	assert.Contains(t, said("R", "55.1 N"), "between 260 N and 960 N")
+	assert.Contains(t, said("theta", "199.7"), "between 25° and 118°")
+	assert.NotContains(t, said("F1x", "77.7 N"), "between", "from −P to P says nothing")
+
+	w := NewWork(barge(t), DefaultSettings())
+	assert.Equal(t, "610 N", w.given("F2"))
+}
+
+func TestTheHeadingFitsWhatIsSaid(t *testing.T) {
+	w := NewWork(barge(t), DefaultSettings())
+	r := w.Enter("R", "700")
+	assert.Equal(t, EarlyRounding, r.Verdict)
+	assert.Equal(t, w.Lesson.Say("verdict.early-rounding.coarse"), w.Lesson.Heading(&r))
+	r = w.Enter("R", "682.6")
+	assert.Equal(t, w.Lesson.Say("verdict.correct"), w.Lesson.Heading(&r))
+}
+
+// Where a value is what an angle lacks of 180°, the question fits whichever law
+// it was found by.
+func TestTheQuestionAboutASupplementFitsEitherLaw(t *testing.T) {
+	w := NewWork(barge(t), DefaultSettings())
+	w.Enter("gamma", "87")
+	w.Enter("R", "sqrt(340^2+610^2-2*340*610*cos(87))")
+	r := w.Enter("beta", "116.8")
+	assert.Equal(t, SlipFound, r.Verdict)
+	assert.Contains(t, r.Feedback, "β")
+	assert.NotContains(t, r.Feedback, "cosine")
+	assert.Equal(t, "obtuse-assumed", r.Slips[0].Told())
 }

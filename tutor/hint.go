@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 
 	"closingside/statics/expr"
 )
@@ -143,17 +144,51 @@ func (w *Work) missing(q *Quantity, r *Route) string {
 }
 
 // Next is the quantity to find next on the way the work is going: the first
-// step of that way not yet found, or "" when all answers are found.
+// step of that way not yet found whose value is still of use, or "" when all
+// answers are found.
 func (w *Work) Next() string {
 	if w.Done() {
 		return ""
 	}
-	for _, step := range w.Going().Steps {
-		if !w.Found(step.Quantity) {
+	way := w.Going()
+	for _, step := range way.Steps {
+		if !w.Found(step.Quantity) && !w.spare(way, step.Quantity) {
 			return step.Quantity
 		}
 	}
 	return ""
+}
+
+// spare tells whether nothing on the way still waits for a value that is no
+// answer: each step that uses it is found, is spare itself, or is an answer that
+// follows by another route from what the learner found.
+func (w *Work) spare(way Way, name string) bool {
+	if w.Lesson.Quantity(name).Answer {
+		return false
+	}
+	used := false
+	for _, s := range way.Steps {
+		q := w.Lesson.Quantity(s.Quantity)
+		if !slices.Contains(expr.Symbols(q.Route(s.Route).Tree), name) {
+			continue
+		}
+		used = true
+		if !w.Found(s.Quantity) && !(q.Answer && w.follow(way, q)) && !w.spare(way, s.Quantity) {
+			return false
+		}
+	}
+	return used
+}
+
+// follow tells whether q follows from values found by a route of the way's method
+// that leaves the way: from one that is none of its steps.
+func (w *Work) follow(way Way, q *Quantity) bool {
+	beside := func(name string) bool {
+		return !w.Lesson.Quantity(name).Given && !slices.ContainsFunc(way.Steps, func(s Step) bool { return s.Quantity == name })
+	}
+	return slices.ContainsFunc(q.Routes, func(r Route) bool {
+		return w.unfound(&r) == 0 && (r.Method == way.Method || r.Method == AnyMethod) && slices.ContainsFunc(expr.Symbols(r.Tree), beside)
+	})
 }
 
 // ShowSolution records that the worked solution was shown and returns it.

@@ -35,7 +35,7 @@ type holder struct {
 // holder understands one part.
 func (s *rest) holder(n string, it Item) (*holder, error) {
 	h := &holder{n: n, item: it, is: it.Field("is").Written, f: expr.S("F" + n)}
-	name := it.Field("name").Written
+	name := it.shown()
 	has := func(key string) bool { return it.Field(key).Given() }
 	switch {
 	case h.is == "weight" && (has("direction") || has("second")):
@@ -160,6 +160,9 @@ func (h *holder) wrongSense() string {
 }
 
 func (h *holder) name() string { return h.item.Field("name").Written }
+
+// shown is its name as it is read.
+func (h *holder) shown() string { return h.item.shown() }
 
 // acts is the force of a part on the particle.
 func (h *holder) acts() r2.Vec { return r2.Scale(h.size, h.pullsAt()) }

@@ -77,7 +77,7 @@ func buildComponents(p *Problem) (*Lesson, error) {
 	case parts == [2]bool{true, true} && polar == [2]bool{}:
 		return composeForce(it)
 	}
-	return nil, errors.New(text.Say("components.refuse.givens", "name", it.Field("name").Written))
+	return nil, errors.New(text.Say("components.refuse.givens", "name", it.shown()))
 }
 
 // resolveForce asks for the components of a force given by magnitude and
@@ -131,7 +131,7 @@ func composeForce(it Item) (*Lesson, error) {
 	v.Y, _ = y.Unit.Convert(y.Value, unit)
 	dir, ok := statics.Direction(v)
 	if !ok {
-		return nil, errors.New(text.Say("components.refuse.zero", "name", it.Field("name").Written))
+		return nil, errors.New(text.Say("components.refuse.zero", "name", it.shown()))
 	}
 	sym := symbolOf(it.Field("name").Written)
 	px, py := part(sym, "F", "x", v.X), part(sym, "F", "y", v.Y)

@@ -102,7 +102,7 @@ func buildMissingForce(p *Problem) (*Lesson, error) {
 	known, free, result := p.Group("known")[0], p.Group("missing")[0], p.Group("resultant")[0]
 	find := p.Group("find")
 	say := func(key string) error {
-		return errors.New(text.Say("missing-force.refuse."+key, "P", known.Field("name").Written, "Q", free.Field("name").Written))
+		return errors.New(text.Say("missing-force.refuse."+key, "P", known.shown(), "Q", free.shown()))
 	}
 	ask, ok := asks(free, result, len(find) > 0 && find[0].Field("force").Given())
 	if !ok {

@@ -77,7 +77,7 @@ func buildObliqueComponents(p *Problem) (*Lesson, error) {
 	given, axes := p.Group("force")[0], p.Group("axes")
 	names := [2]string{axes[0].Field("name").Written, axes[1].Field("name").Written}
 	say := func(key string) error {
-		return errors.New(text.Say("oblique-components.refuse."+key, "F", given.Field("name").Written, "u", names[0], "v", names[1]))
+		return errors.New(text.Say("oblique-components.refuse."+key, "F", given.shown(), "u", axes[0].shown(), "v", axes[1].shown()))
 	}
 	for _, n := range names {
 		if n == "x" || n == "y" {

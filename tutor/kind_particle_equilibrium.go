@@ -169,7 +169,7 @@ func (s *rest) declare() {
 	}
 	for _, h := range s.parts {
 		if h.either && h.leads[0].push {
-			l.Assumed = append(l.Assumed, text.Say("particle-equilibrium.compressed", "name", h.name()))
+			l.Assumed = append(l.Assumed, text.Say("particle-equilibrium.compressed", "name", h.shown()))
 		}
 	}
 	if q, ok := s.gravityGiven(); ok {

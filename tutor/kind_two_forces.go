@@ -102,7 +102,7 @@ const (
 )
 
 func (s *plane) refuse(forces []Item) error {
-	a, b := forces[0].Field("name").Written, forces[1].Field("name").Written
+	a, b := forces[0].shown(), forces[1].shown()
 	say := func(key string) error { return errors.New(text.Say("two-forces.refuse."+key, "P", a, "Q", b)) }
 	switch {
 	case s.phi < minInterior:

@@ -86,6 +86,11 @@ func symbolOf(name string) expr.Symbol {
 	return s
 }
 
+// shown is a thing's name as it is read: T₁ for T1.
+func (it *Item) shown() string { return shownName(it.Field("name").Written) }
+
+func shownName(name string) string { return symbolOf(name).String() }
+
 // symbols lists the ways to write q's symbol: its index plain, and as it is
 // spoken.
 func (q *Quantity) symbols() []string {

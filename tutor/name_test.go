@@ -78,3 +78,20 @@ func TestAThingIsReadByItsOwnName(t *testing.T) {
 		assert.Equal(t, Correct, r.Verdict, r.Feedback)
 	}
 }
+
+// A learner reads a symbol in the same letters everywhere: T₁ in the statement as in the task.
+func TestANameIsReadAlikeEverywhere(t *testing.T) {
+	for _, k := range Kinds() {
+		for _, p := range k.BankProblems() {
+			l, err := Open(p)
+			require.NoError(t, err)
+			for _, said := range append(l.Given(), l.Task()) {
+				assert.NotRegexp(t, `\b[A-Z][0-9]`, said, p.Story)
+			}
+		}
+	}
+	p, err := ReadProblem(branch("", leaf("kind", "two-forces"), branch("forces", force("F1", "340 N", "25 deg"), force("F2", "610 N", "25 deg"))))
+	require.NoError(t, err)
+	_, err = Open(p)
+	assert.ErrorContains(t, err, "F₁ and F₂")
+}

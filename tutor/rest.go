@@ -179,7 +179,7 @@ func (s *rest) solve() error {
 		switch {
 		case h.wandered && !h.unknown:
 			if s.aimed != nil {
-				return s.refuse("directions", "name", s.aimed.name(), "other", h.name())
+				return s.refuse("directions", "name", s.aimed.shown(), "other", h.shown())
 			}
 			s.aimed = h
 		case h.wandered:
@@ -204,7 +204,7 @@ func (s *rest) solve() error {
 			h.size, i = r2.Norm(v), i+2
 			dir, ok := statics.Direction(v)
 			if !ok {
-				return s.refuse("balanced", "name", h.name())
+				return s.refuse("balanced", "name", h.shown())
 			}
 			h.aimAt(dir)
 			continue
@@ -225,9 +225,9 @@ func (s *rest) sensed(h *holder) error {
 	}
 	switch least := 1e-9 * s.load(); {
 	case math.Abs(h.size) <= least:
-		return s.refuse("idle", "name", h.name())
+		return s.refuse("idle", "name", h.shown())
 	case h.size < 0:
-		return s.refuse(h.wrongSense(), "name", h.name(), "force", s.show(-h.size))
+		return s.refuse(h.wrongSense(), "name", h.shown(), "force", s.show(-h.size))
 	}
 	return nil
 }
@@ -241,11 +241,11 @@ func (s *rest) aim(p statics.Particle) error {
 	t := s.besideIt()
 	switch {
 	case len(s.open) == 1:
-		return s.refuse("only-direction", "name", h.name())
+		return s.refuse("only-direction", "name", h.shown())
 	case len(p.Unknown) != 1:
 		return s.refuse("many", "names", s.names())
 	case len(t.leads) != 1:
-		return s.refuse("round-direction", "name", h.name(), "other", t.name())
+		return s.refuse("round-direction", "name", h.shown(), "other", t.shown())
 	}
 	u := p.Unknown[0]
 	var k r2.Vec
@@ -253,20 +253,20 @@ func (s *rest) aim(p statics.Particle) error {
 		k = r2.Add(k, f)
 	}
 	if r2.Norm(k) <= 1e-9*s.load() {
-		return s.refuse("two-forces", "name", h.name(), "other", t.name())
+		return s.refuse("two-forces", "name", h.shown(), "other", t.shown())
 	}
 	if math.Abs(r2.Cross(u, k)) < leastSine*r2.Norm(k) {
-		return s.refuse("one-line", "name", h.name(), "other", t.name())
+		return s.refuse("one-line", "name", h.shown(), "other", t.shown())
 	}
 	reach, ok := leg(h.size, r2.Cross(u, k), true)
 	if !ok {
-		return s.refuse("short", "name", h.name(), "other", t.name())
+		return s.refuse("short", "name", h.shown(), "other", t.shown())
 	}
 	sizes := []float64{reach - r2.Dot(k, u), -reach - r2.Dot(k, u)}
 	least := 1e-3 * s.load()
 	fits := slices.DeleteFunc(slices.Clone(sizes), func(v float64) bool { return v < least && !(t.either && v < -least) })
 	if len(fits) == 0 {
-		return s.refuse(t.wrongSense(), "name", t.name(), "force", s.show(-sizes[0]))
+		return s.refuse(t.wrongSense(), "name", t.shown(), "force", s.show(-sizes[0]))
 	}
 	s.two = len(fits) == 2
 	t.size = fits[0]
@@ -308,7 +308,7 @@ func (s *rest) caseBeside(o *rest) string {
 func (s *rest) names() string {
 	names := make([]string, len(s.open))
 	for i, h := range s.open {
-		names[i] = h.name()
+		names[i] = h.shown()
 	}
 	return strings.Join(names, ", ")
 }

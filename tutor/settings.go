@@ -91,7 +91,7 @@ func (w *Work) Asked(q *Quantity) string {
 	}
 	if q.reported() {
 		r := w.Settings.Direction
-		return text.Say("reported.asked."+reportKeys[r.As], "places", itoa(d.Angle), "thing", r.Thing)
+		return text.Say("reported.asked."+reportKeys[r.As], "places", itoa(d.Angle), "thing", shownName(r.Thing))
 	}
 	if q.Dim == statics.DimAngle {
 		return text.Say("asked.angle", "places", itoa(d.Angle))

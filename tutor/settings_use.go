@@ -67,7 +67,7 @@ func (l *Lesson) Conditions() []string {
 	s := l.Problem.Settings
 	for i := range l.Quantities {
 		if q := &l.Quantities[i]; q.reported() {
-			all = append(all, l.Say("reported.give."+reportKeys[s.Direction.As], "direction", l.SymbolText(q), "thing", s.Direction.Thing))
+			all = append(all, l.Say("reported.give."+reportKeys[s.Direction.As], "direction", l.SymbolText(q), "thing", shownName(s.Direction.Thing)))
 		}
 	}
 	switch s.Method {

@@ -131,10 +131,13 @@ func (s *Sketch) judgeEstimate(q *Quantity, text string) SketchReply {
 	return s.say(Unexplained, "", "estimate.size", "force", s.name(longest), "value", s.work.given(s.Plan.Forces[longest].Name))
 }
 
-// given is a given with its unit.
+// given is a given with its unit, in no more digits than it takes.
 func (w *Work) given(name string) string {
-	q := w.Lesson.Quantity(name)
-	return w.Lesson.Show(q, q.True, w.Settings.Work)
+	q, d := w.Lesson.Quantity(name), Digits{Magnitude: 1}
+	for d.Magnitude < w.Settings.Work.Magnitude && math.Abs(d.roundTo(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
+		d.Magnitude++
+	}
+	return w.Lesson.Show(q, q.True, d)
 }
 
 // tolerance is how far from v an estimate of q may lie and still agree with

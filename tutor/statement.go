@@ -29,6 +29,8 @@ func (p *Problem) statement(it *Item) string {
 		}
 		shown := f.Written
 		switch p.spec(it.Group, f.Key).Is {
+		case NameField:
+			shown = it.shown()
 		case DirectionField:
 			shown = f.Heading.String()
 		case ChoiceField:

@@ -14,7 +14,7 @@ type sheetVerb struct {
 	File    string `arg:"" help:"The problem or set, a YAML or JSON file."`
 	Student string `placeholder:"ID" xor:"who" help:"The sheet of one student."`
 	Roster  string `placeholder:"FILE" xor:"who" help:"The sheets of all students: a CSV file whose first line is id,name."`
-	Key     bool   `help:"Write the key: answers, the working both ways, and the values that mistakes give. With --roster the answers alone."`
+	Key     bool   `help:"Write the key: answers, the working both ways, and the values that mistakes give. With --roster the answers alone, a row a student."`
 	At      string `placeholder:"ADDRESS" help:"Where the page is published: sheets get a code to scan that opens the same problems there."`
 	Out     string `short:"o" placeholder:"FILE" help:"Where to write; beside the problem or set if not said."`
 	Force   bool   `help:"Replace a file that is there already."`
@@ -37,9 +37,12 @@ func (v sheetVerb) Run(s streams) error {
 		return err
 	}
 	var document []byte
-	if v.Key {
-		document, err = sheet.Keys(set.Title, copies, v.Roster == "", progressTo(s.err, "writing"))
-	} else {
+	switch {
+	case v.Key && v.Roster != "":
+		document, err = sheet.Answers(set.Title, copies, progressTo(s.err, "writing"))
+	case v.Key:
+		document, err = sheet.Key(set.Title, copies[0], progressTo(s.err, "writing"))
+	default:
 		document, err = sheet.Worksheets(set.Title, copies, progressTo(s.err, "writing"))
 	}
 	if err != nil {

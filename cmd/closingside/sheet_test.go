@@ -55,4 +55,7 @@ func TestSheetsOfARoster(t *testing.T) {
 
 	_, said, status = tell("", "sheet", file, "--roster", students, "--key", "-o", filepath.Join(dir, "keys.html"))
 	require.Zero(t, status, said)
+	page, err = os.ReadFile(filepath.Join(dir, "keys.html"))
+	require.NoError(t, err)
+	assert.Equal(t, 1, strings.Count(string(page), "<table"), "one table for the class")
 }

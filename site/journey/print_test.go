@@ -37,7 +37,7 @@ func TestSheetsPrintClean(t *testing.T) {
 	if copies[0].Variant, err = set.Variant(""); err != nil {
 		t.Fatal(err)
 	}
-	key, err := sheet.Keys(set.Title, copies, true, nil)
+	key, err := sheet.Key(set.Title, copies[0], nil)
 	require.NoError(t, err)
 
 	p := visit(t, newSite(t))

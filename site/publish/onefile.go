@@ -100,7 +100,7 @@ func (f *Folder) WriteFile(path string, force bool) error {
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return err
 	}
-	temp, err := os.CreateTemp(dir, ".closingside-*")
+	temp, err := os.CreateTemp(dir, tempName)
 	if err != nil {
 		return err
 	}

@@ -34,7 +34,8 @@ var ErrNotOurs = errors.New("the folder holds files that closingside did not wri
 // renamed into its place: those that carry a hash stand beside the ones of the
 // version before, then the page and its worker lead to them. What only the
 // version before had goes last, so a page works at every moment and wherever
-// this fails; the next Write sets right what is left over.
+// this fails; the next Write sets right what is left over, and clears away the
+// temporary folder of one that was killed.
 func (f *Folder) Write(dir string, force bool) error { return f.write(dir, force, os.Rename) }
 
 func (f *Folder) write(dir string, force bool, rename func(from, to string) error) error {
@@ -42,6 +43,7 @@ func (f *Folder) write(dir string, force bool, rename func(from, to string) erro
 	if err != nil {
 		return err
 	}
+	there = slices.DeleteFunc(there, func(name string) bool { return leftOver(filepath.Join(dir, name)) })
 	ours, marked := listed(dir)
 	if len(there) > 0 && !marked && !force {
 		return fmt.Errorf("%s: %w", dir, ErrNotOurs)
@@ -58,7 +60,8 @@ func (f *Folder) write(dir string, force bool, rename func(from, to string) erro
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return err
 	}
-	temp, err := os.MkdirTemp(dir, ".closingside-*")
+	clearStale(dir)
+	temp, err := os.MkdirTemp(dir, tempName)
 	if err != nil {
 		return err
 	}

@@ -30,7 +30,7 @@ func TestSheetsShowTheSituation(t *testing.T) {
 	require.NoError(t, err)
 	assert.Contains(t, n.String(), text.Say("figure.title.space"))
 	assert.Contains(t, n.String(), text.Say("figure.title.freebody"))
-	k, err := key(&c, true)
+	k, err := key(&c)
 	require.NoError(t, err)
 	assert.Contains(t, k.String(), text.Say("figure.title.space"))
 }
@@ -40,7 +40,7 @@ func TestSheetsShowTheSituation(t *testing.T) {
 func TestKeysShowBothSolutions(t *testing.T) {
 	for kind, n := range map[string]int{"missing-force": 3, "particle-equilibrium": 8} {
 		c := copyOf(t, kind, n)
-		k, err := key(&c, true)
+		k, err := key(&c)
 		require.NoError(t, err)
 		page := k.String()
 		l, err := tutor.Open(c.Variant.Tasks[0].Problem)

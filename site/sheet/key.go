@@ -12,9 +12,8 @@ import (
 	"closingside/tutor/text"
 )
 
-// key is one student's key: the answers at a glance, then, where full, every
-// problem worked.
-func key(c *Copy, full bool) (html.Node, error) {
+// key is one student's key: the answers at a glance, then every problem worked.
+func key(c *Copy) (html.Node, error) {
 	head, err := c.titleBlock(text.Say("sheet.key.title", "title", c.Variant.Set.Title), false)
 	if err != nil {
 		return html.Node{}, err
@@ -23,19 +22,25 @@ func key(c *Copy, full bool) (html.Node, error) {
 	if c.Name != "" {
 		parts = append(parts, classed("p", "small", c.Name))
 	}
-	lessons := make([]*tutor.Lesson, len(c.Variant.Tasks))
-	for i, t := range c.Variant.Tasks {
-		if lessons[i], err = tutor.Open(t.Problem); err != nil {
-			return html.Node{}, err
-		}
+	lessons, err := c.lessons()
+	if err != nil {
+		return html.Node{}, err
 	}
 	parts = append(parts, c.answers(lessons))
 	for i := range lessons {
-		if full {
-			parts = append(parts, c.worked(&c.Variant.Tasks[i], lessons[i]))
-		}
+		parts = append(parts, c.worked(&c.Variant.Tasks[i], lessons[i]))
 	}
 	return html.El("article", parts...), nil
+}
+
+func (c *Copy) lessons() (all []*tutor.Lesson, err error) {
+	all = make([]*tutor.Lesson, len(c.Variant.Tasks))
+	for i, t := range c.Variant.Tasks {
+		if all[i], err = tutor.Open(t.Problem); err != nil {
+			return nil, err
+		}
+	}
+	return all, nil
 }
 
 // answers is a table of every problem's values, answers first.

@@ -35,15 +35,40 @@ func Worksheets(title string, copies []Copy, progress func(done, all int)) ([]by
 	return write(title, copies, worksheet, progress)
 }
 
-// Keys is a document with the key of every copy: the answers, and where full
-// is set the worked solutions and the values that mistakes give.
-func Keys(title string, copies []Copy, full bool, progress func(done, all int)) ([]byte, error) {
-	return write(text.Say("sheet.key.title", "title", title), copies, func(c *Copy) (html.Node, error) { return key(c, full) }, progress)
+// Key is a document with the key of one copy: the answers, the worked solutions
+// and the values that mistakes give.
+func Key(title string, c Copy, progress func(done, all int)) ([]byte, error) {
+	return write(text.Say("sheet.key.title", "title", title), []Copy{c}, key, progress)
 }
 
-// write renders every copy, on every processor there is, and frames them.
+// Answers is a document with the answers of every copy, a row for each.
+func Answers(title string, copies []Copy, progress func(done, all int)) ([]byte, error) {
+	title = text.Say("sheet.key.title", "title", title)
+	rows, err := each(copies, (*Copy).row, progress)
+	if err != nil {
+		return nil, err
+	}
+	return framed(title, answerTable(title, rows).Render(nil))
+}
+
+// write renders every copy and frames them.
 func write(title string, copies []Copy, one func(*Copy) (html.Node, error), progress func(done, all int)) ([]byte, error) {
-	rendered := make([][]byte, len(copies))
+	rendered, err := each(copies, func(c *Copy) ([]byte, error) {
+		n, err := one(c)
+		if err != nil {
+			return nil, err
+		}
+		return n.Render(nil), nil
+	}, progress)
+	if err != nil {
+		return nil, err
+	}
+	return framed(title, bytes.Join(rendered, []byte("\n")))
+}
+
+// each is what one makes of every copy, on every processor there is.
+func each[T any](copies []Copy, one func(*Copy) (T, error), progress func(done, all int)) ([]T, error) {
+	made := make([]T, len(copies))
 	faults := make([]error, len(copies))
 	jobs := make(chan int)
 	var wait sync.WaitGroup
@@ -52,10 +77,7 @@ func write(title string, copies []Copy, one func(*Copy) (html.Node, error), prog
 	for range min(runtime.GOMAXPROCS(0), len(copies)) {
 		wait.Go(func() {
 			for i := range jobs {
-				var n html.Node
-				if n, faults[i] = one(&copies[i]); faults[i] == nil {
-					rendered[i] = n.Render(nil)
-				}
+				made[i], faults[i] = one(&copies[i])
 				lock.Lock()
 				done++
 				if progress != nil {
@@ -75,7 +97,7 @@ func write(title string, copies []Copy, one func(*Copy) (html.Node, error), prog
 			return nil, err
 		}
 	}
-	return framed(title, bytes.Join(rendered, []byte("\n")))
+	return made, nil
 }
 
 // framed puts what was rendered into the document.

@@ -99,7 +99,7 @@ func TestDocuments(t *testing.T) {
 	c := everyKind(t)
 	for name, make := range map[string]func() ([]byte, error){
 		"worksheets": func() ([]byte, error) { return Worksheets(c.Variant.Set.Title, []Copy{c, c}, nil) },
-		"keys":       func() ([]byte, error) { return Keys(c.Variant.Set.Title, []Copy{c, c}, false, nil) },
+		"keys":       func() ([]byte, error) { return write(c.Variant.Set.Title, []Copy{c, c}, key, nil) },
 	} {
 		t.Run(name, func(t *testing.T) {
 			doc, err := make()
@@ -110,6 +110,26 @@ func TestDocuments(t *testing.T) {
 			assert.Contains(t, page, "The harbour &lt;week&gt;")
 			assert.NotRegexp(t, `(src|href)="?https?:`, page, "a sheet needs nothing from a network")
 		})
+	}
+}
+
+// The answers of a class are one table, a row a student.
+func TestAnswersOfAClass(t *testing.T) {
+	c := everyKind(t)
+	c.ID, c.Name = "1042", "Ada"
+	doc, err := Answers(c.Variant.Set.Title, []Copy{c, c, c}, nil)
+	require.NoError(t, err)
+	page := string(doc)
+	assert.Equal(t, 1, strings.Count(page, "<table"))
+	assert.Equal(t, 3, strings.Count(page, "Ada"))
+	assert.NotContains(t, page, `class="copy"`, "no page for each")
+	for _, task := range c.Variant.Tasks {
+		l, err := tutor.Open(task.Problem)
+		require.NoError(t, err)
+		answers, _ := values(l)
+		for _, a := range answers {
+			assert.Equal(t, 3, strings.Count(page, html.Escape(a)), a)
+		}
 	}
 }
 

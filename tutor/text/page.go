@@ -98,10 +98,11 @@ var page = map[string]string{
 	"page.stand.withdraw":  "No longer stand by it",
 	"page.stand.withdrawn": "You no longer stand by this entry.",
 
-	"verdict.correct":        "Right",
-	"verdict.carried":        "Carried on",
-	"verdict.early-rounding": "Rounded early",
-	"verdict.slip":           "Look again",
-	"verdict.unexplained":    "Not yet",
-	"verdict.unreadable":     "Can’t read this",
+	"verdict.correct":               "Right",
+	"verdict.carried":               "Carried on",
+	"verdict.early-rounding":        "Rounded early",
+	"verdict.early-rounding.coarse": "Too few digits",
+	"verdict.slip":                  "Look again",
+	"verdict.unexplained":           "Not yet",
+	"verdict.unreadable":            "Can’t read this",
 }

@@ -17,6 +17,7 @@ var sheet = map[string]string{
 	"sheet.long-link": "These problems are too long for a code to scan.",
 
 	"sheet.key.title":     "Key: {title}",
+	"sheet.key.student":   "Student",
 	"sheet.key.problem":   "Problem",
 	"sheet.key.way":       "On the way",
 	"sheet.key.mistakes":  "What mistakes give",

@@ -131,6 +131,8 @@ var slips = map[string]string{
 	"slip.given-miscopied.title": "a given miscopied",
 	"slip.given-miscopied.ask":   "Compare each number you used {where} with the statement, digit by digit. Are they all as given?",
 
+	"slip.cosine-sign.ask.supplement": "Is {at} acute or obtuse in your sketch? What in your step for {at} tells the one from the other?",
+
 	"slip.bisector-assumed.ask.given": "When does a resultant lie exactly half-way between two forces? What would the magnitudes have to be?",
 
 	"slip.any.ask.given":                 "Look up {at} in the statement. Is that what you used?",

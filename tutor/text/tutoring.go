@@ -5,6 +5,7 @@ var tutoring = map[string]string{
 	"feedback.correct":     "Your value fits.",
 	"feedback.unexplained": "That value does not fit. What did you start from, and what did you do first?",
 	"feedback.inside":      "That value does not fit. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
+	"feedback.inside.part": "That value does not fit. Sketch the force and its two parts: which way does {symbol} point, and is it the longer part or the shorter?",
 	"feedback.outside":     "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
 	"feedback.number":      "Your formula fits but for one number: {number}. What does it stand for, and where is it from?",
 	"feedback.affine":      "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
