@@ -46,7 +46,7 @@ func (d *desk) prose(s string) html.Node {
 // lowered tells whether a symbol has letters below the line that can't be taken
 // for a word of a sentence.
 func lowered(s expr.Symbol) bool {
-	return strings.ContainsFunc(s.Sub, func(r rune) bool { return r == 'x' || r == 'y' || unicode.IsUpper(r) })
+	return strings.ContainsFunc(s.Sub, func(r rune) bool { return strings.ContainsRune("xyuv", r) || unicode.IsUpper(r) })
 }
 
 // symbolAt is the name that s begins with, as a word of its own.

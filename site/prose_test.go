@@ -24,4 +24,7 @@ func TestSymbolsInSentences(t *testing.T) {
 	} {
 		assert.Equal(t, want, string(d.prose(sentence).Render(nil)))
 	}
+	l, err = tutor.OpenCode(tutor.KindByName("oblique-components").BankProblems()[0].Code())
+	require.NoError(t, err)
+	assert.Equal(t, "Is <i>P</i><sub>u</sub> longer than <i>P</i><sub>v</sub>?", string((&desk{lesson: l}).prose("Is Pu longer than Pv?").Render(nil)))
 }

@@ -257,7 +257,7 @@ func scenesComponents(w *Work) []figure.Scene {
 	f := drawn(label, "F", it.Field("direction").Heading, l.vector())
 	x, y := w.label("Fx"), w.label("Fy")
 	if it.Field("x").Given() {
-		x, y = x.Is(it.Field("x").Written), y.Is(it.Field("y").Written)
+		x, y = x.Is(it.Field("x").shown()), y.Is(it.Field("y").shown())
 		f.Hidden, f.Turn, f.Angle = !w.Found("theta"), statics.Angle(l.Truth("theta"))*statics.Degree, w.label("theta")
 	}
 	return []figure.Scene{figure.Rectangular(f, x, y)}

@@ -95,3 +95,10 @@ func TestANameIsReadAlikeEverywhere(t *testing.T) {
 	_, err = Open(p)
 	assert.ErrorContains(t, err, "F₁ and F₂")
 }
+
+// A hyphen typed for a minus is shown as a minus.
+func TestAStatementShowsAMinus(t *testing.T) {
+	l := solvedBy(t, byParts("", "M", "-310 N", "875 N"))
+	assert.Contains(t, l.Problem.Statements()[0], "−310 N")
+	assert.NotContains(t, l.Problem.Statements()[0], "-310")
+}

@@ -60,6 +60,15 @@ func (it *Item) Field(key string) Field {
 	return Field{Key: key}
 }
 
+// shown is the field as a sentence or a figure shows it: as written, with a
+// minus for the hyphen of a keyboard.
+func (f Field) shown() string {
+	if rest, negative := strings.CutPrefix(f.Written, "-"); negative {
+		return "−" + rest
+	}
+	return f.Written
+}
+
 // Given tells whether the statement gives the field.
 func (f Field) Given() bool { return f.Written != "" }
 

@@ -27,7 +27,7 @@ func (p *Problem) statement(it *Item) string {
 		if !f.Given() {
 			continue
 		}
-		shown := f.Written
+		shown := f.shown()
 		switch p.spec(it.Group, f.Key).Is {
 		case NameField:
 			shown = it.shown()
@@ -83,7 +83,7 @@ func (l *Lesson) Converted() []string {
 			}
 			to := l.homeUnit(f.Unit.Dim)
 			v, _ := f.Unit.Convert(f.Value, to)
-			all = append(all, text.Say("given.converted", "written", f.Written, "same", to.After(Digits{Magnitude: 6}.written(to.Dim, v)), "unit", l.Unit.Symbol))
+			all = append(all, text.Say("given.converted", "written", f.shown(), "same", to.After(Digits{Magnitude: 6}.written(to.Dim, v)), "unit", l.Unit.Symbol))
 		}
 	}
 	return all
