@@ -1,7 +1,6 @@
 package tutor
 
 import (
-	"flag"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -16,17 +15,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
-
-// full is the number of random problems of the band's property tests; the
-// default keeps the package's tests quick.
-var full = flag.Int("problems", 1000, "random problems of the band tests")
-
-func problems() int {
-	if testing.Short() {
-		return min(*full, 300)
-	}
-	return *full
-}
 
 // randomLesson is a problem with any magnitudes and directions that is well
 // conditioned: no angle of the figure below 12° or above 168°.

@@ -90,7 +90,7 @@ func (t *table) drift(g *guess) drift {
 	case g.first.prog == nil:
 		return drift{}
 	}
-	b := t.s.follow(t.s.values(g.first))
+	b := t.s.blurringFrom(t.s.values(g.first))
 	if g.plan == nil {
 		return b.last(g.first.prog)
 	}
@@ -108,7 +108,7 @@ func (t *table) blurredBefore(o *outcome) drift {
 	if len(routes) == 0 {
 		return drift{}
 	}
-	b := t.s.follow(t.s.own)
+	b := t.s.blurringFrom(t.s.own)
 	slope := o.came() / o.of
 	if size := math.Abs(slope); size > 0.5 && size < 2 { // digits exchanged, not a factor
 		slope = 1
@@ -126,9 +126,9 @@ type blurring struct {
 	drifts [64]drift
 }
 
-// follow begins to follow drift from a copy of values. The state has one
+// blurringFrom begins to follow drift from a copy of values. The state has one
 // blurring: what was followed before is given up.
-func (s *state) follow(values []float64) *blurring {
+func (s *state) blurringFrom(values []float64) *blurring {
 	if s.blur == nil {
 		s.blur = &blurring{s: s}
 	}

@@ -8,22 +8,6 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// asking is work on a pair of forces with settings given as "key: value" lines.
-func asking(t *testing.T, l *Lesson, lines ...string) *Work {
-	t.Helper()
-	check := branch(CheckKey)
-	for _, line := range lines {
-		key, value, _ := strings.Cut(line, ": ")
-		check.Kids = append(check.Kids, leaf(key, value))
-	}
-	s, err := ReadSettings(check)
-	require.NoError(t, err)
-	require.NoError(t, l.Problem.Use(s))
-	l, err = Open(l.Problem)
-	require.NoError(t, err)
-	return NewWork(l, s)
-}
-
 // The barge's θ is 88.17°, the other pair's −138.11° (221.89°).
 func TestADirectionIsReportedAsAsked(t *testing.T) {
 	up := func(t *testing.T) *Lesson { return barge(t) }

@@ -45,7 +45,7 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		if x.base != nil {
 			from = x.base
 		}
-		v, off := x.work(s.follow(from))
+		v, off := x.work(s.blurringFrom(from))
 		if math.IsNaN(v) || quantity.gap(v, r.Value) > reach {
 			return
 		}

@@ -23,11 +23,6 @@ func (l *Lesson) right(q *Quantity, d Digits) string {
 	return l.Show(q, q.True, d)
 }
 
-// crate is the bank's first problem: T1 40° above −x, T2 30° above +x, 120 kg.
-func crate(t testing.TB) *Work {
-	return NewWork(bankLesson(t, &particleEquilibrium, 0), DefaultSettings())
-}
-
 func TestEquationsThatHold(t *testing.T) {
 	for _, entry := range []string{
 		"T1 cos 40 - T2 cos 30 = 0",

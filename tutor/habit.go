@@ -48,7 +48,7 @@ func (s *state) seen(q *Quantity, r entry.Reading) habit {
 	i := s.w.Lesson.index[q.Name]
 	for j := range q.Routes {
 		f := &s.w.Lesson.ready().routes[i][j]
-		blur := s.follow(s.own).last(f.prog).spread()
+		blur := s.blurringFrom(s.own).last(f.prog).spread()
 		x := f.prog.Run(s.own, &s.tape)
 		by := func(h habit) float64 { return f.share * h.chance(q, v, half, x, blur, false) }
 		sum = habit{sum.full + by(habit{full: 1}), sum.four + by(habit{four: 1}), sum.three + by(habit{three: 1})}

@@ -173,16 +173,16 @@ func (w *Work) spare(way Way, name string) bool {
 			continue
 		}
 		used = true
-		if !w.Found(s.Quantity) && !(q.Answer && w.follow(way, q)) && !w.spare(way, s.Quantity) {
+		if !w.Found(s.Quantity) && !(q.Answer && w.reachedBeside(way, q)) && !w.spare(way, s.Quantity) {
 			return false
 		}
 	}
 	return used
 }
 
-// follow tells whether q follows from values found by a route of the way's method
+// reachedBeside tells whether q follows from values found by a route of the way's method
 // that leaves the way: from one that is none of its steps.
-func (w *Work) follow(way Way, q *Quantity) bool {
+func (w *Work) reachedBeside(way Way, q *Quantity) bool {
 	beside := func(name string) bool {
 		return !w.Lesson.Quantity(name).Given && !slices.ContainsFunc(way.Steps, func(s Step) bool { return s.Quantity == name })
 	}

@@ -108,13 +108,13 @@ const shareMiswritten = 0.5
 
 // carriedTo is the table of what follows for q, made when first asked for.
 func (s *state) carriedTo(q int) *table {
-	if s.follows == nil {
-		s.follows = map[int]*table{}
+	if s.carries == nil {
+		s.carries = map[int]*table{}
 	}
-	if s.follows[q] == nil {
-		s.follows[q] = s.carried(q)
+	if s.carries[q] == nil {
+		s.carries[q] = s.carried(q)
 	}
-	return s.follows[q]
+	return s.carries[q]
 }
 
 // downstream appends what a quantity comes to by plan p for every wrong value

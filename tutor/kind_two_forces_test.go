@@ -18,19 +18,6 @@ func TestMain(m *testing.M) {
 	m.Run()
 }
 
-// pair is the two-forces problem of two magnitudes and directions as written.
-func pair(t testing.TB, m1, d1, m2, d2 string) *Lesson {
-	t.Helper()
-	p, err := ReadProblem(harbour("Two tugs hold a barge.", force("P", m1, d1), force("Q", m2, d2)))
-	require.NoError(t, err)
-	l, err := Open(p)
-	require.NoError(t, err)
-	return l
-}
-
-// barge is the lesson most tests stand on: γ = 87°, F₂ the larger.
-func barge(t testing.TB) *Lesson { return pair(t, "340 N", "25 deg", "610 N", "118 deg") }
-
 // Every route must agree with the force vectors: magnitudes to 1e-9 of the
 // larger force, angles to 1e-9 rad times the route's condition number (the sum
 // of |slope · value| over what it reads, relative to the route's own scale).

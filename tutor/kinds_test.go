@@ -198,11 +198,3 @@ func TestFiguresOfEveryKindAreLegible(t *testing.T) {
 		})
 	}
 }
-
-// bankLesson is the i-th lesson of a kind's bank.
-func bankLesson(t testing.TB, k *Kind, i int) *Lesson {
-	t.Helper()
-	l, err := Open(k.BankProblems()[i])
-	require.NoError(t, err)
-	return l
-}

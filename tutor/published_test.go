@@ -73,15 +73,6 @@ func (p published) holds(t *testing.T, answer string, got float64, angle bool) {
 	}
 }
 
-func solvedBy(t testing.TB, src Source) *Lesson {
-	t.Helper()
-	p, err := ReadProblem(src)
-	require.NoError(t, err)
-	l, err := Open(p)
-	require.NoError(t, err)
-	return l
-}
-
 func polar(magnitude, direction string) Source { return oneForce("", "F", magnitude+" N", direction) }
 func parts(x, y string) Source                 { return byParts("", "F", x+" N", y+" N") }
 

@@ -31,9 +31,6 @@ func (c *tally) note(r Reply, ids []string) {
 
 func (c *tally) rate() float64 { return float64(c.first) / float64(max(1, c.met)) }
 
-// draws is the number of random lessons the recall tests use.
-func draws() uint64 { return uint64(max(20, problems()/40)) }
-
 // Rates on generated problems, at four digits, slips drawn by their priors. The
 // noise is any value between the forces; a few of those are by chance what a
 // slip gives, so silence is not complete.

@@ -21,12 +21,12 @@ type state struct {
 	direct   [][]outcome
 	tables   []*table
 	rounding *table         // early rounding, of the quantity the state is for
-	follows  map[int]*table // carried, by quantity
+	carries  map[int]*table // carried, by quantity
 	nowhere  *table         // empty
 
 	tape    expr.Tape
 	scratch []float64
-	blur    *blurring // see follow
+	blur    *blurring // see blurringFrom
 }
 
 // now is the state of the work for judging an entry for q. Entries that rest

@@ -222,7 +222,7 @@ type rightWay struct {
 func (s *state) rightWays(q int) []rightWay {
 	quantity, routes := &s.w.Lesson.Quantities[q], s.w.Lesson.ready().routes[q]
 	ways := make([]rightWay, 0, len(routes))
-	b := s.follow(s.sound)
+	b := s.blurringFrom(s.sound)
 	for j := range routes {
 		d := b.last(routes[j].prog)
 		v := s.tape.Values[routes[j].prog.Len()-1]

@@ -37,7 +37,7 @@ func (w *Work) warm(q *Quantity, late func() bool) (made bool) {
 		make func(q int) *table
 	}{
 		{s.tables[i] != nil, s.outcomes},
-		{s.follows[i] != nil, s.carriedTo},
+		{s.carries[i] != nil, s.carriedTo},
 		{s.rounding != nil, s.soon},
 	} {
 		if !piece.made && late() || !piece.make(i).blurAhead(late) {

@@ -1,0 +1,74 @@
+package tutor
+
+import (
+	"flag"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// What many tests begin with: lessons, work on them, and how much is drawn.
+
+// solvedBy is the lesson of a problem as written.
+func solvedBy(t testing.TB, src Source) *Lesson {
+	t.Helper()
+	p, err := ReadProblem(src)
+	require.NoError(t, err)
+	l, err := Open(p)
+	require.NoError(t, err)
+	return l
+}
+
+// bankLesson is the i-th lesson of a kind's bank.
+func bankLesson(t testing.TB, k *Kind, i int) *Lesson {
+	t.Helper()
+	l, err := Open(k.BankProblems()[i])
+	require.NoError(t, err)
+	return l
+}
+
+// pair is the two-forces problem of two magnitudes and directions as written.
+func pair(t testing.TB, m1, d1, m2, d2 string) *Lesson {
+	t.Helper()
+	return solvedBy(t, harbour("Two tugs hold a barge.", force("P", m1, d1), force("Q", m2, d2)))
+}
+
+// barge is the lesson most tests stand on: γ = 87°, F₂ the larger.
+func barge(t testing.TB) *Lesson { return pair(t, "340 N", "25 deg", "610 N", "118 deg") }
+
+// crate is the bank's first problem: T1 40° above −x, T2 30° above +x, 120 kg.
+func crate(t testing.TB) *Work {
+	return NewWork(bankLesson(t, &particleEquilibrium, 0), DefaultSettings())
+}
+
+// asking is work on a pair of forces with settings given as "key: value" lines.
+func asking(t *testing.T, l *Lesson, lines ...string) *Work {
+	t.Helper()
+	check := branch(CheckKey)
+	for _, line := range lines {
+		key, value, _ := strings.Cut(line, ": ")
+		check.Kids = append(check.Kids, leaf(key, value))
+	}
+	s, err := ReadSettings(check)
+	require.NoError(t, err)
+	require.NoError(t, l.Problem.Use(s))
+	l, err = Open(l.Problem)
+	require.NoError(t, err)
+	return NewWork(l, s)
+}
+
+// full is the number of random problems of the band's property tests; the
+// default keeps the package's tests quick.
+var full = flag.Int("problems", 1000, "random problems of the band tests")
+
+// problems is that number, less in a short run.
+func problems() int {
+	if testing.Short() {
+		return min(*full, 300)
+	}
+	return *full
+}
+
+// draws is the number of random lessons the recall tests use.
+func draws() uint64 { return uint64(max(20, problems()/40)) }
