@@ -11,7 +11,7 @@ import (
 // What many tests begin with: lessons, work on them, and how much is drawn.
 
 // solvedBy is the lesson of a problem as written.
-func solvedBy(t testing.TB, src Source) *Lesson {
+func solvedBy(t checker, src Source) *Lesson {
 	t.Helper()
 	p, err := ReadProblem(src)
 	require.NoError(t, err)

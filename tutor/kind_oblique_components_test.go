@@ -13,15 +13,6 @@ import (
 	"closingside/statics"
 )
 
-func obliqueLesson(t checker, src Source) *Lesson {
-	t.Helper()
-	p, err := ReadProblem(src)
-	require.NoError(t, err)
-	l, err := Open(p)
-	require.NoError(t, err)
-	return l
-}
-
 // The components solve Fu u + Fv v = F, as gonum solves the two equations; and
 // every route agrees with them, however the axes lie and are numbered.
 func TestObliqueComponentsSolveTheSystem(t *testing.T) {
@@ -41,7 +32,7 @@ func TestObliqueComponentsSolveTheSystem(t *testing.T) {
 		}
 		size := rapid.Float64Range(1, 9999).Draw(t, "magnitude")
 		deg := func(v float64) string { return strconv.FormatFloat(v, 'f', 3, 64) + " deg" }
-		l := obliqueLesson(t, oblique("", force("P", strconv.FormatFloat(size, 'f', 2, 64)+" N", deg(at)), axis("u", deg(at-first)), axis("v", deg(at+second))))
+		l := solvedBy(t, oblique("", force("P", strconv.FormatFloat(size, 'f', 2, 64)+" N", deg(at)), axis("u", deg(at-first)), axis("v", deg(at+second))))
 		checkRoutes(t, l)
 		dir := func(name string) (x, y float64) {
 			sin, cos := (statics.Angle(l.Truth(name)) * statics.Degree).Sincos()
@@ -76,7 +67,7 @@ func TestObliqueComponentsOfPublishedTriangles(t *testing.T) {
 	} {
 		t.Run(row.source, func(t *testing.T) {
 			side := strconv.FormatFloat(row.f, 'g', -1, 64) + " " + row.unit
-			l := obliqueLesson(t, oblique("", force("P", side, "100 deg"),
+			l := solvedBy(t, oblique("", force("P", side, "100 deg"),
 				axis("u", strconv.FormatFloat(100-row.toU, 'g', -1, 64)+" deg"), axis("v", strconv.FormatFloat(100+row.toV, 'g', -1, 64)+" deg")))
 			assert.InDelta(t, row.u, l.Truth("Fu"), row.accuracyU)
 			assert.InDelta(t, row.v, l.Truth("Fv"), row.accuracyV)
@@ -103,7 +94,7 @@ func TestObliqueComponentsRefused(t *testing.T) {
 
 // Right-angle trigonometry between axes that are not at right angles is named.
 func TestProjectionForObliqueComponent(t *testing.T) {
-	l := obliqueLesson(t, obliqueComponents.Bank[0])
+	l := solvedBy(t, obliqueComponents.Bank[0])
 	w := NewWork(l, DefaultSettings())
 	r := w.Enter("Fu", "396.0 N") // 560 cos 45°
 	require.Equal(t, SlipFound, r.Verdict, r.Feedback)
@@ -115,7 +106,7 @@ func TestProjectionForObliqueComponent(t *testing.T) {
 // Fu sin 65° = 720 sin 100°, so Fu = 782.4 N; across the first
 // Fv sin(−65°) = 720 sin 35°, so Fv = −455.7 N.
 func TestAComponentAgainstItsAxis(t *testing.T) {
-	l := obliqueLesson(t, obliqueComponents.Bank[5])
+	l := solvedBy(t, obliqueComponents.Bank[5])
 	assert.InDelta(t, 782.363, l.Truth("Fu"), 0.005)
 	assert.InDelta(t, -455.668, l.Truth("Fv"), 0.005)
 	w := NewWork(l, DefaultSettings())
