@@ -18,12 +18,19 @@ func Handle(req []byte) []byte {
 
 func (s *session) handle(f Form, log string) html.Nodes {
 	switch f.Get("do") {
-	case "start":
-		return s.start(f, log)
 	case "read":
 		return s.read(f)
 	case "ahead":
 		return s.ahead()
+	}
+	return append(s.act(f, log), s.dealt()...)
+}
+
+// act answers what the log keeps, and the start.
+func (s *session) act(f Form, log string) html.Nodes {
+	switch f.Get("do") {
+	case "start":
+		return s.start(f, log)
 	case "enter", "hint", "solution", "undo", "stand", "withdraw", "sketch", "answer":
 		if d := s.desk(f); d != nil {
 			s.turnTo(d)
@@ -43,7 +50,6 @@ func (s *session) handle(f Form, log string) html.Nodes {
 // start replays the log and shows where it ends, or the problem of the address.
 func (s *session) start(f Form, log string) html.Nodes {
 	*s = session{desks: map[string]*desk{}}
-	s.stock(f.Get("sets"))
 	var lines []Form
 	for line := range strings.SplitSeq(log, "\n") {
 		if line != "" {
@@ -51,6 +57,7 @@ func (s *session) start(f Form, log string) html.Nodes {
 		}
 	}
 	s.learn(lines)
+	s.stock(f.Get("sets"))
 	for _, f := range lines {
 		s.replay(f)
 	}

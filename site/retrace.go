@@ -32,6 +32,7 @@ type Opened struct {
 func Retrace(log []Form, see func(Trace)) []Opened {
 	s := session{desks: map[string]*desk{}}
 	s.learn(log)
+	s.deals = nil // which problems are a student's is not for the student's file to say
 	for _, f := range log {
 		s.replay(f)
 		d := s.desks[f.Get("problem")]

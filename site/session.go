@@ -23,6 +23,7 @@ type session struct {
 	warmed  *desk             // what its checks look in is being made ahead
 	lately  [2]*desk          // the desk turned to last, and the one before
 	codes   map[string]string // request to draw a problem → its code, from the log
+	deals   map[string]string // code of a set → those of the problems drawn for it, from the log
 }
 
 // desk is the work on one problem. Its log lines are taken in when the desk is
@@ -148,10 +149,16 @@ func (s *session) draw(k *tutor.Kind, f Form) string {
 
 // learn takes from a log what is known of the problems that it draws.
 func (s *session) learn(log []Form) {
-	s.codes = map[string]string{}
+	s.codes, s.deals = map[string]string{}, map[string]string{}
 	for _, f := range log {
-		if request, ok := f.Lookup("drew"); ok && f.Get("do") == "outcome" {
+		if f.Get("do") != "outcome" {
+			continue
+		}
+		if request, ok := f.Lookup("drew"); ok {
 			s.codes[request] = f.Get("problem")
+		}
+		if dealt, ok := f.Lookup("dealt"); ok {
+			s.deals[f.Get("set")] = dealt
 		}
 	}
 }

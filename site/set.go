@@ -1,6 +1,7 @@
 package site
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -19,6 +20,8 @@ type setView struct {
 	tasks   []tutor.Task
 	wrong   string // why there are no tasks
 	looked  bool
+	dealt   []string // codes of the problems drawn for it, from the log
+	news    []string // the same where they were drawn now, until the log has them
 }
 
 // look draws the problems. A set whose students have variants has none before
@@ -28,13 +31,32 @@ func (v *setView) look() []tutor.Task {
 		return v.tasks
 	}
 	v.looked = true
-	variant, err := v.set.Variant(v.student)
+	variant, err := v.set.Again(v.student, v.dealt)
 	if err != nil {
-		v.wrong = err.Error()
-		return nil
+		variant, err = v.set.Variant(v.student)
+		if err != nil {
+			v.wrong = err.Error()
+			return nil
+		}
+		for _, p := range variant.Drawn {
+			v.news = append(v.news, p.Code())
+		}
 	}
 	v.tasks = variant.Tasks
 	return v.tasks
+}
+
+// dealt is what the log keeps of sets that were drawn: drawing twenty problems
+// anew whenever the page is opened takes a phone seconds.
+func (s *session) dealt() (lines html.Nodes) {
+	for _, code := range slices.Sorted(maps.Keys(s.sets)) {
+		v := s.sets[code]
+		if len(v.news) > 0 {
+			lines = append(lines, logLine(Form{{"do", "outcome"}, {"v", "1"}, {"set", code}, {"dealt", strings.Join(v.news, " ")}}))
+		}
+		v.news = nil
+	}
+	return lines
 }
 
 // setOf is the set of a code, opened before or now; nil where there is none.
@@ -49,7 +71,7 @@ func (s *session) setOf(code string) (*setView, error) {
 	if s.sets == nil {
 		s.sets = map[string]*setView{}
 	}
-	v := &setView{code: code, set: set, student: student}
+	v := &setView{code: code, set: set, student: student, dealt: strings.Fields(s.deals[code])}
 	s.sets[code] = v
 	return v, nil
 }

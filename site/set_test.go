@@ -1,6 +1,9 @@
 package site
 
 import (
+	stdhtml "html"
+	"net/url"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -39,8 +42,14 @@ func (l *learner) ask(fields ...string) string {
 	if f.Get("do") != "start" {
 		l.log = append(l.log, f.Line())
 	}
-	return string(l.handle(f, strings.Join(l.log, "\n")).Render(nil))
+	reply := string(l.handle(f, strings.Join(l.log, "\n")).Render(nil))
+	for _, found := range logValue.FindAllStringSubmatch(reply, -1) {
+		l.log = append(l.log, stdhtml.UnescapeString(found[1]))
+	}
+	return reply
 }
+
+var logValue = regexp.MustCompile(`<data id="log" value="([^"]*)"`)
 
 func (l *learner) enter(problem, quantity, entry string) string {
 	return l.ask("do", "enter", "problem", problem, "quantity", quantity, "entry", entry)
@@ -82,6 +91,42 @@ func TestASetIsOpenedAndWorked(t *testing.T) {
 	assert.Contains(t, screen, "1 of 3 problems done, 4 of 6 marks")
 	assert.Contains(t, screen, "Go to problem 2")
 	assert.Equal(t, screen, l.ask("do", "open", "problem", code))
+}
+
+// A set that was drawn is not drawn anew when the page is opened again: the log
+// tells which problems they were.
+func TestALogTellsWhichProblemsASetDrew(t *testing.T) {
+	set := aSet(t, tutor.Source{Key: "numbers", Text: "own"}, tutor.Source{Key: "order", Text: "shuffled"})
+	code := set.Code("s1042")
+	v, err := set.Variant("s1042")
+	require.NoError(t, err)
+	first := &learner{}
+	screen := first.ask("do", "start", "hash", code)
+	require.Len(t, first.log, 1)
+	line := first.log[0]
+	require.Equal(t, v.Drawn[0].Code(), ReadForm(line).Get("dealt"))
+	assert.NotContains(t, first.ask("do", "home"), "dealt=", "told once")
+
+	again := &learner{log: []string{line}}
+	assert.Equal(t, screen, again.ask("do", "start", "hash", code)+string(logLine(ReadForm(line)).Render(nil)))
+	assert.Equal(t, []string{line}, again.log)
+
+	// What the log tells is taken: a log of another student's shows whose it is.
+	other, err := set.Variant("s2000")
+	require.NoError(t, err)
+	told := func(dealt ...string) string {
+		return Form{{"do", "outcome"}, {"v", "1"}, {"set", code}, {"dealt", strings.Join(dealt, " ")}}.Line()
+	}
+	again = &learner{log: []string{told(other.Drawn[0].Code())}}
+	assert.Contains(t, again.ask("do", "start", "hash", code), other.Drawn[0].Code())
+	assert.Equal(t, v.Tasks, Retrace([]Form{ReadForm("do=open&problem=" + url.QueryEscape(code)), ReadForm(again.log[0])}, func(Trace) {})[0].Tasks,
+		"a report draws the set itself")
+
+	// What can't be the set's is drawn.
+	for _, wrong := range [][]string{{}, {"x"}, {v.Drawn[0].Code(), v.Drawn[0].Code()}, {tutor.Generate(tutor.KindByName("components"), 1).Code()}} {
+		again = &learner{log: []string{told(wrong...)}}
+		assert.Equal(t, screen, again.ask("do", "start", "hash", code))
+	}
 }
 
 func TestTheLastProblemLeadsBackToTheSet(t *testing.T) {

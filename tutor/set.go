@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"errors"
 	"hash/fnv"
 	"slices"
 	"strings"
@@ -46,6 +47,7 @@ type Variant struct {
 	Student string // as folded by FoldStudent; "" where all have the same
 	ID      string // five letters that tell variants apart on paper
 	Tasks   []Task
+	Drawn   []*Problem // those of its problems that were drawn, in the order of the set's file
 }
 
 // Task is one problem of a variant.
@@ -138,6 +140,35 @@ func (s *Set) Personal() bool { return s.Own || s.Shuffle }
 // Variant draws the set for a student; "" gives what everyone gets. It fails
 // where a wish can't be met.
 func (s *Set) Variant(student string) (*Variant, error) {
+	return s.deal(student, func(w Wish, seed uint64) (*Problem, Fairness, error) { return w.Generate(seed) })
+}
+
+// Again is the variant whose drawn problems have these codes, in the order drawn:
+// drawing them anew would take as long as it did. It fails where the codes are
+// not those of a variant of this set; that they are this student's isn't looked at.
+func (s *Set) Again(student string, drawn []string) (*Variant, error) {
+	left := drawn
+	v, err := s.deal(student, func(w Wish, _ uint64) (*Problem, Fairness, error) {
+		if len(left) == 0 {
+			return nil, Fairness{}, errNotDealt
+		}
+		l, err := OpenCode(left[0])
+		left = left[1:]
+		if err != nil || l.Kind != w.Kind || l.Problem.Settings != w.Settings {
+			return nil, Fairness{}, errNotDealt
+		}
+		return l.Problem, Fairness{}, nil
+	})
+	if err == nil && len(left) > 0 {
+		err = errNotDealt
+	}
+	return v, err
+}
+
+var errNotDealt = errors.New("not the problems drawn for this set")
+
+// deal puts a variant together, its drawn problems by draw.
+func (s *Set) deal(student string, draw func(w Wish, seed uint64) (*Problem, Fairness, error)) (*Variant, error) {
 	v := &Variant{Set: s}
 	if s.Personal() {
 		v.Student = FoldStudent(student)
@@ -150,9 +181,10 @@ func (s *Set) Variant(student string) (*Variant, error) {
 			task := Task{Problem: part.Problem, Marks: part.Marks}
 			if task.Problem == nil {
 				var err error
-				if task.Problem, task.Fair, err = part.Wish.Generate(s.Seed(v.Student, n)); err != nil {
+				if task.Problem, task.Fair, err = draw(part.Wish, s.Seed(v.Student, n)); err != nil {
 					return nil, err
 				}
+				v.Drawn = append(v.Drawn, task.Problem)
 			}
 			v.Tasks = append(v.Tasks, task)
 		}

@@ -95,6 +95,9 @@ func TestSetLink(t *testing.T) {
 	assert.Equal(t, 1, p.count(fmt.Sprintf(`ol [name=problem][value=%q]`, variant.Tasks[2].Problem.Code())), "drawn in the browser as here")
 	p.reload()
 	assert.True(t, p.shown("progress"))
+	var dealt int
+	p.eval(`log.text().then((text) => text.split("\n").filter((line) => line.includes("&dealt=")).length)`, &dealt)
+	assert.Equal(t, 1, dealt, "drawn once, and kept")
 }
 
 // TestSetAudit looks at the screens of a set as TestAudit does at the others.

@@ -190,8 +190,13 @@ function take(job) {
 
 async function bringBack() {
   log.stale = false;
-  apply(await replay(), { fresh: true });
+  await note(apply(await replay(), { fresh: true }));
   state("ready");
+}
+
+// note appends outcomes to the log; the engine knows them already.
+async function note(outcomes) {
+  for (const outcome of outcomes) log.seen.add((await log.append(outcome)).id);
 }
 
 // send logs a request, then gives it to the engine.
@@ -213,7 +218,7 @@ async function send(line, sent = null) {
       show("notice-set-aside");
       return;
     }
-    for (const outcome of apply(reply, { sent })) log.seen.add((await log.append(outcome)).id);
+    await note(apply(reply, { sent }));
     others?.postMessage("appended");
     if (log.stale) await bringBack();
   });

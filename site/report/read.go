@@ -34,9 +34,9 @@ func (e *LogError) Error() string {
 const (
 	MaxBytes   = 4 << 20
 	maxLines   = 20000
-	maxOpened  = 400 // problems
-	maxSets    = 40  // opened, for one student each
-	maxLineLen = 1 << 13
+	maxOpened  = 400     // problems
+	maxSets    = 40      // opened, for one student each
+	maxLineLen = 1 << 15 // the longest code of a set, and of the forty problems it drew
 )
 
 // ReadLog reads a saved log. An error is a *LogError: it says which line is none

@@ -1,6 +1,8 @@
 package report
 
 import (
+	"html"
+	"regexp"
 	"runtime"
 	"strings"
 	"sync"
@@ -191,4 +193,23 @@ func FuzzReadLog(f *testing.F) {
 		require.Empty(t, faults)
 		require.Len(t, r.Students, 1)
 	})
+}
+
+// What the page logs of the longest set can be read: the problems that it drew
+// are named in one line.
+func TestTheLinesOfALongSetAreRead(t *testing.T) {
+	leaf := func(key, value string) tutor.Source { return tutor.Source{Key: key, Text: value} }
+	set, err := tutor.ReadSet(tutor.Source{Kids: []tutor.Source{
+		leaf("title", "Derrick, the whole unit"), leaf("note", strings.Repeat("! ", 299)), leaf("numbers", "own"),
+		{Key: "problems", Kids: []tutor.Source{{Kids: []tutor.Source{leaf("generate", "particle-equilibrium"), leaf("count", "40")}}}}}})
+	require.NoError(t, err)
+	code := set.Code("s1042")
+	reply := string(site.Handle([]byte(site.Form{{Name: "do", Value: "start"}, {Name: "hash", Value: code}}.Line())))
+	line := regexp.MustCompile(`<data id="log" value="([^"]*)"`).FindStringSubmatch(reply)
+	require.NotNil(t, line)
+	require.Greater(t, len(line[1]), 8<<10)
+	at := site.Field{Name: "at", Value: "1793000000000"}
+	opened := site.Form{{Name: "do", Value: "open"}, {Name: "problem", Value: code}, at}.Line()
+	_, err = ReadLog("x", "x.txt", []byte(opened+"\n"+html.UnescapeString(line[1])+"\n"))
+	assert.NoError(t, err)
 }
