@@ -219,17 +219,18 @@ func (s *state) roundKeys(out []outcome, q *Quantity, f *formula) []outcome {
 			keep   func(v float64, places int) float64
 			weight float64
 		}{{roundPlaces, weightRounded}, {cutPlaces, weightCut}} {
-			weight := by.weight * weightTogether * f.share
+			weight, told := by.weight*weightTogether*f.share, false
 			v := expr.EvalEach(f.tree, value, func(node expr.Node, _ int, v float64) float64 {
 				if !isForward(node) {
 					return v
 				}
 				kept := by.keep(v, n-1-leading(v))
-				if bare(kept) {
-					weight *= weightBare
-				}
+				told = told || !bare(kept)
 				return kept
 			})
+			if !told {
+				weight *= weightBare
+			}
 			if !math.IsNaN(v) {
 				out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted, rounded: rounded})
 			}
