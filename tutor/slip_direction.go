@@ -55,7 +55,10 @@ var directionSlips = []Slip{
 	}},
 	{ID: "magnitudes-for-components", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		if l, r, ok := bin(n, expr.OpMul); ok && c.quantity.Dim != statics.DimAngle && c.isMagnitude(l) && isForward(r) {
-			return c.withSign(l, expr.Eval(r, c.lesson.Truth) < 0)
+			if c.ofComponent() && expr.Eval(r, c.lesson.Truth) < 0 { // or with the sign that the sketch gives
+				return []expr.Node{l, expr.Neg{X: l}}
+			}
+			return one(l)
 		}
 		if force, ok := c.bySlope(n); ok {
 			return one(force)
@@ -63,7 +66,7 @@ var directionSlips = []Slip{
 		part := c.symbol(n)
 		if whole := c.lesson.wholeOf(part); whole != nil && c.quantity.Signed {
 			force := expr.S(whole.Name)
-			if part.True < 0 { // or with the sign that the sketch gives
+			if part.True < 0 { // here too
 				return []expr.Node{force, expr.Neg{X: force}}
 			}
 			return one(force)
