@@ -16,8 +16,9 @@
 // an element with id "say" is announced; data-focus="id" says where the focus goes; data-hash="…" sets
 // the fragment of the address, so that a reload, a bookmark or the back button finds the same place.
 //
-// Two requests are not logged: do=read shows how an entry is read so far, and do=ahead makes a piece of what
-// the next check will look in; it is answered with <data id="ahead" value="more">, or value="made" at the end.
+// Three requests are not logged: do=read shows how an entry is read so far; do=ahead makes a piece of what
+// the next check will look in, and is answered with <data id="ahead" value="more">, or value="made" at the end;
+// do=deal draws a few more problems of a set, and is sent as long as an element with id "drawing" is there.
 //
 // Handle keeps the state of one learner in memory and never fails: what it
 // cannot read it answers with a sentence. It knows no file, network or clock;

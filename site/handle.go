@@ -22,6 +22,8 @@ func (s *session) handle(f Form, log string) html.Nodes {
 		return s.read(f)
 	case "ahead":
 		return s.ahead()
+	case "deal":
+		return append(s.deal(f), s.dealt()...)
 	}
 	return append(s.act(f, log), s.dealt()...)
 }

@@ -17,46 +17,91 @@ type setView struct {
 	code    string
 	set     *tutor.Set
 	student string
+	drawn   []tutor.Drawn
+	told    bool // the log tells what was drawn
 	tasks   []tutor.Task
 	wrong   string // why there are no tasks
-	looked  bool
-	dealt   []string // codes of the problems drawn for it, from the log
-	news    []string // the same where they were drawn now, until the log has them
 }
 
-// look draws the problems. A set whose students have variants has none before
-// the student is known.
-func (v *setView) look() []tutor.Task {
-	if v.looked || v.set.Personal() && v.student == "" {
+// look is the problems, drawn where they are not.
+func (v *setView) look() []tutor.Task { return v.draw(v.set.Wishes()) }
+
+// draw draws so many more problems, and is all of them where all are drawn. A
+// set whose students have variants has none before the student is known.
+func (v *setView) draw(n int) []tutor.Task {
+	if v.tasks != nil || v.wrong != "" || v.set.Personal() && v.student == "" {
 		return v.tasks
 	}
-	v.looked = true
-	variant, err := v.set.Again(v.student, v.dealt)
-	if err != nil {
-		variant, err = v.set.Variant(v.student)
+	for ; n > 0 && len(v.drawn) < v.set.Wishes(); n-- {
+		d, err := v.set.Draw(v.student, len(v.drawn))
 		if err != nil {
 			v.wrong = err.Error()
 			return nil
 		}
-		for _, p := range variant.Drawn {
-			v.news = append(v.news, p.Code())
-		}
+		v.drawn = append(v.drawn, d)
 	}
-	v.tasks = variant.Tasks
+	if variant, err := v.set.Deal(v.student, v.drawn); err == nil {
+		v.tasks = variant.Tasks
+	}
 	return v.tasks
 }
 
-// dealt is what the log keeps of sets that were drawn: drawing twenty problems
-// anew whenever the page is opened takes a phone seconds.
+// recall takes from the log which problems were drawn; drawing twenty anew
+// whenever the page is opened would take a phone seconds.
+func (v *setView) recall(codes []string) {
+	var drawn []tutor.Drawn
+	for _, code := range codes {
+		l, err := tutor.OpenCode(code)
+		if err != nil {
+			return
+		}
+		drawn = append(drawn, tutor.Drawn{Problem: l.Problem})
+	}
+	if variant, err := v.set.Deal(v.student, drawn); err == nil {
+		v.drawn, v.tasks, v.told = drawn, variant.Tasks, true
+	}
+}
+
+// dealt is what the log keeps of sets that were drawn since it was last told.
 func (s *session) dealt() (lines html.Nodes) {
 	for _, code := range slices.Sorted(maps.Keys(s.sets)) {
 		v := s.sets[code]
-		if len(v.news) > 0 {
-			lines = append(lines, logLine(Form{{"do", "outcome"}, {"v", "1"}, {"set", code}, {"dealt", strings.Join(v.news, " ")}}))
+		if v.told || v.tasks == nil || len(v.drawn) == 0 {
+			continue
 		}
-		v.news = nil
+		v.told = true
+		var codes []string
+		for _, d := range v.drawn {
+			codes = append(codes, d.Problem.Code())
+		}
+		lines = append(lines, logLine(Form{{"do", "outcome"}, {"v", "1"}, {"set", code}, {"dealt", strings.Join(codes, " ")}}))
 	}
 	return lines
+}
+
+// deal draws a few problems of a set that is on the screen, and shows how far
+// that is, or the set.
+func (s *session) deal(f Form) html.Nodes {
+	v := s.sets[f.Get("set")]
+	if v == nil || v.code != s.current {
+		return nil
+	}
+	if v.draw(atOnce) == nil && v.wrong == "" {
+		return html.Nodes{v.drawing()}
+	}
+	return html.Nodes{s.screen()}
+}
+
+// atOnce is how many problems are drawn at one go: a slowed phone takes a tenth
+// of a second for each.
+const atOnce = 3
+
+// drawing shows how far drawing is; the page asks for more as long as it stands there.
+func (v *setView) drawing() html.Node {
+	n, all := len(v.drawn), v.set.Wishes()
+	return html.El("section", html.ID("drawing"), html.Class("sheet"), html.Data("set", v.code), html.A("aria-labelledby", "drawn"),
+		html.El("h2", html.ID("drawn"), html.Text(text.Say("set.drawing", "n", itoa(n), "all", itoa(all)))),
+		html.El("progress", html.A("max", itoa(all)), html.A("value", itoa(n)), html.A("aria-labelledby", "drawn")))
 }
 
 // setOf is the set of a code, opened before or now; nil where there is none.
@@ -71,7 +116,10 @@ func (s *session) setOf(code string) (*setView, error) {
 	if s.sets == nil {
 		s.sets = map[string]*setView{}
 	}
-	v := &setView{code: code, set: set, student: student, dealt: strings.Fields(s.deals[code])}
+	v := &setView{code: code, set: set, student: student}
+	if codes, told := s.deals[code]; told {
+		v.recall(strings.Fields(codes))
+	}
 	s.sets[code] = v
 	return v, nil
 }
@@ -179,12 +227,14 @@ func (s *session) setScreen(v *setView) html.Node {
 		html.El("nav", act("home", "← "+text.Say("page.home.back"), "plain")),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(v.set.Title)),
 		html.If(v.set.Note != "", html.El("p", html.Text(v.set.Note)))}
-	tasks := v.look()
+	tasks := v.draw(atOnce)
 	switch {
 	case v.wrong != "":
 		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(v.wrong)))
-	case tasks == nil:
+	case v.set.Personal() && v.student == "":
 		parts = append(parts, s.whoForm(v))
+	case tasks == nil:
+		parts = append(parts, v.drawing())
 	default:
 		parts = append(parts, s.taskList(v, tasks))
 	}

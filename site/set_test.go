@@ -39,7 +39,7 @@ func (l *learner) ask(fields ...string) string {
 	for i := 0; i < len(fields); i += 2 {
 		f = append(f, Field{fields[i], fields[i+1]})
 	}
-	if f.Get("do") != "start" {
+	if do := f.Get("do"); do != "start" && do != "deal" {
 		l.log = append(l.log, f.Line())
 	}
 	reply := string(l.handle(f, strings.Join(l.log, "\n")).Render(nil))
@@ -50,6 +50,8 @@ func (l *learner) ask(fields ...string) string {
 }
 
 var logValue = regexp.MustCompile(`<data id="log" value="([^"]*)"`)
+
+func (l *learner) deal(set string) string { return l.ask("do", "deal", "set", set) }
 
 func (l *learner) enter(problem, quantity, entry string) string {
 	return l.ask("do", "enter", "problem", problem, "quantity", quantity, "entry", entry)
@@ -100,11 +102,16 @@ func TestALogTellsWhichProblemsASetDrew(t *testing.T) {
 	code := set.Code("s1042")
 	v, err := set.Variant("s1042")
 	require.NoError(t, err)
+	drawn := func(student string) string {
+		d, err := set.Draw(student, 0)
+		require.NoError(t, err)
+		return d.Problem.Code()
+	}
 	first := &learner{}
 	screen := first.ask("do", "start", "hash", code)
 	require.Len(t, first.log, 1)
 	line := first.log[0]
-	require.Equal(t, v.Drawn[0].Code(), ReadForm(line).Get("dealt"))
+	require.Equal(t, drawn("s1042"), ReadForm(line).Get("dealt"))
 	assert.NotContains(t, first.ask("do", "home"), "dealt=", "told once")
 
 	again := &learner{log: []string{line}}
@@ -112,21 +119,48 @@ func TestALogTellsWhichProblemsASetDrew(t *testing.T) {
 	assert.Equal(t, []string{line}, again.log)
 
 	// What the log tells is taken: a log of another student's shows whose it is.
-	other, err := set.Variant("s2000")
-	require.NoError(t, err)
 	told := func(dealt ...string) string {
 		return Form{{"do", "outcome"}, {"v", "1"}, {"set", code}, {"dealt", strings.Join(dealt, " ")}}.Line()
 	}
-	again = &learner{log: []string{told(other.Drawn[0].Code())}}
-	assert.Contains(t, again.ask("do", "start", "hash", code), other.Drawn[0].Code())
+	other := drawn("s2000")
+	again = &learner{log: []string{told(other)}}
+	assert.Contains(t, again.ask("do", "start", "hash", code), other)
 	assert.Equal(t, v.Tasks, Retrace([]Form{ReadForm("do=open&problem=" + url.QueryEscape(code)), ReadForm(again.log[0])}, func(Trace) {})[0].Tasks,
 		"a report draws the set itself")
 
 	// What can't be the set's is drawn.
-	for _, wrong := range [][]string{{}, {"x"}, {v.Drawn[0].Code(), v.Drawn[0].Code()}, {tutor.Generate(tutor.KindByName("components"), 1).Code()}} {
+	for _, wrong := range [][]string{{}, {"x"}, {other, other}, {tutor.Generate(tutor.KindByName("components"), 1).Code()}} {
 		again = &learner{log: []string{told(wrong...)}}
 		assert.Equal(t, screen, again.ask("do", "start", "hash", code))
 	}
+}
+
+// Drawing many problems takes a phone a while: it is done a few at a time, and
+// the screen shows how far.
+func TestManyProblemsAreDrawnAFewAtATime(t *testing.T) {
+	leaf := func(key, value string) tutor.Source { return tutor.Source{Key: key, Text: value} }
+	set, err := tutor.ReadSet(tutor.Source{Kids: []tutor.Source{leaf("title", "Buoys"),
+		{Key: "problems", Kids: []tutor.Source{{Kids: []tutor.Source{leaf("generate", "components"), leaf("count", "8")}}}}}})
+	require.NoError(t, err)
+	code := set.Code("")
+	l := &learner{}
+	shown := l.ask("do", "start", "hash", code)
+	for _, n := range []string{"3", "6"} {
+		assert.Contains(t, shown, "Drawing the problems: "+n+" of 8")
+		assert.NotContains(t, shown, "Go to problem")
+		assert.Empty(t, l.log)
+		shown = l.deal(code)
+	}
+	assert.Contains(t, shown, "0 of 8 problems done")
+	require.Len(t, l.log, 1)
+	assert.Equal(t, shown, (&learner{log: l.log}).ask("do", "start", "hash", code)+string(logLine(ReadForm(l.log[0])).Render(nil)))
+
+	l = &learner{}
+	l.ask("do", "start", "hash", code)
+	l.ask("do", "home")
+	assert.Empty(t, l.deal(code), "the learner has gone elsewhere")
+	assert.Empty(t, l.deal("s1+"))
+	assert.Contains(t, l.ask("do", "open", "problem", code), "6 of 8", "goes on where it was left")
 }
 
 func TestTheLastProblemLeadsBackToTheSet(t *testing.T) {

@@ -47,7 +47,6 @@ type Variant struct {
 	Student string // as folded by FoldStudent; "" where all have the same
 	ID      string // five letters that tell variants apart on paper
 	Tasks   []Task
-	Drawn   []*Problem // those of its problems that were drawn, in the order of the set's file
 }
 
 // Task is one problem of a variant.
@@ -140,51 +139,74 @@ func (s *Set) Personal() bool { return s.Own || s.Shuffle }
 // Variant draws the set for a student; "" gives what everyone gets. It fails
 // where a wish can't be met.
 func (s *Set) Variant(student string) (*Variant, error) {
-	return s.deal(student, func(w Wish, seed uint64) (*Problem, Fairness, error) { return w.Generate(seed) })
-}
-
-// Again is the variant whose drawn problems have these codes, in the order drawn:
-// drawing them anew would take as long as it did. It fails where the codes are
-// not those of a variant of this set; that they are this student's isn't looked at.
-func (s *Set) Again(student string, drawn []string) (*Variant, error) {
-	left := drawn
-	v, err := s.deal(student, func(w Wish, _ uint64) (*Problem, Fairness, error) {
-		if len(left) == 0 {
-			return nil, Fairness{}, errNotDealt
+	var drawn []Drawn
+	for i := range s.Wishes() {
+		d, err := s.Draw(student, i)
+		if err != nil {
+			return nil, err
 		}
-		l, err := OpenCode(left[0])
-		left = left[1:]
-		if err != nil || l.Kind != w.Kind || l.Problem.Settings != w.Settings {
-			return nil, Fairness{}, errNotDealt
-		}
-		return l.Problem, Fairness{}, nil
-	})
-	if err == nil && len(left) > 0 {
-		err = errNotDealt
+		drawn = append(drawn, d)
 	}
-	return v, err
+	return s.Deal(student, drawn)
 }
 
-var errNotDealt = errors.New("not the problems drawn for this set")
+// Drawn is a problem drawn for a set.
+type Drawn struct {
+	Problem *Problem
+	Fair    Fairness // the zero value where it isn't known
+}
 
-// deal puts a variant together, its drawn problems by draw.
-func (s *Set) deal(student string, draw func(w Wish, seed uint64) (*Problem, Fairness, error)) (*Variant, error) {
+// wished is a problem to be drawn: what is wished, and its number, from 1, in
+// the order of the set's file.
+type wished struct {
+	Wish
+	number int
+}
+
+func (s *Set) wished() (all []wished) {
+	n := 0
+	for _, part := range s.Parts {
+		for range part.Count {
+			if n++; part.Problem == nil {
+				all = append(all, wished{part.Wish, n})
+			}
+		}
+	}
+	return all
+}
+
+// Wishes is the number of problems that are drawn.
+func (s *Set) Wishes() int { return len(s.wished()) }
+
+// Draw draws the i-th of them, from 0, for a student. It fails where the wish
+// can't be met.
+func (s *Set) Draw(student string, i int) (d Drawn, err error) {
+	w := s.wished()[i]
+	d.Problem, d.Fair, err = w.Generate(s.Seed(FoldStudent(student), w.number))
+	return d, err
+}
+
+// Deal is a student's variant with the problems drawn before, in the order of
+// Draw. It fails where these are not what the set wishes; that they are this
+// student's isn't looked at.
+func (s *Set) Deal(student string, drawn []Drawn) (*Variant, error) {
 	v := &Variant{Set: s}
 	if s.Personal() {
 		v.Student = FoldStudent(student)
 	}
 	v.ID = letters(s.hash(v.Student, "variant", s.rule()), 5)
-	n := 0
+	if len(drawn) != s.Wishes() {
+		return nil, errNotWished
+	}
 	for _, part := range s.Parts {
 		for range part.Count {
-			n++
 			task := Task{Problem: part.Problem, Marks: part.Marks}
 			if task.Problem == nil {
-				var err error
-				if task.Problem, task.Fair, err = draw(part.Wish, s.Seed(v.Student, n)); err != nil {
-					return nil, err
+				d := drawn[0]
+				if d.Problem.Kind != part.Wish.Kind || d.Problem.Settings != part.Wish.Settings {
+					return nil, errNotWished
 				}
-				v.Drawn = append(v.Drawn, task.Problem)
+				task.Problem, task.Fair, drawn = d.Problem, d.Fair, drawn[1:]
 			}
 			v.Tasks = append(v.Tasks, task)
 		}
@@ -197,6 +219,8 @@ func (s *Set) deal(student string, draw func(w Wish, seed uint64) (*Problem, Fai
 	}
 	return v, nil
 }
+
+var errNotWished = errors.New("these are not the problems that the set wishes")
 
 // shuffle is Fisher and Yates's.
 func (v *Variant) shuffle(d *Draw) {

@@ -100,6 +100,29 @@ func TestSetLink(t *testing.T) {
 	assert.Equal(t, 1, dealt, "drawn once, and kept")
 }
 
+// TestLongSet: many problems are drawn a few at a time while the page shows how
+// far that is, once; what else is opened meanwhile comes first.
+func TestLongSet(t *testing.T) {
+	leaf := func(key, text string) tutor.Source { return tutor.Source{Key: key, Text: text} }
+	set, err := tutor.ReadSet(tutor.Source{Kids: []tutor.Source{leaf("title", "The whole unit"),
+		{Key: "problems", Kids: []tutor.Source{{Kids: []tutor.Source{leaf("generate", "oblique-components"), leaf("count", "20")}}}}}})
+	require.NoError(t, err)
+	p := newVisitor(t, newSiteWith(t, set), browser, chromedp.WithNewBrowserContext())
+	p.home()
+	p.ready()
+	p.press("The whole unit")
+	p.await("drawing shows", `document.querySelector("#drawing progress")`)
+	p.press("All problems")
+	p.await("home shows", `!document.querySelector("#drawing")`)
+	p.press("The whole unit")
+	p.await("the set shows", `document.querySelector("main").innerText.includes("0 of 20 problems done")`)
+	p.reload()
+	assert.Contains(t, p.text("main"), "0 of 20 problems done")
+	var dealt int
+	p.eval(`log.text().then((text) => text.split("\n").filter((line) => line.includes("&dealt=")).length)`, &dealt)
+	assert.Equal(t, 1, dealt)
+}
+
 // TestSetAudit looks at the screens of a set as TestAudit does at the others.
 func TestSetAudit(t *testing.T) {
 	source := axe(t)

@@ -97,6 +97,7 @@ function apply(reply, { fresh = false, sent = null } = {}) {
   if (!fresh) document.querySelectorAll("svg[data-build]").forEach(build);
   see();
   ahead();
+  deal();
   return outcomes;
 }
 
@@ -319,6 +320,17 @@ function ahead(wait = REST) {
     }
     ahead(1);
   })), wait);
+}
+
+// deal has the problems of a set drawn a few at a time, as long as the screen shows how far that is.
+function deal() {
+  const drawing = byId("drawing");
+  if (drawing) setTimeout(() => take(async () => {
+    if (!drawing.isConnected) return; // something else is on the screen
+    const reply = call(stamp({ do: "deal", set: drawing.dataset.set }));
+    if (reply === null) throw new Error("engine: could not draw");
+    await note(apply(reply));
+  }));
 }
 
 // ---- what the page itself does ----

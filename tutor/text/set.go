@@ -14,6 +14,7 @@ var sets = map[string]string{
 	"set.student.long":     "A student’s number or name may have up to {max} characters.",
 
 	"set.home":         "Sets from your instructor",
+	"set.drawing":      "Drawing the problems: {n} of {all}",
 	"set.progress":     "{done} of {problems} problems done, {earned} of {marks} marks",
 	"set.earned":       "{earned} of {marks} marks",
 	"set.go":           "Go to problem {n}",
