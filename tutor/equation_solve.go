@@ -392,6 +392,6 @@ func (s *state) fromWrongEquations(q int) []guess {
 	if len(from) == 0 || math.IsNaN(v) {
 		return nil
 	}
-	o := &outcome{value: v, ids: carriedIDs, at: quantity.Name, from: s.w.earliest(from), prog: l.ready().routes[q][0].prog, basis: ofEntries}
+	o := &outcome{value: v, ids: carriedIDs, at: quantity.Name, from: s.w.earliest(from), prog: l.ready().of[q].routes[0].prog, basis: ofEntries}
 	return []guess{{value: v, weight: 1, first: o}}
 }

@@ -124,7 +124,7 @@ func (p *planner) reach(q int) set {
 			if i == q || reached.has(i) || prep.givens.has(i) || p.standing.has(i) {
 				continue
 			}
-			for _, f := range prep.routes[i] {
+			for _, f := range prep.of[i].routes {
 				if f.reads&reached != 0 {
 					grown = grown.with(i)
 					break
@@ -140,8 +140,8 @@ func (p *planner) reach(q int) set {
 
 // find gives every way to find quantity i from the wrong one.
 func (p *planner) find(from draft, i int, on set, emit func(draft)) {
-	for j := range p.l.prep.routes[i] {
-		f := &p.l.prep.routes[i][j]
+	for j := range p.l.prep.of[i].routes {
+		f := &p.l.prep.of[i].routes[j]
 		if f.reads&p.touched == 0 {
 			continue
 		}
@@ -198,7 +198,7 @@ func (p *planner) read(from draft, reads, on set, touched bool, emit func(draft)
 // not touch.
 func (p *planner) untouched(i int) float64 {
 	sum := 0.0
-	for _, f := range p.l.prep.routes[i] {
+	for _, f := range p.l.prep.of[i].routes {
 		if f.reads&p.touched == 0 {
 			sum += f.share
 		}

@@ -36,7 +36,7 @@ func (s *state) slipsIn(q int) []outcome {
 // singlesOf is what one slip makes of quantity i, made when it is first asked
 // for.
 func (l *Lesson) singlesOf(i int) *singles {
-	one := &l.ready().singles[i]
+	one := &l.ready().of[i].singles
 	one.made.Do(func() {
 		one.variants = l.variants(&l.Quantities[i])
 		for k := range one.variants {
