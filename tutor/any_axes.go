@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -28,18 +27,9 @@ func (w *Work) free(q *Quantity) bool {
 	return true
 }
 
-// mate is the component of the same force along the other axis, or −1. The
-// names of components end with the axis.
+// mate is the place of the component that goes with component i, or −1.
 func (l *Lesson) mate(i int) int {
-	q := &l.Quantities[i]
-	if !q.Signed {
-		return -1
-	}
-	other := strings.TrimSuffix(q.Name, "x") + "y"
-	if strings.HasSuffix(q.Name, "y") {
-		other = strings.TrimSuffix(q.Name, "y") + "x"
-	}
-	if m, ok := l.index[other]; ok && l.Quantities[m].Signed {
+	if m, ok := l.index[l.Quantities[i].Mate]; ok {
 		return m
 	}
 	return -1

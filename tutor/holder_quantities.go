@@ -259,21 +259,19 @@ func (s *rest) sumOf(c coordinate, tree expr.Node) Quantity {
 // components declares the components of a force of unknown direction.
 func (s *rest) components(h *holder) []Quantity {
 	var qs []Quantity
-	v := h.acts()
-	sym := symbolOf(h.name())
 	theta := expr.S("theta" + h.n)
-	for i, tree := range []expr.Node{s.x, s.y} {
-		axis := coordinate(i).String()
-		name := "F" + h.n + axis
-		means := expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
-		qs = append(qs, Quantity{Name: name, Symbol: expr.Symbol{Letter: sym.Letter, Sub: sym.Sub + axis, Spoken: sym.Spoken + " " + axis},
-			Dim: statics.DimForce, Signed: true, True: []float64{v.X, v.Y}[i], Means: means, Solves: [2]string{"sum" + axis, ""},
-			Routes: []Route{
-				{"from-sum", "from-sum-" + axis, ByComponents, solution(tree, nil, name, "")},
-				{"resolve", "resolve", ByComponents, means}}})
-		if qs[i].Routes[0].Tree == nil { // nothing else acts along the axis
-			qs[i].Routes[0].Tree = expr.N(0)
+	for i, along := range []expr.Node{s.x, s.y} {
+		c := coordinate(i)
+		axis := c.String()
+		q := part(symbolOf(h.name()), "F"+h.n, c, h.acts())
+		tree := solution(along, nil, q.Name, "")
+		if tree == nil { // nothing else acts along the axis
+			tree = expr.N(0)
 		}
+		q.Means = expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
+		q.Solves = [2]string{"sum" + axis, ""}
+		q.Routes = []Route{{"from-sum", "from-sum-" + axis, ByComponents, tree}, {"resolve", "resolve", ByComponents, q.Means}}
+		qs = append(qs, q)
 	}
 	return qs
 }

@@ -172,7 +172,7 @@ func (s *plane) quantities(pulls []pull) []Quantity {
 
 	all := append([]Quantity{phi, gamma, res, alpha, beta, th}, pulls[0].parts("F2")...)
 	all = append(all, pulls[1].parts("F1")...)
-	for _, t := range []Quantity{total(pulls, "x", r.X), total(pulls, "y", r.Y)} {
+	for _, t := range []Quantity{total(pulls, alongX, r), total(pulls, alongY, r)} {
 		first, second := expr.S("F1"+t.Name[1:]), expr.S("F2"+t.Name[1:])
 		t.Mistakes = append(t.Mistakes, Mistake{"other-diagonal", expr.Sub(first, second)}, Mistake{"other-diagonal", expr.Sub(second, first)})
 		all = append(all, t)

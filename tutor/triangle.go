@@ -149,9 +149,9 @@ func (t *triangle) directions() (second, result Quantity) {
 func (t *triangle) parts() []Quantity {
 	first, second := t.first.byReference(t.first.parts("")), t.second.parts("")
 	all := append(first, second...)
-	for i, axis := range []string{"x", "y"} {
-		v := []float64{t.result.vec.X, t.result.vec.Y}[i]
-		whole := total([]pull{t.first, t.second}, axis, v)
+	for i, c := range []coordinate{alongX, alongY} {
+		axis := c.String()
+		whole := total([]pull{t.first, t.second}, c, t.result.vec)
 		q := &second[i]
 		q.Routes = append([]Route{{"difference", "difference-of-components", ByComponents,
 			expr.Sub(expr.S("R"+axis), expr.S("F1"+axis))}}, q.Routes...)
