@@ -33,7 +33,7 @@ func (m *doubler) wrongIn(in int) *wrongStep {
 	w.made.Do(func() {
 		w.once = m.s.slipsIn(in)
 		if one := m.l.singlesOf(in); one.lone {
-			w.once = m.s.directly(in, one, false)
+			w.once = m.s.directly(in, one.joining())
 		}
 		w.twice = m.twiceIn(in)
 	})
