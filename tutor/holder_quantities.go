@@ -172,13 +172,13 @@ func (s *rest) routes(h *holder, q *Quantity) {
 	var alone [2]expr.Node
 	for i, tree := range []expr.Node{s.x, s.y} {
 		if tree != nil {
-			alone[i] = solution(tree, nil, q.Name, "")
+			alone[i] = solution([2]expr.Node{tree}, q.Name, "")
 		}
 	}
 	if other != nil {
 		q.Twin = "F" + other.n
 		q.Solves = [2]string{"sumx", "sumy"}
-		add("eliminate", "eliminate", ByComponents, solution(s.x, s.y, q.Name, q.Twin))
+		add("eliminate", "eliminate", ByComponents, solution([2]expr.Node{s.x, s.y}, q.Name, q.Twin))
 	} else if alone[0] != nil {
 		q.Solves = [2]string{"sumx", ""}
 	} else {
@@ -264,7 +264,7 @@ func (s *rest) components(h *holder) []Quantity {
 		c := coordinate(i)
 		axis := c.String()
 		q := part(symbolOf(h.name()), "F"+h.n, c, h.acts())
-		tree := solution(along, nil, q.Name, "")
+		tree := solution([2]expr.Node{along}, q.Name, "")
 		if tree == nil { // nothing else acts along the axis
 			tree = expr.N(0)
 		}
