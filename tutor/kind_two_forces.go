@@ -123,61 +123,71 @@ func (s *plane) refuse(forces []Item) error {
 func (s *plane) quantities(pulls []pull) []Quantity {
 	v := [2]r2.Vec{pulls[0].vec, pulls[1].vec}
 	r := statics.Resultant(v[0], v[1])
-	between := func(a, b r2.Vec) float64 { return statics.Between(a, b).Degrees() }
-	dir, _ := statics.Direction(r)
-	theta := dir.Degrees()
-
-	angle := func(name, letter string, v float64) Quantity {
-		return Quantity{Name: name, Symbol: expr.Symbol{Letter: letter, Spoken: name}, Dim: statics.DimAngle, True: v}
+	phi, gamma := s.betweenForces(v)
+	alpha, beta := s.besideResultant(v, r)
+	all := []Quantity{phi, gamma, resultantOfTwo(r), alpha, beta, s.resultantDirection(v, r)}
+	all = append(all, pulls[0].parts("F2")...)
+	all = append(all, pulls[1].parts("F1")...)
+	for c, t := range []Quantity{total(pulls, alongX, r), total(pulls, alongY, r)} {
+		axis := coordinate(c).String()
+		first, second := expr.S("F1"+axis), expr.S("F2"+axis)
+		t.Mistakes = append(t.Mistakes, Mistake{"other-diagonal", expr.Sub(first, second)}, Mistake{"other-diagonal", expr.Sub(second, first)})
+		all = append(all, t)
 	}
-	phi := angle("phi", "φ", between(v[0], v[1]))
-	phi.Supplement, phi.Routes = "gamma", []Route{
-		{"difference-of-directions", "difference-of-directions", AnyMethod, s.between("theta1", "theta2", s.th[0], s.th[1], s.phi)}}
+	return all
+}
 
-	gamma := angle("gamma", "γ", between(r2.Scale(-1, v[0]), v[1]))
-	gamma.Supplement, gamma.Routes = "phi", s.interior()
+// angleBetween declares an angle of the sketch.
+func angleBetween(name, letter string, a, b r2.Vec) Quantity {
+	return Quantity{Name: name, Symbol: expr.Symbol{Letter: letter, Spoken: name}, Dim: statics.DimAngle, True: statics.Between(a, b).Degrees()}
+}
 
-	sum := expr.Add(theta1, theta2)
+// betweenForces declares the angle between the forces with their tails together,
+// and with the second on the first.
+func (s *plane) betweenForces(v [2]r2.Vec) (phi, gamma Quantity) {
+	phi, gamma = angleBetween("phi", "φ", v[0], v[1]), angleBetween("gamma", "γ", r2.Scale(-1, v[0]), v[1])
+	phi.Supplement, gamma.Supplement = "gamma", "phi"
+	phi.Routes = []Route{{"difference-of-directions", "difference-of-directions", AnyMethod, s.between("theta1", "theta2", s.th[0], s.th[1], s.phi)}}
+	gamma.Routes = s.interior()
 	phi.Mistakes = directionsAdded(s.th[0] + s.th[1])
-	gamma.Mistakes = []Mistake{{"directions-added", expr.Sub(expr.Deg(180), sum)}}
+	gamma.Mistakes = []Mistake{{"directions-added", expr.Sub(expr.Deg(180), expr.Add(theta1, theta2))}}
+	phi.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}
+	gamma.Between = phi.Between
+	return phi, gamma
+}
 
-	zero, straight := expr.Deg(0), expr.Deg(180)
-	phi.Between, gamma.Between = [2]expr.Node{zero, straight}, [2]expr.Node{zero, straight}
-
-	res := Quantity{Name: "R", Symbol: expr.Symbol{Letter: "R", Spoken: "R"}, Dim: statics.DimForce, Answer: true,
-		True: r2.Norm(r), Routes: resultantRoutes(), Mistakes: []Mistake{
+// resultantOfTwo declares the magnitude of the resultant r.
+func resultantOfTwo(r r2.Vec) Quantity {
+	return Quantity{Name: "R", Symbol: expr.Symbol{Letter: "R", Spoken: "R"}, Dim: statics.DimForce, Answer: true,
+		True: r2.Norm(r), Routes: resultantRoutes(), Between: [2]expr.Node{expr.Abs(expr.Sub(f1, f2)), expr.Add(f1, f2)},
+		Mistakes: []Mistake{
 			{"magnitudes-added", expr.Add(f1, f2)},
 			{"magnitudes-subtracted", expr.Abs(expr.Sub(f1, f2))},
 			{"other-diagonal", otherDiagonal(f1, theta1, f2, theta2)},
 			{"other-diagonal", otherDiagonal(f2, theta2, f1, theta1)},
 			{"other-diagonal", expr.Sqrt(expr.Sub(expr.Add(expr.Sq(f1), expr.Sq(f2)), expr.Mul(expr.N(2), f1, f2, expr.Cos(symPhi))))}}}
+}
 
-	res.Between = [2]expr.Node{expr.Abs(expr.Sub(f1, f2)), expr.Add(f1, f2)}
-
-	alpha := angle("alpha", "α", between(v[1], r))
-	alpha.Twin = "beta"
+// besideResultant declares the angles between the resultant r and each force.
+func (s *plane) besideResultant(v [2]r2.Vec, r r2.Vec) (alpha, beta Quantity) {
+	alpha, beta = angleBetween("alpha", "α", v[1], r), angleBetween("beta", "β", v[0], r)
+	dir, _ := statics.Direction(r)
+	theta := dir.Degrees()
+	alpha.Twin, beta.Twin = "beta", "alpha"
 	alpha.Routes, alpha.Mistakes = s.corner(corner{own: f1, other: f2, twin: "beta", dir: "theta2", at: s.th[1], sign: -1}, alpha.True, theta)
-
-	beta := angle("beta", "β", between(v[0], r))
-	beta.Twin = "alpha"
 	beta.Routes, beta.Mistakes = s.corner(corner{own: f2, other: f1, twin: "alpha", dir: "theta1", at: s.th[0], sign: 1}, beta.True, theta)
-
-	alpha.Between = [2]expr.Node{zero, symPhi}
+	alpha.Between = [2]expr.Node{expr.Deg(0), symPhi}
 	beta.Between = alpha.Between
+	return alpha, beta
+}
 
-	th := angle("theta", "θ", theta)
-	th.Answer, th.Turns = true, true
-	th.Between[0], th.Between[1] = sense[expr.Node](s, theta1, theta2)
-	th.Routes, th.Mistakes = s.directionRoutes(r), s.directionMistakes(v)
-
-	all := append([]Quantity{phi, gamma, res, alpha, beta, th}, pulls[0].parts("F2")...)
-	all = append(all, pulls[1].parts("F1")...)
-	for _, t := range []Quantity{total(pulls, alongX, r), total(pulls, alongY, r)} {
-		first, second := expr.S("F1"+t.Name[1:]), expr.S("F2"+t.Name[1:])
-		t.Mistakes = append(t.Mistakes, Mistake{"other-diagonal", expr.Sub(first, second)}, Mistake{"other-diagonal", expr.Sub(second, first)})
-		all = append(all, t)
-	}
-	return all
+// resultantDirection declares the direction of the resultant r.
+func (s *plane) resultantDirection(v [2]r2.Vec, r r2.Vec) Quantity {
+	dir, _ := statics.Direction(r)
+	q := Quantity{Name: "theta", Symbol: expr.Symbol{Letter: "θ", Spoken: "theta"}, Dim: statics.DimAngle, True: dir.Degrees(), Answer: true, Turns: true}
+	q.Between[0], q.Between[1] = sense[expr.Node](s, theta1, theta2)
+	q.Routes, q.Mistakes = s.directionRoutes(r), s.directionMistakes(v)
+	return q
 }
 
 // directionsAdded are the directions of two forces added for the angle between
