@@ -17,8 +17,7 @@ func (s *session) why() html.Node {
 // declares. Things beyond the least number are folded away. It is there once
 // it was asked for: the forms of all kinds would be half of the page.
 func (s *session) ownForm(k *tutor.Kind) html.Node {
-	mine := s.draft.Get("kind") == k.Name
-	if !mine {
+	if s.draft.Get("kind") != k.Name {
 		return act("form", text.Say("page.home.own"), "draw", html.Hidden("kind", k.Name))
 	}
 	how := "page.home.own.how"
@@ -28,24 +27,24 @@ func (s *session) ownForm(k *tutor.Kind) html.Node {
 	fields := []html.Part{html.ID("own-form"), html.Hidden("do", "own"), html.Hidden("kind", k.Name), html.El("p", html.Text(text.Say(how)))}
 	for _, g := range k.Groups {
 		for i := range g.Min {
-			fields = append(fields, s.item(k, g, i, mine))
+			fields = append(fields, s.item(k, g, i))
 		}
 		if g.Max == g.Min {
 			continue
 		}
 		more := []html.Part{html.El("summary", html.Text(word(k, "more", g.Key, "n", "")))}
 		for i := g.Min; i < g.Max; i++ {
-			more = append(more, s.item(k, g, i, mine))
-			if mine && s.written(g, i) {
+			more = append(more, s.item(k, g, i))
+			if s.written(g, i) {
 				more = append(more, html.Flag("open"))
 			}
 		}
 		fields = append(fields, html.El("details", more...))
 	}
-	if mine && s.refused != "" && s.wrong == "" {
+	if s.refused != "" && s.wrong == "" {
 		fields = append(fields, s.why())
 	}
-	fields = append(fields, s.checkForm(k, mine), button(text.Say("page.home.own.go"), "primary"))
+	fields = append(fields, s.checkForm(k), button(text.Say("page.home.own.go"), "primary"))
 	title := []html.Part{html.ID("own"), html.A("tabindex", "-1"), html.Class("label"), html.Text(text.Say("page.home.own"))}
 	if s.refused == "" {
 		title = append(title, html.Data("focus", "own"))
@@ -75,32 +74,24 @@ func word(k *tutor.Kind, part, key string, pairs ...string) string {
 }
 
 // item is the fields of one thing of a group.
-func (s *session) item(k *tutor.Kind, g tutor.Group, i int, mine bool) html.Node {
+func (s *session) item(k *tutor.Kind, g tutor.Group, i int) html.Node {
 	set := []html.Part{html.El("legend", html.Text(word(k, "item", g.Key, "n", itoa(i+1))))}
 	for _, spec := range g.Fields {
-		set = append(set, s.field(k, g, i, spec, mine)...)
+		set = append(set, s.field(k, g, i, spec)...)
 	}
 	return html.El("fieldset", set...)
 }
 
-func (s *session) field(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpec, mine bool) []html.Part {
+func (s *session) field(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpec) []html.Part {
 	name := fieldName(g.Key, i, spec.Key)
-	id, value := k.Name+"."+name, ""
-	if mine {
-		value = s.draft.Get(name)
-	}
+	id := k.Name + "." + name
 	label := word(k, "field", spec.Key)
 	if spec.Optional {
 		label = text.Say("page.field.optional", "label", label)
 	}
 	spec.Example = example(k, g, i, spec)
-	input := []html.Part{html.ID(id), html.A("name", name)}
-	why := html.Nodes(nil)
-	if mine && s.refused != "" && s.wrong == name {
-		input = append(input, html.A("aria-invalid", "true"), html.A("aria-describedby", "refused"), html.Data("focus", id))
-		why = html.Nodes{s.why()}
-	}
-	return []html.Part{html.El("label", html.A("for", id), html.Text(label)), control(spec, spec.Optional || i >= g.Min, value, input), why}
+	input, why := s.faulty(name, id, []html.Part{html.ID(id), html.A("name", name)})
+	return []html.Part{html.El("label", html.A("for", id), html.Text(label)), control(spec, spec.Optional || i >= g.Min, s.draft.Get(name), input), why}
 }
 
 // example is what the kind's first problem has for the i-th thing of g, so that

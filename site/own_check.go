@@ -18,16 +18,13 @@ const (
 
 // checkForm is how answers are checked, folded: what an instructor may choose
 // for a problem of kind k. A field left as it is is sent empty.
-func (s *session) checkForm(k *tutor.Kind, mine bool) html.Node {
+func (s *session) checkForm(k *tutor.Kind) html.Node {
 	set := []html.Part{html.El("legend", html.Text(text.Say("check.title")))}
 	open := false
 	usual := tutor.DefaultSettings()
 	for _, key := range k.SettingKeys() {
 		name := checkPrefix + key
-		value := ""
-		if mine {
-			value = s.draft.Get(name)
-		}
+		value := s.draft.Get(name)
 		open = open || value != ""
 		words := tutor.SettingWords(key)
 		if key == "direction" {
@@ -35,7 +32,7 @@ func (s *session) checkForm(k *tutor.Kind, mine bool) html.Node {
 		}
 		set = append(set, s.checkField(k, name, key, value, usual.Word(key), words)...)
 		if key == "direction" {
-			set = append(set, s.checkThing(k, mine)...)
+			set = append(set, s.checkThing(k)...)
 		}
 	}
 	parts := []html.Part{html.El("summary", html.Text(text.Say("check.title"))), html.El("p", html.Text(text.Say("check.how"))), html.El("fieldset", set...)}
@@ -68,11 +65,8 @@ func (s *session) checkField(k *tutor.Kind, name, key, value, usual string, word
 }
 
 // checkThing is the name of the force that directions are reported from.
-func (s *session) checkThing(k *tutor.Kind, mine bool) []html.Part {
-	id, value := k.Name+"."+checkThing, ""
-	if mine {
-		value = s.draft.Get(checkThing)
-	}
+func (s *session) checkThing(k *tutor.Kind) []html.Part {
+	id, value := k.Name+"."+checkThing, s.draft.Get(checkThing)
 	input, why := s.faulty(checkThing, id, []html.Part{html.ID(id), html.A("name", checkThing), html.A("value", value),
 		html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false")})
 	return []html.Part{html.El("label", html.A("for", id), html.Text(text.Say("check.thing"))), html.El("input", input...), why}
@@ -80,7 +74,7 @@ func (s *session) checkThing(k *tutor.Kind, mine bool) []html.Part {
 
 // faulty marks the field called name where it is what was refused, and says why.
 func (s *session) faulty(name, id string, input []html.Part) ([]html.Part, html.Nodes) {
-	if s.refused == "" || s.wrong != name || !strings.HasPrefix(id, s.draft.Get("kind")+".") {
+	if s.refused == "" || s.wrong != name {
 		return input, nil
 	}
 	return append(input, html.A("aria-invalid", "true"), html.A("aria-describedby", "refused"), html.Data("focus", id)), html.Nodes{s.why()}

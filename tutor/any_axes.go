@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -28,18 +27,9 @@ func (w *Work) free(q *Quantity) bool {
 	return true
 }
 
-// mate is the component of the same force along the other axis, or −1. The
-// names of components end with the axis.
+// mate is the place of the component that goes with component i, or −1.
 func (l *Lesson) mate(i int) int {
-	q := &l.Quantities[i]
-	if !q.Signed {
-		return -1
-	}
-	other := strings.TrimSuffix(q.Name, "x") + "y"
-	if strings.HasSuffix(q.Name, "y") {
-		other = strings.TrimSuffix(q.Name, "y") + "x"
-	}
-	if m, ok := l.index[other]; ok && l.Quantities[m].Signed {
+	if m, ok := l.index[l.Quantities[i].Mate]; ok {
 		return m
 	}
 	return -1
@@ -112,31 +102,42 @@ func (l *Lesson) atWorst(in inner) inner {
 }
 
 // largestInner is what route j of component i works out, each value as large
-// as it becomes along some axis: the length of the vector that it makes with
-// what the other component works out.
+// as it becomes along some axis.
 func (l *Lesson) largestInner(i, j int, worked []inner) []inner {
 	all := slices.Clone(worked)
-	m := l.mate(i)
-	if m < 0 {
-		return all
-	}
-	other := l.Quantities[m].Route(l.Quantities[i].Routes[j].ID)
-	if other == nil {
-		return all
-	}
-	across := l.sensitivity(other.Tree).inner
-	if len(across) != len(all) {
-		return all
-	}
-	for k := range all {
-		if all[k].dim == statics.DimAngle {
-			continue
-		}
-		all[k].value = math.Hypot(all[k].value, across[k].value)
-		if math.Abs(all[k].value-1) < 1e-6 { // sine and cosine: below 1
-			all[k].value, all[k].fixed = nearOne, false
-		}
-		all[k].slope = max(all[k].slope, across[k].slope)
+	for k, mate := range l.workedByMate(i, j, len(worked)) {
+		all[k] = all[k].alongAny(mate)
 	}
 	return all
+}
+
+// workedByMate is what the same route to the other component works out, one value
+// for each of n; nil where that goes another way.
+func (l *Lesson) workedByMate(i, j, n int) []inner {
+	m := l.mate(i)
+	if m < 0 {
+		return nil
+	}
+	route := l.Quantities[m].Route(l.Quantities[i].Routes[j].ID)
+	if route == nil {
+		return nil
+	}
+	if worked := l.sensitivity(route.Tree).inner; len(worked) == n {
+		return worked
+	}
+	return nil
+}
+
+// alongAny is p as large as it becomes along some axis: the length of the vector
+// that it makes with what the other component works out in its place.
+func (p inner) alongAny(mate inner) inner {
+	if p.dim == statics.DimAngle {
+		return p
+	}
+	p.value = math.Hypot(p.value, mate.value)
+	if math.Abs(p.value-1) < 1e-6 { // sine and cosine: below 1
+		p.value, p.fixed = nearOne, false
+	}
+	p.slope = max(p.slope, mate.slope)
+	return p
 }

@@ -108,7 +108,7 @@ func (w *Work) limitAt(q *Quantity, v float64) float64 {
 // givens alone: its direction is given, too, whichever way.
 func (l *Lesson) ofOneForce(q *Quantity) bool {
 	givens := l.ready().givens
-	return l.wholeOf(q) != nil && slices.ContainsFunc(l.prep.routes[l.index[q.Name]], func(f routeFacts) bool { return f.reads&^givens == 0 })
+	return l.wholeOf(q) != nil && slices.ContainsFunc(l.prep.of[l.index[q.Name]].routes, func(f routeFacts) bool { return f.reads&^givens == 0 })
 }
 
 // scale is the force that a component is small or large against: its own where
@@ -140,7 +140,7 @@ func (w *Work) largest() float64 {
 // entries are those that route j, an inverse sine, needs: there the extra
 // width is granted that the sine's last digit is worth.
 func (w *Work) byInverseSine(q *Quantity, j int) bool {
-	f := &w.Lesson.ready().routes[w.Lesson.index[q.Name]][j]
+	f := &w.Lesson.ready().of[w.Lesson.index[q.Name]].routes[j]
 	if f.crest == nil || math.Abs(q.True-90) > nearRight {
 		return false
 	}
@@ -200,7 +200,7 @@ func (w *Work) asHeld(in *Quantity) (float64, bool) {
 // runs in a circle.
 func (w *Work) sway(q *Quantity, j int, env expr.Env, known entries) float64 {
 	i := w.Lesson.index[q.Name]
-	f := &w.Lesson.ready().routes[i][j]
+	f := &w.Lesson.ready().of[i].routes[j]
 	on := set(0).with(i)
 	if f.crest == nil {
 		return w.sum(w.asEntered(known.sensitivity(f)), on, known).half()
@@ -290,7 +290,7 @@ func (w *Work) offInput(i int, on set, known entries) width {
 	}
 	var widest width
 	for j := range in.Routes {
-		f := &w.Lesson.ready().routes[i][j]
+		f := &w.Lesson.ready().of[i].routes[j]
 		if !f.taken {
 			continue
 		}

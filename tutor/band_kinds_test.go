@@ -22,7 +22,7 @@ func (k *walker) acyclic(q *Quantity, r *Route, on set) bool {
 		if on.has(l.index[name]) {
 			return false
 		}
-		for j, f := range l.ready().routes[l.index[name]] {
+		for j, f := range l.ready().of[l.index[name]].routes {
 			if f.taken && !k.acyclic(in, &in.Routes[j], on) {
 				return false
 			}

@@ -84,7 +84,7 @@ func (k *walker) work(q *Quantity, r *Route, enter bool) float64 {
 // enters it where the learner writes every step into the page.
 func (k *walker) find(in *Quantity, enter bool) float64 {
 	var taken []int
-	for j, f := range k.w.Lesson.ready().routes[k.w.Lesson.index[in.Name]] {
+	for j, f := range k.w.Lesson.ready().of[k.w.Lesson.index[in.Name]].routes {
 		if f.taken && in.Routes[j].ID != "sine-law-twin" && in.Routes[j].Principle != "angle-from-direction" {
 			taken = append(taken, j)
 		}
@@ -198,7 +198,7 @@ func loose(w *Work, rng *rand.Rand, i, j int, on set) float64 {
 			return math.NaN()
 		}
 		var taken []int
-		for r, f := range w.Lesson.ready().routes[k] {
+		for r, f := range w.Lesson.ready().of[k].routes {
 			if f.taken {
 				taken = append(taken, r)
 			}

@@ -104,7 +104,7 @@ func (d drift) spread() spread {
 // blurredBefore is the drift of a value that was written down wrongly: that of
 // the route most take, times what the slip makes of a small change.
 func (t *table) blurredBefore(o *outcome) drift {
-	routes := t.s.w.Lesson.ready().routes[t.q]
+	routes := t.s.w.Lesson.ready().of[t.q].routes
 	if len(routes) == 0 {
 		return drift{}
 	}
@@ -183,7 +183,7 @@ func (b *blurring) last(prog *expr.Program) drift {
 			d.add(slope, b.s.typedDrift(i, b.values[i]))
 		case i >= 0 && l.prep.givens.has(i), prog.Constant(p):
 		case i >= 0:
-			d.add(slope, l.prep.drifts[i])
+			d.add(slope, l.prep.of[i].drift)
 		case p < prog.Len()-1: // the last is rounded as it is written
 			d.round(slope, v, dimensionAt(prog, p))
 		}
@@ -200,8 +200,8 @@ func (b *blurring) came(prog *expr.Program) float64 { return b.s.tape.Values[pro
 func (l *Lesson) driftInHead(i int) drift {
 	var all drift
 	on, sum := set(0).with(i), 0.0
-	for j := range l.prep.routes[i] {
-		d, share := l.byRoute(i, j, on), l.prep.routes[i][j].share
+	for j := range l.prep.of[i].routes {
+		d, share := l.byRoute(i, j, on), l.prep.of[i].routes[j].share
 		all.four += share * d.four
 		all.three += share * d.three
 		sum += share
@@ -215,7 +215,7 @@ func (l *Lesson) driftInHead(i int) drift {
 // byRoute is how quantity i may be off that is found by its route j, in which
 // nothing passes through on.
 func (l *Lesson) byRoute(i, j int, on set) drift {
-	q, f := &l.Quantities[i], &l.prep.routes[i][j]
+	q, f := &l.Quantities[i], &l.prep.of[i].routes[j]
 	var d drift
 	if sumsAlone(q.Routes[j].Tree, l) {
 		return d
@@ -235,7 +235,7 @@ func (l *Lesson) byRoute(i, j int, on set) drift {
 // firstRoute is the first route to quantity i that does not pass through on;
 // −1 where there is none, as for a given.
 func (l *Lesson) firstRoute(i int, on set) int {
-	return slices.IndexFunc(l.prep.routes[i], func(f routeFacts) bool { return f.reads&on == 0 })
+	return slices.IndexFunc(l.prep.of[i].routes, func(f routeFacts) bool { return f.reads&on == 0 })
 }
 
 // round adds what rounding v does, of which so much arrives. Who keeps three

@@ -12,8 +12,8 @@ import (
 // takes the work there, unless an accepted entry holds it where it is: then
 // two solutions were mixed, and that is said.
 
-// BranchSlip is the slip of an entry that belongs to the other of two solutions.
-const BranchSlip = "branches-mixed"
+// branchSlip is the slip of an entry that belongs to the other of two solutions.
+const branchSlip = "branches-mixed"
 
 // tie ties two lessons of one problem together.
 func (l *Lesson) tie(other *Lesson) {
@@ -70,7 +70,7 @@ func (w *Work) judgeEither(q *Quantity, entered string) (r Reply, switched bool)
 		w.Lesson, w.states = w.Lesson.Other, nil
 		return o, true
 	case o.Verdict == Correct:
-		r.Verdict, r.Slips, r.Unexplained = SlipFound, []Suspect{{IDs: []string{BranchSlip}, Likely: BranchSlip, Probability: sureMixed, At: q.Name}}, 1-sureMixed
+		r.Verdict, r.Slips, r.Unexplained = SlipFound, []Suspect{{IDs: []string{branchSlip}, Likely: branchSlip, Probability: sureMixed, At: q.Name}}, 1-sureMixed
 		r.From, r.Rounded = "", nil
 		r.Asked = false
 		r.Feedback = w.Lesson.Say("feedback.case", "case", w.Lesson.CaseText()) + " " + w.askAbout(r.Slips[0])

@@ -27,8 +27,8 @@ func (s *state) carried(q int) *table {
 	}
 	quantity := &l.Quantities[q]
 	name, same := quantity.Name, floorWork.of(quantity)
-	for j := range l.ready().routes[q] {
-		f := &l.prep.routes[q][j]
+	for j := range l.ready().of[q].routes {
+		f := &l.prep.of[q].routes[j]
 		right := make([]float64, len(f.ways))
 		for k := range f.ways {
 			right[k] = f.ways[k].work(s.sound, &s.tape)
@@ -58,7 +58,7 @@ func (s *state) carried(q int) *table {
 // taken in the head.
 func (s *state) onward(out []guess, q int) []guess {
 	l := s.w.Lesson
-	for _, on := range l.ready().onward[q] {
+	for _, on := range l.ready().of[q].onward {
 		rests, prog := on.reads&s.wrong, on.prog
 		v := prog.Run(s.own, &s.tape)
 		if rests == 0 || math.IsNaN(v) {
@@ -146,8 +146,8 @@ func (s *state) derive(i int, on set) []derived {
 		return nil
 	}
 	var out []derived
-	for j := range l.prep.routes[i] {
-		f := &l.prep.routes[i][j]
+	for j := range l.prep.of[i].routes {
+		f := &l.prep.of[i].routes[j]
 		s.combine(f.reads, on.with(i), func(values []float64, rests set, steps int, weight float64) {
 			for k := range f.ways {
 				v := f.ways[k].work(values, &s.tape)
@@ -178,7 +178,7 @@ func (s *state) behind(i int, on set) set {
 	for todo != 0 {
 		next := set(0)
 		todo.each(func(k int) {
-			for _, f := range s.w.Lesson.ready().routes[k] {
+			for _, f := range s.w.Lesson.ready().of[k].routes {
 				found |= f.reads & s.standing
 				next |= f.reads &^ s.standing &^ seen
 			}

@@ -157,7 +157,7 @@ func (w *Work) stated(v float64) bool {
 // were held, to within the given half-width and the rounding on that route; −1
 // where none does.
 func (w *Work) follows(q *Quantity, v, half float64) int {
-	routes := w.Lesson.ready().routes[w.Lesson.index[q.Name]]
+	routes := w.Lesson.ready().of[w.Lesson.index[q.Name]].routes
 	for j, route := range q.Routes {
 		entered, accepted := false, true
 		routes[j].reads.each(func(i int) {

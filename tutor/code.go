@@ -16,7 +16,7 @@ import (
 // version, kind, story, things given, and four letters against mistyping. Before
 // those may stand what the settings change, such as "check:d4;mtriangle": the
 // letter of each key, and its value. It is untrusted input: what
-// DecodeCode returns still has to pass ReadProblem.
+// decodeCode returns still has to pass ReadProblem.
 
 const (
 	codeVersion = "1"
@@ -40,9 +40,9 @@ func (p *Problem) Code() string {
 	return body + "!" + checkOf(body)
 }
 
-// DecodeCode turns a code back into the source of a problem. The error is a
+// decodeCode turns a code back into the source of a problem. The error is a
 // sentence for whoever followed the link.
-func DecodeCode(code string) (Source, error) {
+func decodeCode(code string) (Source, error) {
 	cut := strings.LastIndexByte(code, '!')
 	if len(code) > maxCode || cut < 0 {
 		return Source{}, errors.New(text.Say("code.broken"))
@@ -94,7 +94,7 @@ func (g Group) decode(fields string) Source {
 
 // OpenCode reads and opens the problem of a code.
 func OpenCode(code string) (*Lesson, error) {
-	src, err := DecodeCode(code)
+	src, err := decodeCode(code)
 	if err != nil {
 		return nil, err
 	}

@@ -79,7 +79,7 @@ func bankLessons(t testing.TB) []*Lesson {
 func TestConfusionMatrix(t *testing.T) {
 	lessons, alone := examples(t), 0
 	for _, row := range Catalogue() {
-		if row.ID == BranchSlip { // needs an entry before: TestMixedSolutionsAreNamed
+		if row.ID == branchSlip { // needs an entry before: TestMixedSolutionsAreNamed
 			alone++
 			continue
 		}

@@ -101,7 +101,7 @@ const mostDoubles = 40000
 
 // doublesOf lists the doubles of quantity q, made when first asked for.
 func (l *Lesson) doublesOf(q int) *doubles {
-	d := &l.ready().doubles[q]
+	d := &l.ready().of[q].doubles
 	d.make(l, q, func() bool { return false })
 	return d
 }

@@ -29,11 +29,11 @@ type wrongStep struct {
 }
 
 func (m *doubler) wrongIn(in int) *wrongStep {
-	w := &m.l.prep.wrong[in]
+	w := &m.l.prep.of[in].wrong
 	w.made.Do(func() {
 		w.once = m.s.slipsIn(in)
 		if one := m.l.singlesOf(in); one.lone {
-			w.once = m.s.directly(in, one, false)
+			w.once = m.s.directly(in, one.joining())
 		}
 		w.twice = m.twiceIn(in)
 	})

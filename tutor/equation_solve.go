@@ -8,213 +8,22 @@ import (
 	"closingside/statics/expr"
 )
 
-// signed is a term of a sum: its sign, and its factors multiplied out; a nil
-// node is 1.
-type signed struct {
-	minus bool
-	node  expr.Node
-}
-
-func (a signed) times(b signed) signed {
-	return signed{a.minus != b.minus, product(a.node, b.node)}
-}
-
-func product(a, b expr.Node) expr.Node {
-	switch {
-	case a == nil:
-		return b
-	case b == nil:
-		return a
-	}
-	return expr.Mul(a, b)
-}
-
-func multiply(a, b []signed) []signed {
-	var all []signed
-	for _, x := range a {
-		for _, y := range b {
-			all = append(all, x.times(y))
-		}
-	}
-	return all
-}
-
-func negate(a []signed) []signed {
-	out := slices.Clone(a)
-	for i := range out {
-		out[i].minus = !out[i].minus
-	}
-	return out
-}
-
-// gathered is a sum by unknowns: the coefficient of each as a sum of terms, and
-// what is left under "".
-type gathered map[string][]signed
-
-// gather takes a sum apart; false where it is not linear in the unknowns.
-func gather(n expr.Node, unknowns []string) (gathered, bool) {
-	switch n := n.(type) {
-	case expr.Neg:
-		g, ok := gather(n.X, unknowns)
-		return g.each(negate), ok
-	case expr.Sym:
-		if slices.Contains(unknowns, n.Name) {
-			return gathered{n.Name: {{}}}, true
-		}
-	case expr.Bin:
-		return gatherBinary(n, unknowns)
-	}
-	if contains(n, func(m expr.Node) bool { s, ok := m.(expr.Sym); return ok && slices.Contains(unknowns, s.Name) }) {
-		return nil, false
-	}
-	return gathered{"": {{node: n}}}, true
-}
-
-func gatherBinary(n expr.Bin, unknowns []string) (gathered, bool) {
-	l, ok := gather(n.L, unknowns)
-	r, fine := gather(n.R, unknowns)
-	if !ok || !fine {
-		return nil, false
-	}
-	switch n.Op {
-	case expr.OpAdd, expr.OpSub:
-		if n.Op == expr.OpSub {
-			r = r.each(negate)
-		}
-		sum := gathered{}
-		for _, g := range []gathered{l, r} {
-			for name, terms := range g {
-				sum[name] = append(slices.Clip(sum[name]), terms...)
-			}
-		}
-		return sum, true
-	case expr.OpMul:
-		if !r.known() {
-			l, r = r, l
-		}
-		if !r.known() {
-			return nil, false
-		}
-		return l.each(func(t []signed) []signed { return multiply(t, r[""]) }), true
-	case expr.OpDiv:
-		if !r.known() {
-			return nil, false
-		}
-		return l.each(func(t []signed) []signed {
-			out := slices.Clone(t)
-			for i := range out {
-				if out[i].node == nil {
-					out[i].node = expr.N(1)
-				}
-				out[i].node = expr.Div(out[i].node, n.R)
-			}
-			return out
-		}), true
-	}
-	return gathered{"": {{node: n}}}, l.known() && r.known()
-}
-
-func (g gathered) each(do func([]signed) []signed) gathered {
-	out := gathered{}
-	for name, terms := range g {
-		out[name] = do(terms)
-	}
-	return out
-}
-
-func (g gathered) known() bool {
-	_, ok := g[""]
-	return len(g) == 0 || len(g) == 1 && ok
-}
-
-// sum writes terms out, one that is added first; nil for none.
-func sum(terms []signed) expr.Node {
-	terms = slices.Clone(terms)
-	if i := slices.IndexFunc(terms, func(t signed) bool { return !t.minus }); i > 0 {
-		first := terms[i]
-		terms = append([]signed{first}, slices.Delete(terms, i, i+1)...)
-	}
-	var n expr.Node
-	for _, t := range terms {
-		x := t.node
-		if x == nil {
-			x = expr.N(1)
-		}
-		switch {
-		case n == nil && t.minus:
-			n = expr.Neg{X: x}
-		case n == nil:
-			n = x
-		case t.minus:
-			n = expr.Sub(n, x)
-		default:
-			n = expr.Add(n, x)
-		}
-	}
-	return n
-}
-
-// over writes a quotient of two sums without needless minus signs; nil where
-// there is nothing above or below.
-func over(above, below []signed) expr.Node {
-	if len(above) == 0 || len(below) == 0 {
-		return nil
-	}
-	minuses := 0
-	for _, t := range below {
-		if t.minus {
-			minuses++
-		}
-	}
-	if 2*minuses > len(below) || 2*minuses == len(below) && above[0].minus {
-		above, below = negate(above), negate(below)
-	}
-	if len(below) == 1 && below[0].node == nil {
-		return sum(above)
-	}
-	return expr.Div(sum(above), sum(below))
-}
-
-// solution is the unknown name out of two sums that are zero, x and y (nil where
-// there is but one), in which other is the second unknown: by eliminating that,
-//
-//	a₁·u + b₁·v + c₁ = 0, a₂·u + b₂·v + c₂ = 0: u = (b₁c₂ − b₂c₁)/(a₁b₂ − a₂b₁)
-//
-// It is nil where the sums do not give it.
-func solution(x, y expr.Node, name, other string) expr.Node {
-	unknowns := []string{name, other}
-	g, ok := gather(x, unknowns)
-	if !ok {
-		return nil
-	}
-	if y == nil || other == "" {
-		return over(negate(g[""]), g[name])
-	}
-	h, ok := gather(y, unknowns)
-	if !ok {
-		return nil
-	}
-	minus := func(a, b []signed) []signed { return append(slices.Clip(a), negate(b)...) }
-	above := minus(multiply(h[""], g[other]), multiply(g[""], h[other]))
-	below := minus(multiply(g[name], h[other]), multiply(h[name], g[other]))
-	return over(above, below)
-}
-
-// system is the pair of sums q is the solution of, and the other unknown.
-func (l *Lesson) system(q *Quantity) (x, y expr.Node, other string) {
-	if x, y = q.Sums[0], q.Sums[1]; x == nil {
-		x = l.Quantity(q.Solves[0]).Routes[0].Tree
+// system is the two sums q is the solution of, the second nil where one alone
+// gives it, and the other unknown.
+func (l *Lesson) system(q *Quantity) (sums [2]expr.Node, other string) {
+	if sums = q.Sums; sums[0] == nil {
+		sums[0] = l.Quantity(q.Solves[0]).Routes[0].Tree
 		if q.Solves[1] == "" {
-			return x, nil, ""
+			return sums, ""
 		}
-		y = l.Quantity(q.Solves[1]).Routes[0].Tree
+		sums[1] = l.Quantity(q.Solves[1]).Routes[0].Tree
 	}
 	for i := range l.Quantities {
 		if o := &l.Quantities[i]; o != q && o.Solves == q.Solves && o.Sums == q.Sums {
 			other = o.Name
 		}
 	}
-	return x, y, other
+	return sums, other
 }
 
 // solves tells whether q is the solution of sums.
@@ -234,23 +43,33 @@ func (l *Lesson) solved(q *Quantity) []variant {
 	if !q.solves() {
 		return nil
 	}
-	x, y, other := l.system(q)
+	sums, other := l.system(q)
 	var out []variant
-	add := func(route int, id string, prior float64, x, y expr.Node) {
+	add := func(route int, id string, prior float64, slipped [2]expr.Node) {
 		if q.Sums[0] != nil { // its own route solves them
 			route = aside
 		}
-		if t := solution(x, y, q.Name, other); t != nil {
+		if t := solution(slipped, q.Name, other); t != nil {
 			v := l.variant(id, prior, t)
 			v.route = route
 			out = append(out, v)
 		}
 	}
-	l.slipped(l.sumOf(q, 0), func(route int, id string, prior float64, tree expr.Node) { add(route, id, prior, tree, y) })
-	if y != nil {
-		l.slipped(l.sumOf(q, 1), func(route int, id string, prior float64, tree expr.Node) { add(route, id, prior, x, tree) })
+	for i := range sums {
+		if sums[i] == nil {
+			continue
+		}
+		l.slipped(l.sumOf(q, i), func(route int, id string, prior float64, tree expr.Node) {
+			slipped := sums
+			slipped[i] = tree
+			add(route, id, prior, slipped)
+		})
+	}
+	if sums[1] != nil {
 		for _, row := range catalogue {
-			l.inBoth(row, q, x, y, func(x, y expr.Node) { add(0, row.ID, row.Prior, x, y) })
+			for _, slipped := range l.inBoth(row, q, sums) {
+				add(0, row.ID, row.Prior, slipped)
+			}
 		}
 	}
 	if q.Sums[0] != nil { // no part pulls or pushes there
@@ -261,43 +80,47 @@ func (l *Lesson) solved(q *Quantity) []variant {
 
 // inBoth makes a slip in both sums: a calculator's mode in every key, another
 // value or key for what stands in both.
-func (l *Lesson) inBoth(row Slip, q *Quantity, x, y expr.Node, visit func(x, y expr.Node)) {
+func (l *Lesson) inBoth(row Slip, q *Quantity, sums [2]expr.Node) [][2]expr.Node {
 	c := &context{lesson: l, quantity: l.sumOf(q, 0), site: 1}
+	slip := func(n expr.Node) []expr.Node { return row.Rule(c, n) }
+	var out [][2]expr.Node
 	switch row.Scope {
 	case InStep:
-		xs, ys := row.Rule(c, x), row.Rule(c, y)
+		xs, ys := slip(sums[0]), slip(sums[1])
 		for i := range min(len(xs), len(ys)) {
-			visit(xs[i], ys[i])
+			out = append(out, [2]expr.Node{xs[i], ys[i]})
 		}
 	case AtSite:
-		for _, name := range expr.Symbols(x) {
-			if slices.Contains(expr.Symbols(y), name) {
-				for _, with := range row.Rule(c, expr.S(name)) {
-					put := func(n string) (expr.Node, bool) { return with, n == name }
-					visit(expr.Substitute(x, put), expr.Substitute(y, put))
-				}
-				l.keysOf(row, c, name, x, y, visit)
+		for _, name := range expr.Symbols(sums[0]) {
+			if !slices.Contains(expr.Symbols(sums[1]), name) {
+				continue
+			}
+			for _, with := range slip(expr.S(name)) {
+				put := func(n string) (expr.Node, bool) { return with, n == name }
+				out = append(out, [2]expr.Node{expr.Substitute(sums[0], put), expr.Substitute(sums[1], put)})
+			}
+			if slipped, ok := slipKeys(slip, name, sums); ok {
+				out = append(out, slipped)
 			}
 		}
 	}
+	return out
 }
 
-// keysOf makes a slip in every key pressed on one angle, as when that is
-// measured from the other axis.
-func (l *Lesson) keysOf(row Slip, c *context, name string, x, y expr.Node, visit func(x, y expr.Node)) {
+// slipKeys makes a slip in every key pressed on the angle called name, as when
+// that is measured from the other axis; false where a sum has no such key.
+func slipKeys(slip func(expr.Node) []expr.Node, name string, sums [2]expr.Node) (slipped [2]expr.Node, ok bool) {
 	swap := func(n expr.Node) (expr.Node, bool) {
 		if k, ok := n.(expr.Fn); ok && k.X == expr.S(name) {
-			if with := row.Rule(c, n); len(with) == 1 {
+			if with := slip(n); len(with) == 1 {
 				return with[0], true
 			}
 		}
 		return n, false
 	}
-	nx, any := expr.RewriteAll(x, swap)
-	ny, also := expr.RewriteAll(y, swap)
-	if any && also {
-		visit(nx, ny)
-	}
+	x, inX := expr.RewriteAll(sums[0], swap)
+	y, inY := expr.RewriteAll(sums[1], swap)
+	return [2]expr.Node{x, y}, inX && inY
 }
 
 // solveEntered is the value of q out of the learner's own equations: those
@@ -307,7 +130,7 @@ func (w *Work) solveEntered(q *Quantity) (value float64, from []string) {
 	if q.Solves[0] == "" {
 		return math.NaN(), nil
 	}
-	_, _, other := w.Lesson.system(q)
+	_, other := w.Lesson.system(q)
 	v := &view{w: w}
 	var rows [2]terms
 	for i, name := range q.Solves {
@@ -392,6 +215,6 @@ func (s *state) fromWrongEquations(q int) []guess {
 	if len(from) == 0 || math.IsNaN(v) {
 		return nil
 	}
-	o := &outcome{value: v, ids: carriedIDs, at: quantity.Name, from: s.w.earliest(from), prog: l.ready().routes[q][0].prog, basis: ofEntries}
+	o := &outcome{value: v, ids: carriedIDs, at: quantity.Name, from: s.w.earliest(from), prog: l.ready().of[q].routes[0].prog, basis: ofEntries}
 	return []guess{{value: v, weight: 1, first: o}}
 }

@@ -14,8 +14,8 @@ func (l *Lesson) Forget() {
 		if one.prep == nil {
 			continue
 		}
-		for i := range one.prep.doubles { // a list begun waits in a coroutine
-			one.prep.doubles[i].forget()
+		for i := range one.prep.of { // a list begun waits in a coroutine
+			one.prep.of[i].doubles.forget()
 		}
 		one.once, one.prep = sync.Once{}, nil
 	}

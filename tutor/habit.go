@@ -47,7 +47,7 @@ func (s *state) seen(q *Quantity, r entry.Reading) habit {
 	v, half := r.Value, r.Halves[0]
 	i := s.w.Lesson.index[q.Name]
 	for j := range q.Routes {
-		f := &s.w.Lesson.ready().routes[i][j]
+		f := &s.w.Lesson.ready().of[i].routes[j]
 		blur := s.blurringFrom(s.own).last(f.prog).spread()
 		x := f.prog.Run(s.own, &s.tape)
 		by := func(h habit) float64 { return f.share * h.chance(q, v, half, x, blur, false) }

@@ -153,51 +153,73 @@ func (s *rest) routes(h *holder, q *Quantity) {
 		s.besideAimed(h, q)
 	}
 	if h.wandered {
-		x, y := expr.S(q.Name+"x"), expr.S(q.Name+"y")
-		q.Routes = []Route{{"components", "right-angle-theorem", ByComponents, expr.Sqrt(expr.Add(expr.Sq(x), expr.Sq(y)))}}
-		q.Mistakes = s.numbersAlone(h)
-		if i, ok := s.corner(h); ok { // the side that closes the triangle of three
-			a, b := s.parts[(i+1)%3].f, s.parts[(i+2)%3].f
-			q.Routes = append(q.Routes, Route{"cosine-law", "cosine-law", ByTriangle, expr.Sqrt(expr.Sub(
-				expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(expr.S(corners[i])))))})
-		}
+		s.fromOwnParts(h, q)
 		return
 	}
-	add := func(id, principle string, m Method, tree expr.Node) {
+	s.fromSums(h, q)
+	q.Mistakes = s.mistaken(h)
+	s.aroundTriangle(h, q)
+}
+
+// fromOwnParts are the ways to a force of unknown direction: from its components,
+// and as the side that closes the triangle of three.
+func (s *rest) fromOwnParts(h *holder, q *Quantity) {
+	q.Routes = []Route{magnitudeOf(expr.S(q.Name+"x"), expr.S(q.Name+"y"))}
+	q.Mistakes = s.numbersAlone(h)
+	if i, ok := s.corner(h); ok {
+		a, b := s.parts[(i+1)%3].f, s.parts[(i+2)%3].f
+		q.Routes = append(q.Routes, Route{"cosine-law", "cosine-law", ByTriangle, expr.Sqrt(expr.Sub(
+			expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(expr.S(corners[i])))))})
+	}
+}
+
+// fromSums are the ways to a force from the sums: out of both where another force
+// is unknown too, and from each in which it is the only one.
+func (s *rest) fromSums(h *holder, q *Quantity) {
+	add := func(id, principle string, tree expr.Node) {
 		if tree != nil {
-			q.Routes = append(q.Routes, Route{id, principle, m, tree})
+			q.Routes = append(q.Routes, Route{id, principle, ByComponents, tree})
 		}
 	}
-	other := s.other(h)
 	var alone [2]expr.Node
 	for i, tree := range []expr.Node{s.x, s.y} {
 		if tree != nil {
-			alone[i] = solution(tree, nil, q.Name, "")
+			alone[i] = solution([2]expr.Node{tree}, q.Name, "")
 		}
 	}
-	if other != nil {
+	other := s.other(h)
+	switch {
+	case other != nil:
 		q.Twin = "F" + other.n
 		q.Solves = [2]string{"sumx", "sumy"}
-		add("eliminate", "eliminate", ByComponents, solution(s.x, s.y, q.Name, q.Twin))
-	} else if alone[0] != nil {
+		add("eliminate", "eliminate", solution([2]expr.Node{s.x, s.y}, q.Name, q.Twin))
+	case alone[0] != nil:
 		q.Solves = [2]string{"sumx", ""}
-	} else {
+	default:
 		q.Solves = [2]string{"sumy", ""}
 	}
-	q.Mistakes = s.mistaken(h)
-	add("from-x", "from-sum-x", ByComponents, alone[0])
-	add("from-y", "from-sum-y", ByComponents, alone[1])
-	if i, ok := s.corner(h); ok {
-		for _, o := range s.parts {
-			if j, _ := s.corner(o); o != h {
-				ratio := func(up, down string) expr.Node {
-					return expr.Div(expr.Mul(o.f, expr.Sin(expr.S(up))), expr.Sin(expr.S(down)))
-				}
-				add("sine-law-"+o.n, "sine-law-forces", ByTriangle, ratio(corners[i], corners[j]))
-				add("lami-"+o.n, "lami", ByTriangle, ratio(between[i], between[j]))
-				q.Mistakes = append(q.Mistakes, wrongPairs(o.f, i, j, corners)...)
-			}
+	add("from-x", "from-sum-x", alone[0])
+	add("from-y", "from-sum-y", alone[1])
+}
+
+// aroundTriangle are the ways to a force from either other of three, by the sine
+// law in the triangle they make and by the angles between them.
+func (s *rest) aroundTriangle(h *holder, q *Quantity) {
+	i, ok := s.corner(h)
+	if !ok {
+		return
+	}
+	for _, o := range s.parts {
+		if o == h {
+			continue
 		}
+		j, _ := s.corner(o)
+		ratio := func(up, down string) expr.Node {
+			return expr.Div(expr.Mul(o.f, expr.Sin(expr.S(up))), expr.Sin(expr.S(down)))
+		}
+		q.Routes = append(q.Routes, Route{"sine-law-" + o.n, "sine-law-forces", ByTriangle, ratio(corners[i], corners[j])},
+			Route{"lami-" + o.n, "lami", ByTriangle, ratio(between[i], between[j])})
+		q.Mistakes = append(q.Mistakes, wrongPairs(o.f, i, j, corners)...)
 	}
 }
 
@@ -259,21 +281,19 @@ func (s *rest) sumOf(c coordinate, tree expr.Node) Quantity {
 // components declares the components of a force of unknown direction.
 func (s *rest) components(h *holder) []Quantity {
 	var qs []Quantity
-	v := h.acts()
-	sym := symbolOf(h.name())
 	theta := expr.S("theta" + h.n)
-	for i, tree := range []expr.Node{s.x, s.y} {
-		axis := coordinate(i).String()
-		name := "F" + h.n + axis
-		means := expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
-		qs = append(qs, Quantity{Name: name, Symbol: expr.Symbol{Letter: sym.Letter, Sub: sym.Sub + axis, Spoken: sym.Spoken + " " + axis},
-			Dim: statics.DimForce, Signed: true, True: []float64{v.X, v.Y}[i], Means: means, Solves: [2]string{"sum" + axis, ""},
-			Routes: []Route{
-				{"from-sum", "from-sum-" + axis, ByComponents, solution(tree, nil, name, "")},
-				{"resolve", "resolve", ByComponents, means}}})
-		if qs[i].Routes[0].Tree == nil { // nothing else acts along the axis
-			qs[i].Routes[0].Tree = expr.N(0)
+	for i, along := range []expr.Node{s.x, s.y} {
+		c := coordinate(i)
+		axis := c.String()
+		q := part(symbolOf(h.name()), "F"+h.n, c, h.acts())
+		tree := solution([2]expr.Node{along}, q.Name, "")
+		if tree == nil { // nothing else acts along the axis
+			tree = expr.N(0)
 		}
+		q.Means = expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
+		q.Solves = [2]string{"sum" + axis, ""}
+		q.Routes = []Route{{"from-sum", "from-sum-" + axis, ByComponents, tree}, {"resolve", "resolve", ByComponents, q.Means}}
+		qs = append(qs, q)
 	}
 	return qs
 }

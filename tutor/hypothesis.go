@@ -161,13 +161,13 @@ func (s *state) asDrawn(p *plan, v float64) (drawn float64, other bool) {
 // misread appends what q is in the problem that a learner works who misreads
 // one of the givens from the start.
 func (s *state) misread(out []guess, q int) []guess {
-	if s.standing != 0 || len(s.w.Lesson.prep.routes[q]) == 0 {
+	if s.standing != 0 || len(s.w.Lesson.prep.of[q].routes) == 0 {
 		return out
 	}
 	for i := range s.w.Lesson.misreadings() {
 		m := &s.w.Lesson.prep.misread[i]
 		if v := m.truth[q]; !math.IsNaN(v) {
-			for _, f := range s.w.Lesson.prep.routes[q] {
+			for _, f := range s.w.Lesson.prep.of[q].routes {
 				o := m.outcome
 				o.prog, o.basis, o.start = f.prog, ofItsOwn, m.truth
 				if o.at == "" { // a force left out
@@ -196,7 +196,7 @@ func (s *state) throughout(out []guess, q int) []guess {
 			if math.IsNaN(v) {
 				continue
 			}
-			o := &outcome{value: v, ids: m.ids, at: l.Quantities[q].Name, weight: m.weight * l.prep.routes[q][j].share,
+			o := &outcome{value: v, ids: m.ids, at: l.Quantities[q].Name, weight: m.weight * l.prep.of[q].routes[j].share,
 				prog: prog, start: slices.Clone(values)}
 			out = append(out, guess{value: v, weight: o.weight, first: o})
 		}
@@ -216,8 +216,8 @@ func (s *state) workedIn(m *mode, values []float64, q, j int) bool {
 			if !ok {
 				return
 			}
-			for k := range prep.routes[i] {
-				if f := &prep.routes[i][k]; f.reads&on == 0 && fill(f.reads, on.with(i)) {
+			for k := range prep.of[i].routes {
+				if f := &prep.of[i].routes[k]; f.reads&on == 0 && fill(f.reads, on.with(i)) {
 					values[i] = m.routes[i][k].Run(values, &s.tape)
 					changed = changed || values[i] != s.own[i]
 					return
@@ -227,7 +227,7 @@ func (s *state) workedIn(m *mode, values []float64, q, j int) bool {
 		})
 		return ok
 	}
-	return fill(prep.routes[q][j].reads, set(0).with(q)) && changed
+	return fill(prep.of[q].routes[j].reads, set(0).with(q)) && changed
 }
 
 // came is the value that later steps go on from.

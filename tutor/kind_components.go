@@ -134,7 +134,7 @@ func composeForce(it Item) (*Lesson, error) {
 		return nil, errors.New(text.Say("components.refuse.zero", "name", it.shown()))
 	}
 	sym := symbolOf(it.Field("name").Written)
-	px, py := part(sym, "F", "x", v.X), part(sym, "F", "y", v.Y)
+	px, py := part(sym, "F", alongX, v), part(sym, "F", alongY, v)
 	px.Given, py.Given = true, true
 	fx, fy := expr.S("Fx"), expr.S("Fy")
 	size := Quantity{Name: "F", Symbol: sym, Dim: statics.DimForce, Answer: true, True: r2.Norm(v), Routes: []Route{magnitudeOf(fx, fy)}}

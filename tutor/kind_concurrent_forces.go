@@ -81,7 +81,7 @@ func buildConcurrentForces(p *Problem) (*Lesson, error) {
 		names = append(names, f.name+"x", f.name+"y")
 	}
 	l.Quantities = append(l.Quantities, parts...)
-	l.Quantities = append(l.Quantities, total(pulls, "x", r.X), total(pulls, "y", r.Y))
+	l.Quantities = append(l.Quantities, total(pulls, alongX, r), total(pulls, alongY, r))
 	l.Quantities = append(l.Quantities, resultantOf(pulls, r)...)
 	l.Ways = []Way{componentWay(l.Quantities, append(names, "Rx", "Ry", "R", "theta")...)}
 	return l, nil

@@ -4,8 +4,6 @@ import (
 	"errors"
 	"slices"
 
-	"gonum.org/v1/gonum/spatial/r2"
-
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/figure"
@@ -134,33 +132,9 @@ func buildMissingForce(p *Problem) (*Lesson, error) {
 	return lessons[0], nil
 }
 
-// plan of a question: what is asked, which angles are worth a line, and the
-// worked solution by the triangle and by components.
-var missingPlans = [...]struct {
-	asked      string
-	answers    []string
-	angles     []string
-	triangle   []Step
-	components []Step
-}{
-	wholeResultant: {"asked.force", []string{"F2", "theta2"}, []string{"alpha", "beta", "gamma"},
-		[]Step{{"beta", "directions"}, {"F2", "cosine-law"}, {"alpha", "sine-law-F2"}, {"theta2", "from-resultant"}},
-		[]Step{{"F1x", ""}, {"F1y", ""}, {"Rx", "resolve"}, {"Ry", "resolve"}, {"F2x", "difference"}, {"F2y", "difference"}, {"F2", "components"}, {"theta2", "arctangent"}}},
-	bothDirections: {"asked.sizes", []string{"F2", "R"}, []string{"alpha", "beta", "gamma", "phi"},
-		[]Step{{"phi", "directions"}, {"gamma", "adjacent-angles"}, {"beta", "directions"}, {"alpha", "triangle-sum"}, {"F2", "sine-law-F1"}, {"R", "sine-law-F1"}},
-		[]Step{{"F2", "across"}, {"R", "along"}}},
-	sizeAndTurn: {"asked.turn", []string{"theta2", "R"}, []string{"alpha", "beta", "gamma"},
-		[]Step{{"beta", "directions"}, {"alpha", "sine-law-F2"}, {"gamma", "triangle-sum"}, {"R", "sine-law-F2"}, {"theta2", "from-resultant"}}, nil},
-	turnAndSize: {"asked.size", []string{"F2", "theta"}, []string{"alpha", "beta", "gamma", "phi"},
-		[]Step{{"phi", "directions"}, {"gamma", "adjacent-angles"}, {"alpha", "sine-law-R"}, {"beta", "triangle-sum"}, {"F2", "sine-law-R"}, {"theta", "from-first"}}, nil},
-	smallestForce: {"asked.smallest", []string{"F2", "theta2"}, []string{"beta"},
-		[]Step{{"beta", "directions"}, {"F2", "perpendicular"}, {"theta2", "perpendicular"}, {"R", "perpendicular"}},
-		[]Step{{"F1x", ""}, {"F1y", ""}, {"R", "along"}, {"Rx", "resolve"}, {"Ry", "resolve"}, {"F2x", "difference"}, {"F2y", "difference"}, {"F2", "components"}, {"theta2", "arctangent"}}},
-}
-
 // lesson declares every quantity of the triangle for its question.
 func (t *triangle) lesson() *Lesson {
-	plan := missingPlans[t.ask]
+	question := questions[t.ask]
 	known := t.first.given("")
 	second, result := t.second.magnitude(), t.result.magnitude()
 	second.Routes = append(t.sideRoutes(1), magnitudeOf(expr.S("F2x"), expr.S("F2y")))
@@ -168,7 +142,8 @@ func (t *triangle) lesson() *Lesson {
 	turn, heading := t.directions()
 	second.Given, turn.Given = t.ask == sizeAndTurn, t.ask == bothDirections || t.ask == turnAndSize
 	result.Given, heading.Given = t.ask == wholeResultant || t.ask == turnAndSize, t.ask != turnAndSize
-	t.special(&second, &result, &turn)
+	turn.Mistakes = t.besideFirst()
+	question.special(t, &second, &result, &turn)
 	second.Mistakes = append(second.Mistakes, t.wrongPairs(1)...)
 	result.Mistakes = append(result.Mistakes, t.wrongPairs(2)...)
 	var givens, asked []Quantity
@@ -180,7 +155,7 @@ func (t *triangle) lesson() *Lesson {
 		}
 	}
 	qs := givens
-	for _, name := range plan.angles {
+	for _, name := range question.angles {
 		switch name {
 		case "phi":
 			qs = append(qs, t.phi())
@@ -189,81 +164,19 @@ func (t *triangle) lesson() *Lesson {
 		}
 	}
 	qs = keep(append(append(qs, asked...), t.parts()...))
-	l := &Lesson{Unit: t.unit, Asks: plan.asked}
+	l := &Lesson{Unit: t.unit, Asks: question.asked}
 	for i := range qs {
-		for _, name := range plan.answers {
+		for _, name := range question.answers {
 			qs[i].Answer = qs[i].Answer || qs[i].Name == name
 		}
 	}
-	l.Ways = append(l.Ways, Way{ByTriangle, plan.triangle})
-	if plan.components != nil {
-		l.Ways = append(l.Ways, Way{ByComponents, firstRoutes(qs, plan.components)})
+	l.Ways = append(l.Ways, Way{ByTriangle, question.triangle})
+	if question.components != nil {
+		l.Ways = append(l.Ways, Way{ByComponents, firstRoutes(qs, question.components)})
 	}
 	take(qs, l.Ways)
 	l.Quantities = qs
 	return l
-}
-
-// special adds what only some questions have: the perpendicular of the
-// smallest force, the sums along and across the resultant, the wrong ways.
-func (t *triangle) special(second, result, turn *Quantity) {
-	beta := expr.S("beta")
-	difference, sum := expr.Abs(expr.Sub(symR, f1)), expr.Add(f1, f2)
-	if t.ask != turnAndSize {
-		across, along := t.across()
-		if t.ask != smallestForce {
-			second.Routes = append(second.Routes, across)
-		} else {
-			along.Tree = expr.Mul(f1, expr.Cos(expr.Sub(symTheta, theta1)))
-		}
-		if t.ask == bothDirections || t.ask == smallestForce {
-			result.Routes = append(result.Routes, along)
-		}
-	}
-	turn.Mistakes = t.besideFirst()
-	switch t.ask {
-	case wholeResultant:
-		second.Mistakes = []Mistake{{"magnitudes-subtracted", difference}, {"magnitudes-added", expr.Add(f1, symR)}}
-		second.Between = [2]expr.Node{difference, expr.Add(f1, symR)}
-		turn.Mistakes = append(turn.Mistakes, t.other())
-		x, y := expr.Add(symRx, expr.S("F1x")), expr.Add(symRy, expr.S("F1y"))
-		if v := r2.Add(t.result.vec, t.first.vec); r2.Norm(v) > 1e-6*t.result.size {
-			second.Mistakes = append(second.Mistakes, Mistake{"known-added", magnitudeOf(x, y).Tree})
-			turn.Mistakes = append(turn.Mistakes, Mistake{"known-added", arctangent(x, y, v)})
-		}
-	case bothDirections:
-		second.Sums = [2]expr.Node{
-			expr.Sub(expr.Add(expr.S("F1x"), expr.Mul(f2, expr.Cos(theta2))), expr.Mul(symR, expr.Cos(symTheta))),
-			expr.Sub(expr.Add(expr.S("F1y"), expr.Mul(f2, expr.Sin(theta2))), expr.Mul(symR, expr.Sin(symTheta))),
-		}
-		result.Sums = second.Sums
-		second.Mistakes = []Mistake{{"right-triangle-assumed", expr.Mul(f1, expr.Sin(beta))}, {"right-triangle-assumed", expr.Mul(f1, expr.Tan(beta))}}
-		result.Mistakes = []Mistake{{"right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))}, {"magnitudes-added", sum}}
-	case sizeAndTurn:
-		result.Mistakes = []Mistake{{"magnitudes-added", sum}, {"magnitudes-subtracted", expr.Abs(expr.Sub(f1, f2))},
-			{"right-triangle-assumed", expr.Sqrt(expr.Abs(expr.Sub(expr.Sq(f2), expr.Sq(f1))))},
-			{"right-triangle-assumed", expr.Mul(f2, expr.Cos(expr.S("alpha")))}, {"right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))}}
-		result.Between = [2]expr.Node{expr.Abs(expr.Sub(f1, f2)), sum}
-	case turnAndSize:
-		second.Mistakes = []Mistake{{"magnitudes-subtracted", difference}}
-		second.Between = [2]expr.Node{difference, expr.Add(f1, symR)}
-	case smallestForce:
-		second.Routes = append(second.Routes, Route{"perpendicular", "smallest", ByTriangle, expr.Mul(f1, expr.Sin(beta))})
-		result.Routes = append(result.Routes, Route{"perpendicular", "smallest", ByTriangle, expr.Mul(f1, expr.Cos(beta))})
-		turn.Routes = append(turn.Routes, Route{"perpendicular", "smallest", ByTriangle, t.square(symTheta)})
-		second.Mistakes = []Mistake{{"perpendicular-to-given", expr.Mul(f1, expr.Tan(beta))}}
-		result.Mistakes = []Mistake{{"perpendicular-to-given", expr.Div(f1, expr.Cos(beta))}}
-		turn.Mistakes = append(turn.Mistakes, Mistake{"perpendicular-to-given", t.square(theta1)})
-		second.Between = [2]expr.Node{expr.N(0), f1}
-		result.Between = second.Between
-	}
-}
-
-// besideFirst are the directions of F₂ with α laid off from F₁, beside which it
-// does not lie.
-func (t *triangle) besideFirst() []Mistake {
-	alpha := expr.S("alpha")
-	return []Mistake{{"wrong-neighbour", expr.Add(theta1, alpha)}, {"wrong-neighbour", expr.Sub(theta1, alpha)}}
 }
 
 // scenesMissingForce shows what is given, with a dashed line where only a

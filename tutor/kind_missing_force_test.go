@@ -46,7 +46,7 @@ func TestMixedSolutionsAreNamed(t *testing.T) {
 			require.Equal(t, Correct, w.Enter("R", enter[0]).Verdict)
 			r := w.Enter("theta2", enter[1])
 			require.Equal(t, SlipFound, r.Verdict)
-			assert.Equal(t, []string{BranchSlip}, r.Slips[0].IDs)
+			assert.Equal(t, []string{branchSlip}, r.Slips[0].IDs)
 			assert.InDelta(t, 1, r.Slips[0].Probability+r.Unexplained, 1e-12)
 			assert.False(t, w.Done())
 			other := map[string]string{"-133.3": "144.6 N", "-46.67": "707.3 N"}[enter[1]]

@@ -114,5 +114,5 @@ func TestTheSameSeedDrawsTheSameProblem(t *testing.T) {
 	p := Generate(&twoForces, 7)
 	f := p.Group("forces")
 	got := []string{f[0].Field("magnitude").Written, f[0].Field("direction").Written, f[1].Field("magnitude").Written, f[1].Field("direction").Written}
-	assert.Equal(t, drawnBySeed7, got)
+	assert.Equal(t, []string{"340 N", "-164 deg", "400 N", "-68 deg"}, got)
 }

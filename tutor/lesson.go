@@ -66,6 +66,7 @@ type Quantity struct {
 	Twin       string          // the same thing of the other force: F1 for F2
 	Supplement string          // the angle it is taken for by mistake: phi for gamma
 	Signed     bool            // a component: its sign tells its sense
+	Mate       string          // of a component: that of the same force along the other axis
 	Mass       string          // of a weight: the mass it is the weight of
 	Gravity    expr.Node       // of a weight: the acceleration it comes from
 	Heading    statics.Heading // of a direction given: as the statement gives it

@@ -218,7 +218,7 @@ type sources struct {
 func (s *sources) reach(j int) float64 {
 	w := s.w
 	i := w.Lesson.index[s.q.Name]
-	f := &w.Lesson.ready().routes[i][j]
+	f := &w.Lesson.ready().of[i].routes[j]
 	on := set(0).with(i)
 	if f.crest == nil {
 		s.formula(s.q, s.q.Routes[j].Tree, f.sensitivity, 1, on)
@@ -276,7 +276,7 @@ func (s *sources) input(i int, slope float64, on set) {
 	}
 	s.add(in, nil, expr.S(in.Name), in.Dim, in.True, slope)
 	widest, route := -1.0, -1
-	for j, f := range s.w.Lesson.ready().routes[i] {
+	for j, f := range s.w.Lesson.ready().of[i].routes {
 		if !f.taken {
 			continue
 		}
@@ -286,7 +286,7 @@ func (s *sources) input(i int, slope float64, on set) {
 		}
 	}
 	if route >= 0 {
-		f := &s.w.Lesson.prep.routes[i][route]
+		f := &s.w.Lesson.prep.of[i].routes[route]
 		s.formula(in, in.Routes[route].Tree, f.sensitivity, slope, on.with(i))
 	}
 }

@@ -42,7 +42,7 @@ func TestAnOpenDirectionOfTwoSolutions(t *testing.T) {
 			mixed := l.Solutions()[1-i]
 			r = w.Enter(other, mixed.right(mixed.Quantity(other), Digits{4, 2}))
 			require.Equal(t, SlipFound, r.Verdict, r.Feedback)
-			assert.Equal(t, []string{BranchSlip}, r.Slips[0].IDs)
+			assert.Equal(t, []string{branchSlip}, r.Slips[0].IDs)
 		}
 	}
 	assert.Len(t, l.Solve(DefaultSettings()), 4, "both, by two ways each")

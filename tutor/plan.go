@@ -124,7 +124,7 @@ func (p *planner) reach(q int) set {
 			if i == q || reached.has(i) || prep.givens.has(i) || p.standing.has(i) {
 				continue
 			}
-			for _, f := range prep.routes[i] {
+			for _, f := range prep.of[i].routes {
 				if f.reads&reached != 0 {
 					grown = grown.with(i)
 					break
@@ -140,8 +140,8 @@ func (p *planner) reach(q int) set {
 
 // find gives every way to find quantity i from the wrong one.
 func (p *planner) find(from draft, i int, on set, emit func(draft)) {
-	for j := range p.l.prep.routes[i] {
-		f := &p.l.prep.routes[i][j]
+	for j := range p.l.prep.of[i].routes {
+		f := &p.l.prep.of[i].routes[j]
 		if f.reads&p.touched == 0 {
 			continue
 		}
@@ -153,7 +153,7 @@ func (p *planner) find(from draft, i int, on set, emit func(draft)) {
 			}
 			next.method = m
 		}
-		p.read(next, f.reads&p.touched, on, false, func(done draft) {
+		p.read(next, f.reads&p.touched, on, func(done draft) {
 			step := planStep{quantity: i, route: j, tree: p.l.Quantities[i].Routes[j].Tree, prog: f.prog, quadrant: f.quadrant}
 			done.steps = append(slices.Clip(done.steps), step)
 			done.done = done.done.with(i)
@@ -169,36 +169,31 @@ func (p *planner) find(from draft, i int, on set, emit func(draft)) {
 }
 
 // read gives every way to find what a route reads of what the wrong quantity
-// may touch; at least one of them is touched.
-func (p *planner) read(from draft, reads, on set, touched bool, emit func(draft)) {
-	for i := 0; reads != 0; reads &^= 1 << i {
-		for i = 0; !reads.has(i); i++ {
-		}
-		switch {
-		case i == p.at || from.done.has(i):
-			touched = true
-			continue
-		case on.has(i) || from.skip.has(i):
-			continue
-		}
-		if from.weight < leastPlan {
-			return
-		}
-		rest := reads &^ (1 << i)
-		p.find(from, i, on.with(i), func(done draft) { p.read(done, rest, on, true, emit) })
-		from.skip = from.skip.with(i)
-		from.weight *= max(shareAside, p.untouched(i))
+// may touch; at least one of them is touched. Nothing on the way is found again.
+func (p *planner) read(from draft, reads, on set, emit func(draft)) {
+	if from.weight < leastPlan {
+		return
 	}
-	if touched && from.weight >= leastPlan {
-		emit(from)
+	touched := from.done.with(p.at)
+	left := reads &^ (touched | from.skip | on)
+	if left == 0 {
+		if reads&touched != 0 {
+			emit(from)
+		}
+		return
 	}
+	i := left.first()
+	p.find(from, i, on.with(i), func(done draft) { p.read(done, reads, on, emit) })
+	from.skip = from.skip.with(i)
+	from.weight *= max(shareAside, p.untouched(i))
+	p.read(from, reads, on, emit)
 }
 
 // untouched is how often a quantity is found by a way that the wrong one does
 // not touch.
 func (p *planner) untouched(i int) float64 {
 	sum := 0.0
-	for _, f := range p.l.prep.routes[i] {
+	for _, f := range p.l.prep.of[i].routes {
 		if f.reads&p.touched == 0 {
 			sum += f.share
 		}

@@ -10,16 +10,9 @@ import (
 // prepared is what judging needs of a lesson and no entry changes. It is made
 // once, when the first entry is judged.
 type prepared struct {
-	routes   [][]routeFacts // by quantity, by route
-	onward   [][]formula    // by quantity, see Quantity.Onward
-	singles  []singles      // by quantity, see singlesOf
-	twice    []twiceSlipped // by quantity, see slippedTwice
-	doubles  []doubles      // by quantity: two slips together
-	wrong    []wrongStep    // by quantity
-	drifts   []drift        // by quantity, see driftInHead
-	upstream []set          // by quantity: what it may be worked from
-	givens   set
-	modes    []mode
+	of     []quantityFacts // by quantity
+	givens set
+	modes  []mode
 
 	mu    sync.Mutex // of plans
 	plans map[planKey][]plan
@@ -32,6 +25,20 @@ type prepared struct {
 
 	altered sync.Once // of misread
 	misread []misreading
+}
+
+// quantityFacts is what is prepared of one quantity. The lists of slips are
+// made when first asked for.
+type quantityFacts struct {
+	routes   []routeFacts
+	onward   []formula // see Quantity.Onward
+	drift    drift     // see driftInHead
+	upstream set       // what it may be worked from
+
+	singles singles      // see singlesOf
+	twice   twiceSlipped // see slippedTwice
+	doubles doubles      // two slips together
+	wrong   wrongStep    // see wrongIn
 }
 
 // formula is a formula for a quantity, ready to be worked.
@@ -56,10 +63,13 @@ type set uint64
 func (s set) has(i int) bool { return s&(1<<i) != 0 }
 func (s set) with(i int) set { return s | 1<<i }
 
+// first is the least member of s, which has some.
+func (s set) first() int { return bits.TrailingZeros64(uint64(s)) }
+
 // each visits the members of s in order.
 func (s set) each(visit func(i int)) {
 	for ; s != 0; s &= s - 1 {
-		visit(bits.TrailingZeros64(uint64(s)))
+		visit(s.first())
 	}
 }
 
@@ -81,29 +91,23 @@ func (l *Lesson) ready() *prepared {
 		if len(l.Quantities) > 64 {
 			panic("tutor: a lesson of more than 64 quantities")
 		}
-		n := len(l.Quantities)
-		p := &prepared{singles: make([]singles, n), twice: make([]twiceSlipped, n), doubles: make([]doubles, n), wrong: make([]wrongStep, n)}
+		p := &prepared{of: make([]quantityFacts, len(l.Quantities))}
 		for i := range l.Quantities {
-			q := &l.Quantities[i]
+			q, facts := &l.Quantities[i], &p.of[i]
 			if q.Given {
 				p.givens = p.givens.with(i)
 			}
-			var facts []routeFacts
 			for j := range q.Routes {
-				facts = append(facts, l.facts(q, j))
+				facts.routes = append(facts.routes, l.facts(q, j))
 			}
-			p.routes = append(p.routes, facts)
-			var onward []formula
 			for _, tree := range q.Onward {
-				onward = append(onward, l.formula(q, tree, shareOther))
+				facts.onward = append(facts.onward, l.formula(q, tree, shareOther))
 			}
-			p.onward = append(p.onward, onward)
 		}
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
 		l.prep = p
-		for i := range l.Quantities {
-			p.drifts = append(p.drifts, l.driftInHead(i))
-			p.upstream = append(p.upstream, p.above(i))
+		for i := range p.of {
+			p.of[i].drift, p.of[i].upstream = l.driftInHead(i), p.above(i)
 		}
 	})
 	return l.prep

@@ -96,17 +96,35 @@ func directionSymbol(force expr.Symbol) expr.Symbol {
 	return expr.Symbol{Letter: "θ", Sub: sub, Spoken: "theta " + sub}
 }
 
-// part is a component of a force, without routes.
-func part(of expr.Symbol, name, axis string, v float64) Quantity {
+// coordinate is one of the two axes along which forces are taken apart and
+// summed.
+type coordinate int
+
+const (
+	alongX coordinate = iota
+	alongY
+)
+
+func (c coordinate) String() string { return [...]string{"x", "y"}[c] }
+
+// across is the other coordinate.
+func (c coordinate) across() coordinate { return alongY - c }
+
+// of is the component of v.
+func (c coordinate) of(v r2.Vec) float64 { return [...]float64{v.X, v.Y}[c] }
+
+// part is the component along c of the force v called name, without routes.
+func part(of expr.Symbol, name string, c coordinate, v r2.Vec) Quantity {
+	axis := c.String()
 	sym := expr.Symbol{Letter: of.Letter, Sub: of.Sub + axis, Spoken: of.Spoken + " " + axis}
-	return Quantity{Name: name + axis, Symbol: sym, Dim: statics.DimForce, Signed: true, True: v}
+	return Quantity{Name: name + axis, Symbol: sym, Dim: statics.DimForce, Signed: true, Mate: name + c.across().String(), True: c.of(v)}
 }
 
 // parts are a pull's components: by the way its direction is given, where that
 // is not from +x, and by its direction from +x. twin is the name of the force
 // whose component is taken for this one's by mistake.
 func (p pull) parts(twin string) []Quantity {
-	x, y := part(p.symbol, p.name, "x", p.vec.X), part(p.symbol, p.name, "y", p.vec.Y)
+	x, y := part(p.symbol, p.name, alongX, p.vec), part(p.symbol, p.name, alongY, p.vec)
 	if twin != "" {
 		x.Twin, y.Twin = twin+"x", twin+"y"
 	}
@@ -227,25 +245,21 @@ func hypotenuse(rise, run float64) expr.Node {
 	return expr.Sqrt(expr.Add(expr.Sq(expr.N(rise)), expr.Sq(expr.N(run))))
 }
 
-// total is a component of the resultant of several forces, by their sum and by
+// total is a component of the resultant r of several forces, by their sum and by
 // the resultant's own magnitude and direction.
-func total(pulls []pull, axis string, v float64) Quantity {
-	q := part(symbolOf("R"), "R", axis, v)
-	across := map[string]string{"x": "y", "y": "x"}[axis]
+func total(pulls []pull, c coordinate, r r2.Vec) Quantity {
+	q := part(symbolOf("R"), "R", c, r)
 	var parts, whole []expr.Node
 	for _, p := range pulls {
-		parts, whole = append(parts, expr.S(p.name+axis)), append(whole, p.force())
+		parts, whole = append(parts, expr.S(p.name+c.String())), append(whole, p.force())
 	}
 	sum := Route{"sum", "sum-of-components", ByComponents, expr.Add(parts[0], parts[1], parts[2:]...)}
 	x, y := resolve(symR, symTheta)
-	q.Routes = append([]Route{sum}, x...)
-	if axis == "y" {
-		q.Routes = append([]Route{sum}, y...)
-	}
+	q.Routes = append([]Route{sum}, [...][]Route{x, y}[c]...)
 	q.Mistakes = []Mistake{{"resultant-reversed", expr.Neg{X: sum.Tree}}, {"magnitudes-added", expr.Add(whole[0], whole[1], whole[2:]...)}}
 	for i, p := range pulls {
 		mixed := slices.Clone(parts)
-		mixed[i] = expr.S(p.name + across)
+		mixed[i] = expr.S(p.name + c.across().String())
 		q.Mistakes = append(q.Mistakes, Mistake{"part-in-other-sum", expr.Add(mixed[0], mixed[1], mixed[2:]...)})
 	}
 	if len(pulls) > 2 { // all of them; of two, it is one

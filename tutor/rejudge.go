@@ -57,7 +57,7 @@ func (l *Lesson) mayRestOn(name, on string) bool {
 	if slices.ContainsFunc(l.Quantities, func(q Quantity) bool { return q.Equation }) {
 		return true
 	}
-	return l.ready().upstream[l.index[name]].has(l.index[on])
+	return l.ready().of[l.index[name]].upstream.has(l.index[on])
 }
 
 // above is the set of quantities that i may be worked from.
@@ -66,7 +66,7 @@ func (p *prepared) above(i int) set {
 	for todo != 0 {
 		next := set(0)
 		todo.each(func(k int) {
-			for _, f := range p.routes[k] {
+			for _, f := range p.of[k].routes {
 				next |= f.reads
 			}
 		})

@@ -132,16 +132,6 @@ func (s *rest) stiffness() statics.Unit {
 	return statics.Unit{Symbol: s.unit.Symbol + "/" + s.length.Symbol, Dim: statics.DimStiffness, Factor: s.unit.Factor / s.length.Factor}
 }
 
-// coordinate is one of the two axes along which forces are summed.
-type coordinate int
-
-const (
-	alongX coordinate = iota
-	alongY
-)
-
-func (c coordinate) String() string { return [...]string{"x", "y"}[c] }
-
 // sum is the sum of the forces along x or y; nil where nothing acts that way.
 func (s *rest) sum(c coordinate) expr.Node {
 	var all []signed

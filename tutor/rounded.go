@@ -123,13 +123,13 @@ func (s *state) roundedItself(q int) []outcome {
 // or one read, is rounded.
 func (s *state) roundedIn(q int) [][]outcome {
 	prep, quantity := s.w.Lesson.ready(), &s.w.Lesson.Quantities[q]
-	all := make([][]outcome, 0, len(prep.routes[q])+len(prep.onward[q]))
-	for j := range prep.routes[q] {
-		all = append(all, s.roundedBy(quantity, &prep.routes[q][j].formula))
+	all := make([][]outcome, 0, len(prep.of[q].routes)+len(prep.of[q].onward))
+	for j := range prep.of[q].routes {
+		all = append(all, s.roundedBy(quantity, &prep.of[q].routes[j].formula))
 	}
 	if quantity.Dim == statics.DimAngle { // a ratio is noted before its inverse cosine
-		for k := range prep.onward[q] {
-			all = append(all, s.roundedBy(quantity, &prep.onward[q][k]))
+		for k := range prep.of[q].onward {
+			all = append(all, s.roundedBy(quantity, &prep.of[q].onward[k]))
 		}
 	}
 	return all
@@ -268,7 +268,7 @@ func (s *state) roundedTogether(q int) []outcome {
 	l := s.w.Lesson
 	var out []outcome
 	for j := range l.Quantities[q].Routes {
-		f := &l.prep.routes[q][j]
+		f := &l.prep.of[q].routes[j]
 		straight := f.prog.Run(s.sound, &s.tape)
 		for n := 1; n < s.w.Settings.Work.Magnitude; n++ {
 			d := Digits{n, max(0, n-2)}

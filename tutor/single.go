@@ -27,7 +27,7 @@ func (s *state) slipsIn(q int) []outcome {
 		one := s.w.Lesson.singlesOf(q)
 		s.direct[q] = one.outcomes
 		if one.reads&s.standing != 0 {
-			s.direct[q] = s.directly(q, one, true)
+			s.direct[q] = s.directly(q, one)
 		}
 	}
 	return s.direct[q]
@@ -36,7 +36,7 @@ func (s *state) slipsIn(q int) []outcome {
 // singlesOf is what one slip makes of quantity i, made when it is first asked
 // for.
 func (l *Lesson) singlesOf(i int) *singles {
-	one := &l.ready().singles[i]
+	one := &l.ready().of[i].singles
 	one.made.Do(func() {
 		one.variants = l.variants(&l.Quantities[i])
 		for k := range one.variants {
@@ -44,9 +44,15 @@ func (l *Lesson) singlesOf(i int) *singles {
 			one.lone = one.lone || one.variants[k].lone
 		}
 		one.written = l.writtenWrongly(i)
-		one.outcomes = (&state{w: &Work{Lesson: l}, own: l.truths()}).directly(i, one, true)
+		one.outcomes = (&state{w: &Work{Lesson: l}, own: l.truths()}).directly(i, one)
 	})
 	return one
+}
+
+// joining is one without what is not thought of together with another slip.
+func (one *singles) joining() *singles {
+	variants := slices.DeleteFunc(slices.Clone(one.variants), func(v variant) bool { return v.lone })
+	return &singles{variants: variants, written: one.written}
 }
 
 // variantsOf is what one slip makes of the routes of quantity i.
@@ -81,9 +87,8 @@ type prediction struct {
 	basis         basis
 }
 
-// directly lists what one slip makes of quantity q as the work stands; without
-// those not thought of together with another slip, where lone is false.
-func (s *state) directly(q int, one *singles, lone bool) []outcome {
+// directly lists what one slip makes of quantity q as the work stands.
+func (s *state) directly(q int, one *singles) []outcome {
 	quantity := &s.w.Lesson.Quantities[q]
 	if quantity.Equation { // a wrong equation has no value
 		return []outcome{}
@@ -91,9 +96,6 @@ func (s *state) directly(q int, one *singles, lone bool) []outcome {
 	all := make([]prediction, 0, len(one.variants)+len(one.variants)/4)
 	for i := range one.variants {
 		v := &one.variants[i]
-		if v.lone && !lone {
-			continue
-		}
 		all = s.predict(all, quantity, v, ofEntries)
 		if v.reads&s.wrong != 0 {
 			all = s.predict(all, quantity, v, ofTruth)

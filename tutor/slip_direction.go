@@ -186,7 +186,7 @@ func (c *context) isComponent(n expr.Node) bool {
 // Mistakes in the sketch (common practice).
 var sketchSlips = []Slip{
 	{ID: "other-diagonal", Scope: InKind, Prior: 1},
-	{ID: BranchSlip, Scope: InKind, Prior: 1},
+	{ID: branchSlip, Scope: InKind, Prior: 1},
 	{ID: "resultant-reversed", Prior: 1, Rule: func(c *context, n expr.Node) []expr.Node {
 		if c.quantity.Answer && c.quantity.Turns && c.atRoot() {
 			return one(expr.Add(n, expr.Deg(180)))

@@ -14,7 +14,7 @@ import (
 // added are the rows that came to the catalogue with the kinds of problem and
 // from practice, beside those the project started from.
 var added = []string{"tangent-taken", "sine-missing", "legs-added", "force-in-other-sum", "part-in-other-sum", "direction-for-angle", "bracket-lost", "reflex-angle", "negative-axis", "other-side", "leg-over-leg", "known-added", "perpendicular-to-given",
-	BranchSlip, "mass-for-weight", "gravity-twice", "gravity-inverted", "gravity-other", "tension-doubled", "spring-multiplied", "tension-halved", "sense-reversed", "shared-equally", "load-resolved"}
+	branchSlip, "mass-for-weight", "gravity-twice", "gravity-inverted", "gravity-other", "tension-doubled", "spring-multiplied", "tension-halved", "sense-reversed", "shared-equally", "load-resolved"}
 
 var scopeWords = [...]string{AtSite: "site", InStep: "step", InAnswer: "answer", InKind: "kind"}
 

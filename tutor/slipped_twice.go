@@ -26,7 +26,7 @@ type twiceSlipped struct {
 // slippedTwice lists what two slips make of one formula of quantity q, made when
 // first asked for.
 func (l *Lesson) slippedTwice(q int) []variant {
-	twice := &l.ready().twice[q]
+	twice := &l.ready().of[q].twice
 	twice.made.Do(func() { twice.variants = l.slipAgain(q) })
 	return twice.variants
 }

@@ -39,17 +39,3 @@ func TestTheRouteTakenIsRead(t *testing.T) {
 		})
 	}
 }
-
-func TestLatestIsWhatUndoTakesBack(t *testing.T) {
-	l, err := Open(twoForces.BankProblems()[0])
-	require.NoError(t, err)
-	w := NewWork(l, DefaultSettings())
-	assert.Nil(t, w.Latest())
-	w.Enter("phi", "93")
-	w.Enter("gamma", "87")
-	for _, want := range []string{"gamma", "phi"} {
-		assert.Equal(t, want, w.Latest().Quantity)
-		assert.Equal(t, want, w.Undo())
-	}
-	assert.Nil(t, w.Latest())
-}

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"math"
 	"slices"
 
 	"gonum.org/v1/gonum/spatial/r2"
@@ -20,7 +21,18 @@ type triangle struct {
 	ccw                   bool    // F₂ lies less than 180° counter-clockwise of F₁
 }
 
-// corner names: the angle opposite each side.
+// The symbols in formulas of force triangles.
+var (
+	f1, f2         = expr.S("F1"), expr.S("F2")
+	theta1, theta2 = expr.S("theta1"), expr.S("theta2")
+	symPhi         = expr.S("phi")
+	symGamma       = expr.S("gamma")
+	symR           = expr.S("R")
+	symTheta       = expr.S("theta")
+	symRx, symRy   = expr.S("Rx"), expr.S("Ry")
+)
+
+// angleNames are the names of the angles, each opposite its side.
 var angleNames = [3]string{"alpha", "beta", "gamma"}
 
 func (t *triangle) sides() [3]pull     { return [3]pull{t.first, t.second, t.result} }
@@ -124,6 +136,38 @@ func (t *triangle) turn(from, to pull, v float64) Route {
 	return Route{"directions", "angle-from-direction", AnyMethod, difference(to.direction(), from.direction(), to.points()-from.points(), v)}
 }
 
+// difference is to − from, whose value is d, brought to want by whole turns.
+func difference(to, from expr.Node, d, want float64) expr.Node {
+	turns := math.Round((want-d)/360) * 360
+	switch {
+	case turns > 0:
+		return expr.Sub(expr.Deg(turns), expr.Sub(from, to))
+	case turns < 0:
+		return expr.Sub(expr.Sub(to, from), expr.Deg(-turns))
+	}
+	return expr.Sub(to, from)
+}
+
+// inverseSine is the angle of a triangle whose sine is x: the acute one, or
+// its supplement where the true angle v is obtuse.
+func inverseSine(x expr.Node, v float64) expr.Node {
+	if v > 90 {
+		return expr.Sub(expr.Deg(180), expr.Asin(x))
+	}
+	return expr.Asin(x)
+}
+
+// directionsAdded are the directions of two forces added for the angle between
+// them, and what that leaves of a full turn where it is more than half of one.
+func directionsAdded(sum float64) []Mistake {
+	added := expr.Add(theta1, theta2)
+	all := []Mistake{{"directions-added", added}}
+	if over := turn(sum); over > 180 {
+		all = append(all, Mistake{"directions-added", expr.Sub(expr.Deg(360+math.Round(sum-over)), added)})
+	}
+	return all
+}
+
 // laid is the direction that lies an angle beyond another in the triangle's
 // sense; back for one that lies before it.
 func (t *triangle) laid(id string, dir expr.Node, angle string, back bool) Route {
@@ -149,9 +193,9 @@ func (t *triangle) directions() (second, result Quantity) {
 func (t *triangle) parts() []Quantity {
 	first, second := t.first.byReference(t.first.parts("")), t.second.parts("")
 	all := append(first, second...)
-	for i, axis := range []string{"x", "y"} {
-		v := []float64{t.result.vec.X, t.result.vec.Y}[i]
-		whole := total([]pull{t.first, t.second}, axis, v)
+	for i, c := range []coordinate{alongX, alongY} {
+		axis := c.String()
+		whole := total([]pull{t.first, t.second}, c, t.result.vec)
 		q := &second[i]
 		q.Routes = append([]Route{{"difference", "difference-of-components", ByComponents,
 			expr.Sub(expr.S("R"+axis), expr.S("F1"+axis))}}, q.Routes...)

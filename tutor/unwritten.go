@@ -220,7 +220,7 @@ type rightWay struct {
 
 // rightWays lists them for every route of q.
 func (s *state) rightWays(q int) []rightWay {
-	quantity, routes := &s.w.Lesson.Quantities[q], s.w.Lesson.ready().routes[q]
+	quantity, routes := &s.w.Lesson.Quantities[q], s.w.Lesson.ready().of[q].routes
 	ways := make([]rightWay, 0, len(routes))
 	b := s.blurringFrom(s.sound)
 	for j := range routes {

@@ -49,7 +49,7 @@ func (l *Lesson) variants(q *Quantity) []variant {
 			v := l.variant(id, prior, tree).on(route)
 			v.lone = route == aside || slipByID(id).Lone
 			if route >= 0 && route < len(q.Routes) && q.Turns && !q.Given {
-				v.quadrant = l.slippedQuadrant(l.prep.routes[l.index[q.Name]][route].quadrant, q.Routes[route].Tree, tree)
+				v.quadrant = l.slippedQuadrant(l.prep.of[l.index[q.Name]].routes[route].quadrant, q.Routes[route].Tree, tree)
 			}
 			out = append(out, v)
 		}

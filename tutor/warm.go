@@ -24,7 +24,7 @@ func (w *Work) warm(q *Quantity, late func() bool) (made bool) {
 		return true
 	}
 	i := w.Lesson.index[q.Name]
-	if !w.Lesson.ready().doubles[i].make(w.Lesson, i, late) {
+	if !w.Lesson.ready().of[i].doubles.make(w.Lesson, i, late) {
 		return false
 	}
 	s, done := w.now(q), func() {}
@@ -49,7 +49,7 @@ func (w *Work) warm(q *Quantity, late func() bool) (made bool) {
 
 // Cool gives up what Warm has begun and not made whole.
 func (w *Work) Cool() {
-	for i := range w.Lesson.ready().doubles {
-		w.Lesson.prep.doubles[i].forget()
+	for i := range w.Lesson.ready().of {
+		w.Lesson.prep.of[i].doubles.forget()
 	}
 }

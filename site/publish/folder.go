@@ -51,9 +51,9 @@ func Build(engine Built, sets ...string) (*Folder, error) {
 		return nil, err
 	}
 	add("page.css", style)
-	add("icon.svg", IconSVG())
+	add("icon.svg", iconSVG())
 	for _, icon := range icons {
-		content, err := IconPNG(icon.size, icon.maskable)
+		content, err := iconPNG(icon.size, icon.maskable)
 		if err != nil {
 			return nil, err
 		}

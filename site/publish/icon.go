@@ -70,8 +70,8 @@ func (s strip) covers(p point) bool {
 
 func side(a, b, p point) float64 { return (b.x-a.x)*(p.y-a.y) - (b.y-a.y)*(p.x-a.x) }
 
-// IconPNG is the mark on its ground, size pixels wide.
-func IconPNG(size int, maskable bool) ([]byte, error) {
+// iconPNG is the mark on its ground, size pixels wide.
+func iconPNG(size int, maskable bool) ([]byte, error) {
 	key := iconKey{size, maskable}
 	if done, ok := drawn.Load(key); ok {
 		return done.([]byte), nil
@@ -127,8 +127,8 @@ func sample(p point, maskable bool) (color.NRGBA, bool) {
 	return c, true
 }
 
-// IconSVG is the same drawing as a file of its own.
-func IconSVG() []byte {
+// iconSVG is the same drawing as a file of its own.
+func iconSVG() []byte {
 	var b strings.Builder
 	b.WriteString(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 100"><rect width="100" height="100" rx="16" fill="` + hexColor(ground) + `"/>`)
 	for _, s := range strips {

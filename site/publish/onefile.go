@@ -50,7 +50,7 @@ func (f *Folder) OneFile() ([]byte, error) {
 			` 'wasm-unsafe-eval'; style-src ` + allow(style) + `; img-src data:; base-uri 'none'; form-action 'none'">`},
 		{`<script src="[^"]*" data-engine="[^"]*"></script>`, "<script>" + string(script) + "</script>"},
 		{`<link rel="stylesheet"[^>]*>`, "<style>" + string(style) + "</style>"},
-		{`<link rel="icon"[^>]*>`, `<link rel="icon" type="image/svg+xml" href="data:image/svg+xml;base64,` + base64.StdEncoding.EncodeToString(IconSVG()) + `">`},
+		{`<link rel="icon"[^>]*>`, `<link rel="icon" type="image/svg+xml" href="data:image/svg+xml;base64,` + base64.StdEncoding.EncodeToString(iconSVG()) + `">`},
 		{`<link rel="apple-touch-icon"[^>]*>\n`, ""},
 		{`<link rel="manifest"[^>]*>\n`, ""},
 		{`<body `, `<body data-whole `},

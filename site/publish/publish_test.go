@@ -193,7 +193,7 @@ func TestWriteLeavesOthersAlone(t *testing.T) {
 func TestIcons(t *testing.T) {
 	for _, icon := range icons {
 		t.Run(icon.name, func(t *testing.T) {
-			content, err := IconPNG(icon.size, icon.maskable)
+			content, err := iconPNG(icon.size, icon.maskable)
 			require.NoError(t, err)
 			img, err := png.Decode(bytes.NewReader(content))
 			require.NoError(t, err)
@@ -221,7 +221,7 @@ func TestMarkCloses(t *testing.T) {
 	assert.Equal(t, strips[0].to, strips[1].from, "head to tail")
 	assert.Equal(t, strips[0].from, strips[2].from)
 	assert.Equal(t, strips[1].to, strips[2].to, "the closing side goes from the first tail to the last head")
-	assert.Equal(t, 6, strings.Count(string(IconSVG()), "<path"))
+	assert.Equal(t, 6, strings.Count(string(iconSVG()), "<path"))
 	assert.Equal(t, 6, strings.Count(Mark(), "<path"))
 }
 

@@ -63,6 +63,15 @@ func usesPower(v float64) bool {
 	return exponent < firstPlain || exponent > lastPlain
 }
 
+// behind is what follows a printed node, as far as a function key that needs no
+// parentheses around its argument must know.
+type behind uint8
+
+const (
+	loose behind = iota // nothing, a plus or a minus
+	tight               // a times, a division or an exponent, which could be drawn into the argument
+)
+
 // isBare tells whether a function key needs no parentheses around n: a name, a
 // number, π or a number of degrees, with nothing behind it that a reader could
 // draw into the argument.
@@ -78,7 +87,11 @@ func isBare(n Node) bool {
 	return false
 }
 
-// need is the grip that each operand of op must have to stand without
+// needNeg is the least grip that what is negated must have, as need tells it of
+// an operation: −(−a), −(a + b).
+const needNeg = gripNeg + 1
+
+// need is the least grip that each operand of op must have to stand without
 // parentheses: on the right more than the operation's own, so that a − (b − c)
 // and a/(b·c) keep theirs, and never a minus.
 func need(op Op) (left, right grip) {

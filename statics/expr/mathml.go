@@ -43,11 +43,10 @@ func mathGrip(n Node) grip {
 }
 
 // one is n as a single element.
-func (m mathPrinter) one(n Node) Markup { return row(m.cells(n, false)...) }
+func (m mathPrinter) one(n Node) Markup { return row(m.cells(n, loose)...) }
 
-// cells is n as the elements of a row. As in plain text, tight says that a
-// times or an exponent follows.
-func (m mathPrinter) cells(n Node, tight bool) []Markup {
+// cells is n as the elements of a row.
+func (m mathPrinter) cells(n Node, next behind) []Markup {
 	switch n := n.(type) {
 	case Num:
 		return mathNumber(n.Value)
@@ -61,56 +60,58 @@ func (m mathPrinter) cells(n Node, tight bool) []Markup {
 	case Sym:
 		return []Markup{mathSymbol(m.names.symbol(n.Name))}
 	case Neg:
-		return append([]Markup{leaf("mo", minus)}, m.operand(n.X, mathGrip(n.X) <= gripNeg, tight)...)
+		return append([]Markup{leaf("mo", minus)}, m.operand(n.X, needNeg, next)...)
 	case Bin:
-		return m.binary(n, tight)
+		return m.binary(n, next)
 	case Fn:
-		return m.function(n, tight)
+		return m.function(n, next)
 	}
 	panic("expr: unknown node")
 }
 
-func (m mathPrinter) operand(n Node, enclosed, tight bool) []Markup {
-	if !enclosed {
-		return m.cells(n, tight)
+// operand is n, in parentheses where it has less than the least grip.
+func (m mathPrinter) operand(n Node, least grip, next behind) []Markup {
+	if mathGrip(n) < least {
+		return m.enclosed(n)
 	}
-	return []Markup{fence("(", ")", m.cells(n, false))}
+	return m.cells(n, next)
 }
 
-func (m mathPrinter) binary(n Bin, tight bool) []Markup {
+func (m mathPrinter) enclosed(n Node) []Markup {
+	return []Markup{fence("(", ")", m.cells(n, loose))}
+}
+
+func (m mathPrinter) binary(n Bin, next behind) []Markup {
 	left, right := need(n.Op)
-	encloseL, encloseR := mathGrip(n.L) < left, mathGrip(n.R) < right
 	switch n.Op {
 	case OpDiv:
 		return []Markup{{Tag: "mfrac", Kids: []Markup{m.one(n.L), m.one(n.R)}}}
 	case OpPow:
-		base := row(m.operand(n.L, encloseL, false)...)
+		base := row(m.operand(n.L, left, loose)...)
 		return []Markup{{Tag: "msup", Kids: []Markup{base, m.one(n.R)}}}
 	}
-	sign := opSign(n.Op)
+	sign, then := opSign(n.Op), loose
 	if n.Op == OpMul {
-		sign = "⋅" // the operator U+22C5, which MathML spaces as a product
+		sign, then = "⋅", tight // the operator U+22C5, which MathML spaces as a product
 	}
-	cells := m.operand(n.L, encloseL, n.Op == OpMul)
-	cells = append(cells, leaf("mo", sign))
-	return append(cells, m.operand(n.R, encloseR, tight)...)
+	cells := append(m.operand(n.L, left, then), leaf("mo", sign))
+	return append(cells, m.operand(n.R, right, next)...)
 }
 
-func (m mathPrinter) function(n Fn, tight bool) []Markup {
+func (m mathPrinter) function(n Fn, next behind) []Markup {
 	switch n.Func {
 	case FnAbs:
-		return []Markup{fence("|", "|", m.cells(n.X, false))}
+		return []Markup{fence("|", "|", m.cells(n.X, loose))}
 	case FnSqrt:
-		return []Markup{{Tag: "msqrt", Kids: m.cells(n.X, false)}}
+		return []Markup{{Tag: "msqrt", Kids: m.cells(n.X, loose)}}
 	}
 	name, inverse := keyName(n.Func)
 	cells := []Markup{mathKey(name, inverse, modeName(n.Mode)), leaf("mo", applyFunction)}
-	enclosed := tight || inverse || !isBare(n.X)
-	if !enclosed {
-		space := Markup{Tag: "mspace", Attr: []Attr{{"width", "0.1667em"}}}
-		cells = append(cells, space)
+	if next == tight || inverse || !isBare(n.X) {
+		return append(cells, m.enclosed(n.X)...)
 	}
-	return append(cells, m.operand(n.X, enclosed, tight)...)
+	space := Markup{Tag: "mspace", Attr: []Attr{{"width", "0.1667em"}}}
+	return append(append(cells, space), m.cells(n.X, loose)...)
 }
 
 // mathKey is the name of a trigonometric key: sin, sin⁻¹, with its mode below.

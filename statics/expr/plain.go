@@ -24,7 +24,7 @@ import "strings"
 // They stand for mistakes, and are not for a learner's eyes.
 func Plain(n Node, names Naming) string {
 	p := plainPrinter{names: names}
-	p.write(n, false)
+	p.write(n, loose)
 	return p.String()
 }
 
@@ -33,8 +33,7 @@ type plainPrinter struct {
 	names Naming
 }
 
-// write writes n; tight says that a times, a division or an exponent follows.
-func (p *plainPrinter) write(n Node, tight bool) {
+func (p *plainPrinter) write(n Node, next behind) {
 	switch n := n.(type) {
 	case Num:
 		p.WriteString(FormatNumber(n.Value, treeDigits))
@@ -47,41 +46,48 @@ func (p *plainPrinter) write(n Node, tight bool) {
 		p.WriteString(p.names.symbol(n.Name).String())
 	case Neg:
 		p.WriteString(minus)
-		p.operand(n.X, gripOf(n.X) <= gripNeg, tight)
+		p.operand(n.X, needNeg, next)
 	case Bin:
-		p.binary(n, tight)
+		p.binary(n, next)
 	case Fn:
-		p.function(n, tight)
+		p.function(n, next)
 	default:
 		panic("expr: unknown node")
 	}
 }
 
-// operand writes n, in parentheses or not.
-func (p *plainPrinter) operand(n Node, enclosed, tight bool) {
-	if !enclosed {
-		p.write(n, tight)
+// operand writes n, in parentheses where it has less than the least grip.
+func (p *plainPrinter) operand(n Node, least grip, next behind) {
+	if gripOf(n) < least {
+		p.enclosed(n)
 		return
 	}
+	p.write(n, next)
+}
+
+func (p *plainPrinter) enclosed(n Node) {
 	p.WriteByte('(')
-	p.write(n, false)
+	p.write(n, loose)
 	p.WriteByte(')')
 }
 
-func (p *plainPrinter) binary(n Bin, tight bool) {
+func (p *plainPrinter) binary(n Bin, next behind) {
 	left, right := need(n.Op)
-	encloseL, encloseR := gripOf(n.L) < left, gripOf(n.R) < right
 	switch n.Op {
 	case OpAdd, OpSub:
-		p.operand(n.L, encloseL, false)
+		p.operand(n.L, left, loose)
 		p.WriteString(" " + opSign(n.Op) + " ")
-		p.operand(n.R, encloseR, tight)
+		p.operand(n.R, right, next)
 	case OpMul, OpDiv:
-		p.operand(n.L, encloseL || isQuotient(n.L), true)
+		if isQuotient(n.L) {
+			p.enclosed(n.L)
+		} else {
+			p.operand(n.L, left, tight)
+		}
 		p.WriteString(opSign(n.Op))
-		p.operand(n.R, encloseR, tight)
+		p.operand(n.R, right, next)
 	case OpPow:
-		p.operand(n.L, encloseL, true)
+		p.operand(n.L, left, tight)
 		switch n.R {
 		case Num{2}:
 			p.WriteString("²")
@@ -89,26 +95,30 @@ func (p *plainPrinter) binary(n Bin, tight bool) {
 			p.WriteString("³")
 		default:
 			p.WriteByte('^')
-			p.operand(n.R, encloseR, tight)
+			p.operand(n.R, right, next)
 		}
 	}
 }
 
-func (p *plainPrinter) function(n Fn, tight bool) {
+func (p *plainPrinter) function(n Fn, next behind) {
 	switch n.Func {
 	case FnAbs:
 		if holdsAbs(n.X) { // bars inside bars could pair up wrongly
 			p.WriteString("abs")
-			p.operand(n.X, true, false)
+			p.enclosed(n.X)
 			return
 		}
 		p.WriteByte('|')
-		p.write(n.X, false)
+		p.write(n.X, loose)
 		p.WriteByte('|')
 		return
 	case FnSqrt:
 		p.WriteString("√")
-		p.operand(n.X, tight || !isBare(n.X), tight)
+		if next == tight || !isBare(n.X) {
+			p.enclosed(n.X)
+			return
+		}
+		p.write(n.X, loose)
 		return
 	}
 	name, inverse := keyName(n.Func)
@@ -119,11 +129,12 @@ func (p *plainPrinter) function(n Fn, tight bool) {
 	if mode := modeName(n.Mode); mode != "" {
 		p.WriteString("_" + mode)
 	}
-	enclosed := tight || inverse || !isBare(n.X)
-	if !enclosed {
-		p.WriteByte(' ')
+	if next == tight || inverse || !isBare(n.X) {
+		p.enclosed(n.X)
+		return
 	}
-	p.operand(n.X, enclosed, tight)
+	p.WriteByte(' ')
+	p.write(n.X, loose)
 }
 
 func isQuotient(n Node) bool {

@@ -26,7 +26,7 @@ import "strings"
 //     power".
 func Speech(n Node, names Naming) string {
 	s := speaker{names: names}
-	s.say(n, true)
+	s.say(n, loose)
 	return s.String()
 }
 
@@ -52,8 +52,7 @@ func (s *speaker) words(words string) {
 // pause puts a comma before the next words, unless they are the first.
 func (s *speaker) pause() { s.comma = s.Len() > 0 }
 
-// say says n; loose says that at most a plus or a minus follows.
-func (s *speaker) say(n Node, loose bool) {
+func (s *speaker) say(n Node, next behind) {
 	switch n := n.(type) {
 	case Num:
 		s.number(n.Value)
@@ -70,11 +69,11 @@ func (s *speaker) say(n Node, loose bool) {
 			s.fraction(n.X.(Bin))
 			return
 		}
-		s.operand(n.X, speechGrip(n.X) <= gripNeg, loose)
+		s.operand(n.X, needNeg, next)
 	case Bin:
-		s.binary(n, loose)
+		s.binary(n, next)
 	case Fn:
-		s.function(n, loose)
+		s.function(n, next)
 	default:
 		panic("expr: unknown node")
 	}
@@ -98,99 +97,100 @@ func speechGrip(n Node) grip {
 	return gripOf(n)
 }
 
-func (s *speaker) operand(n Node, enclosed, loose bool) {
-	if enclosed {
+// operand says n, in parentheses where it has less than the least grip.
+func (s *speaker) operand(n Node, least grip, next behind) {
+	if speechGrip(n) < least {
 		s.pause()
 		s.between("open parenthesis", n, "close parenthesis")
 		return
 	}
-	s.say(n, loose)
+	s.say(n, next)
 }
 
 // between says n with a pause before and after, between two phrases.
 func (s *speaker) between(open string, n Node, shut string) {
 	s.words(open)
 	s.pause()
-	s.say(n, true)
+	s.say(n, loose)
 	s.pause()
 	s.words(shut)
 	s.pause()
 }
 
-func (s *speaker) binary(n Bin, loose bool) {
+func (s *speaker) binary(n Bin, next behind) {
 	left, right := need(n.Op)
-	encloseL, encloseR := speechGrip(n.L) < left, speechGrip(n.R) < right
 	switch n.Op {
 	case OpAdd, OpSub:
-		s.operand(n.L, encloseL, true)
+		s.operand(n.L, left, loose)
 		s.words(opWord(n.Op))
-		s.operand(n.R, encloseR, loose)
+		s.operand(n.R, right, next)
 	case OpMul:
-		s.factor(n.L, encloseL, false)
+		s.factor(n.L, left, tight)
 		s.words(opWord(n.Op))
-		s.factor(n.R, encloseR, loose)
+		s.factor(n.R, right, next)
 	case OpDiv:
-		if loose && s.fractions == 0 && isBare(n.L) && isBare(n.R) {
-			s.say(n.L, true)
+		if next == loose && s.fractions == 0 && isBare(n.L) && isBare(n.R) {
+			s.say(n.L, loose)
 			s.words("over")
-			s.say(n.R, true)
+			s.say(n.R, loose)
 			return
 		}
 		s.fraction(n)
 	case OpPow:
-		s.power(n, encloseL, loose)
+		s.power(n, next)
 	}
 }
 
 // factor says an operand that is multiplied or raised: a quotient there is
 // shut by its own words, not by parentheses.
-func (s *speaker) factor(n Node, enclosed, loose bool) {
+func (s *speaker) factor(n Node, least grip, next behind) {
 	if isQuotient(n) {
 		s.fraction(n.(Bin))
 		return
 	}
-	s.operand(n, enclosed, loose)
+	s.operand(n, least, next)
 }
 
 func (s *speaker) fraction(n Bin) {
 	s.fractions++
 	s.words("the fraction")
 	s.pause()
-	s.say(n.L, true)
+	s.say(n.L, loose)
 	s.pause()
 	s.words("over")
 	s.pause()
-	s.say(n.R, true)
+	s.say(n.R, loose)
 	s.pause()
 	s.words("end of fraction")
 	s.pause()
 	s.fractions--
 }
 
-func (s *speaker) power(n Bin, enclosed, loose bool) {
-	s.factor(n.L, enclosed, false)
+func (s *speaker) power(n Bin, next behind) {
+	base, _ := need(n.Op)
+	s.factor(n.L, base, tight)
 	switch {
 	case n.R == Num{2}:
 		s.words("squared")
 	case n.R == Num{3}:
 		s.words("cubed")
-	case loose && isBare(n.R):
+	case next == loose && isBare(n.R):
 		s.words("to the power")
-		s.say(n.R, true)
+		s.say(n.R, loose)
 	default:
 		s.between("to the power", n.R, "end of power")
 	}
 }
 
-func (s *speaker) function(n Fn, loose bool) {
+func (s *speaker) function(n Fn, next behind) {
 	name := functionWord(n.Func)
 	of := "the " + name
 	if mode := modeName(n.Mode); mode != "" {
 		of += " keyed in " + mode + "ians"
 	}
-	if loose && isBare(n.X) {
+	if next == loose && isBare(n.X) {
 		s.words(of + " of")
-		s.say(n.X, true)
+		s.say(n.X, loose)
 		return
 	}
 	s.between(of+" of", n.X, "end of "+strings.TrimPrefix(name, "square "))

@@ -14,8 +14,38 @@ import (
 // A power between a function and its argument belongs to the value, but for −1,
 // which turns the function round: sin² 30 is (sin 30)², sin^-1 0.5 is an angle.
 func (p *parser) call() expr.Node {
-	word := p.take()
-	inverse := false
+	word, inverse := p.function()
+	power := p.raised(word)
+	switch {
+	case power == nil && p.minusOne():
+		inverse = true
+		word.span = word.through(p.tokens[p.pos-1].span)
+	case power != nil && power.num.value == -1:
+		if inverse {
+			power.fail("function-power", "function", word.fn.name)
+		}
+		inverse = true
+		word.span = word.through(power.span)
+		power = nil
+	}
+	if inverse {
+		f := word.fn
+		if f.inverse == f.fn {
+			word.fail("function-power", "function", f.name)
+		}
+		word.fn = function{fn: f.inverse, inverse: f.inverse, name: f.name + "⁻¹"}
+	}
+	p.calls = append(p.calls, word)
+	n := expr.Node(expr.Fn{Func: word.fn.fn, X: p.argument(word)})
+	if power != nil {
+		n = expr.Pow(n, p.exponent(*power))
+	}
+	return n
+}
+
+// function reads the function's name, and whether "arc" turns it round.
+func (p *parser) function() (word token, inverse bool) {
+	word = p.take()
 	for word.kind == tInverse {
 		next := p.take()
 		if next.kind != tFunc && next.kind != tInverse {
@@ -25,26 +55,12 @@ func (p *parser) call() expr.Node {
 		next.span = word.through(next.span)
 		word = next
 	}
-	raised := p.raised(&word, &inverse)
-	f := word.fn
-	if inverse {
-		if f.inverse == f.fn {
-			word.fail("function-power", "function", f.name)
-		}
-		f = function{fn: f.inverse, inverse: f.inverse, name: f.name + "⁻¹"}
-		word.fn = f
-	}
-	p.calls = append(p.calls, word)
-	n := expr.Node(expr.Fn{Func: f.fn, X: p.argument(word)})
-	if raised != nil {
-		n = expr.Pow(n, p.exponent(*raised))
-	}
-	return n
+	return word, inverse
 }
 
-// raised reads what stands between a function and its argument.
-func (p *parser) raised(word *token, inverse *bool) *token {
-	from := p.pos
+// raised reads a power between a function and its argument, −1 or a whole number
+// from 1; nil where there is none.
+func (p *parser) raised(word token) *token {
 	t := p.peek()
 	switch {
 	case t.kind == tSuper:
@@ -56,40 +72,30 @@ func (p *parser) raised(word *token, inverse *bool) *token {
 			p.peek().fail("function-power", "function", word.fn.name)
 		}
 		t = token{kind: tSuper, span: t.through(p.tokens[p.pos-1].span), num: number{value: n}}
-	case t.is('-'):
-		// sin-1(0.5), as ⁻¹ comes out of a copy. Nobody means the sine of −1°
-		// times what follows.
-		n, ok := p.integer()
-		if next := p.peek(); ok && n == -1 && (next.kind == tOpen || next.kind == tNumber) {
-			word.span = word.through(p.tokens[p.pos-1].span)
-			*inverse = true
-			return nil
-		}
-		p.pos = from
-		return nil
-	case t.kind == tOpen: // sin(-1)(0.5)
-		n, ok := p.integer()
-		if ok && n == -1 && p.peek().kind == tOpen {
-			word.span = word.through(p.tokens[p.pos-1].span)
-			*inverse = true
-			return nil
-		}
-		p.pos = from
-		return nil
 	default:
 		return nil
 	}
-	if v := t.num.value; v == -1 {
-		if *inverse {
-			t.fail("function-power", "function", word.fn.name)
-		}
-		*inverse = true
-		word.span = word.through(t.span)
-		return nil
-	} else if v < 1 || v != math.Trunc(v) {
+	if v := t.num.value; v != -1 && (v < 1 || v != math.Trunc(v)) {
 		t.fail("function-power", "function", word.fn.name)
 	}
 	return &t
+}
+
+// minusOne reads the −1 of sin-1(0.5), as sin⁻¹ comes out of a copy, and of
+// sin(-1)(0.5): nobody means the sine of −1° times what follows.
+func (p *parser) minusOne() bool {
+	from := p.pos
+	bracket := p.peek().kind == tOpen
+	if !bracket && !p.peek().is('-') {
+		return false
+	}
+	n, ok := p.integer()
+	next := p.peek().kind
+	if ok && n == -1 && (next == tOpen || next == tNumber && !bracket) {
+		return true
+	}
+	p.pos = from
+	return false
 }
 
 // integer reads an exponent behind ^: 2, -1, (-1).

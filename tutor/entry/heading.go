@@ -2,7 +2,6 @@ package entry
 
 import (
 	"slices"
-	"strings"
 
 	"closingside/statics"
 )
@@ -55,15 +54,6 @@ func (p *headingParser) number() number {
 	return p.turn.num
 }
 
-// item is a word, a number or a sign of a direction.
-type item struct {
-	span
-	word  string // in the table's spelling; "" for a number
-	thing string // its name
-	num   number // an angle is in degrees, with its half-unit
-	angle bool   // a unit of angle was written
-}
-
 type headingParser struct {
 	*lexer
 	things Things
@@ -76,111 +66,6 @@ type headingParser struct {
 	bare  bool          // a sense is told, and not from what
 	open  bool          // above or below an axis, and not which end of it
 	base  statics.Angle // the direction of that thing
-}
-
-// scan cuts the text into items.
-func (p *headingParser) scan() {
-	x := p.lexer
-	for x.spaces(); x.pos < len(x.runes); x.spaces() {
-		from, r := x.pos, x.at(0)
-		switch {
-		case r == ',', r == '.' && !isDigit(x.at(1)):
-			x.pos++
-		case isDigit(r), r == '.', vulgar[r] != 0:
-			p.scanNumber(from)
-		case strings.ContainsRune("+-:/", r):
-			x.pos++
-			word := string(r)
-			if r == '/' {
-				word = ":"
-			}
-			p.items = append(p.items, item{span: x.spanFrom(from), word: word})
-		case p.scanThing(from):
-		case isLetter(r):
-			x.pos = x.letters(from)
-			p.scanWord(from, string(x.runes[from:x.pos]))
-		default:
-			span{from, from + 1}.fail("character", "what", string(x.source[from:from+1]))
-		}
-	}
-}
-
-// scanNumber takes a number and the unit of angle behind it.
-func (p *headingParser) scanNumber(from int) {
-	x := p.lexer
-	before := len(x.tokens)
-	n := x.number()
-	end := x.pos
-	if x.at(0) == 'E' || x.at(0) == 'e' || x.at(0) == 'W' { // N30E
-		p.items = append(p.items, item{span: x.spanFrom(from), num: n})
-		return
-	}
-	x.measure(n, from)
-	t := x.tokens[before].num
-	it := item{span: x.spanFrom(from), num: t, angle: len(x.tokens) > before+1}
-	x.spaces()
-	at := x.pos
-	word := string(x.runes[at:x.letters(at)])
-	if x.at(0) == '°' {
-		word = "°"
-	}
-	u, ok := statics.UnitBySymbol(word)
-	switch {
-	case it.angle || word == "" || !ok || headingWords[foldWord(word)] != "":
-		x.pos = max(end, it.to)
-	case u.Dim != statics.DimAngle:
-		span{at, at + len([]rune(word))}.fail("heading-unit", "unit", word)
-	default:
-		x.pos = at + len([]rune(word))
-		it.angle, it.span = true, x.spanFrom(from)
-		it.num.value *= u.Factor
-		it.num.half *= u.Factor
-	}
-	p.items = append(p.items, it)
-}
-
-// scanThing takes the name of a thing given. It stands behind "from" or
-// "toward" alone: elsewhere E is east even where a force is called so.
-func (p *headingParser) scanThing(from int) bool {
-	if last := len(p.items) - 1; last < 0 || p.items[last].word != "from" && p.items[last].word != "toward" {
-		return false
-	}
-	x := p.lexer
-	end := x.run(from)
-	name := strings.ReplaceAll(string(x.runes[from:end]), "_", "")
-	if _, ok := p.things[name]; !ok {
-		return false
-	}
-	x.pos = end
-	p.items = append(p.items, item{span: x.spanFrom(from), word: "thing", thing: name})
-	return true
-}
-
-// scanWord takes a word. "Counter" goes with the "clockwise" behind it.
-func (p *headingParser) scanWord(from int, typed string) {
-	low := foldWord(typed)
-	word, ok := headingWords[low]
-	at := span{from, p.lexer.pos}
-	if between, ok := halfway[low]; ok {
-		p.items = append(p.items, item{span: at, word: between[0]}, item{span: at, word: between[1]})
-		return
-	}
-	if !ok {
-		at.fail("heading-word", "name", typed)
-	}
-	last := len(p.items) - 1
-	switch {
-	case low == "axis" && last >= 0 && p.items[last].word == "-": // x-axis
-		p.items = p.items[:last]
-	case word == "":
-	case word == "cw" && last >= 0 && p.items[last].word == "counter":
-		p.items[last] = item{span: p.items[last].through(at), word: "ccw"}
-	case word == "cw" && last >= 1 && p.items[last].word == "-" && p.items[last-1].word == "counter":
-		p.items = p.items[:last]
-		p.items[last-1] = item{span: p.items[last-1].through(at), word: "ccw"}
-	default:
-		p.items = append(p.items, item{span: at, word: word})
-	}
 }
 
 // is reports whether the item i ahead is one of the words; with "0" for a
@@ -225,17 +110,8 @@ func (p *headingParser) heading() statics.Heading {
 	case p.is(0, "azimuth"):
 		p.pos++
 		return p.checked(statics.FromNorth(p.angle()))
-	case p.is(0, compass...) && p.is(1, "0"):
-		from := p.axisOf(compass...)
-		turn := p.angle()
-		return p.checked(statics.Toward(statics.Bearing, from, p.axisOf(compass...), turn))
-	case p.is(0, compass...) && (p.is(1, compass...) || p.is(1, "-") && p.is(2, compass...)):
-		from := p.axisOf(compass...)
-		p.accept("-")
-		return p.checked(statics.Toward(statics.Bearing, from, p.axisOf(compass...), 45*statics.Degree))
 	case p.is(0, compass...):
-		axis := p.axisOf(compass...)
-		return p.checked(statics.Toward(statics.Compass, axis, (axis+1)&3, 0))
+		return p.bearing()
 	case p.is(0, ways...):
 		return p.checked(statics.From(p.axisOf(ways...), 0, statics.CounterClockwise))
 	case p.is(0, "x", "y"), p.is(0, "+", "-") && p.is(1, "x", "y"):
@@ -243,66 +119,105 @@ func (p *headingParser) heading() statics.Heading {
 	case p.is(0, "0") && p.is(1, ":"):
 		return p.slope()
 	}
-	sense, turned := p.sense()
-	turn := p.angle()
-	if !turned {
-		sense, turned = p.sense()
+	return p.turned(p.rotation())
+}
+
+// bearing reads a direction that begins with a point of the compass: N 30° E,
+// north-east, N.
+func (p *headingParser) bearing() statics.Heading {
+	from := p.axisOf(compass...)
+	switch {
+	case p.is(0, "0"):
+		turn := p.angle()
+		return p.checked(statics.Toward(statics.Bearing, from, p.axisOf(compass...), turn))
+	case p.is(0, compass...), p.is(0, "-") && p.is(1, compass...):
+		p.accept("-")
+		return p.checked(statics.Toward(statics.Bearing, from, p.axisOf(compass...), 45*statics.Degree))
 	}
-	if !turned && p.is(0, ways...) {
+	return p.checked(statics.Toward(statics.Compass, from, (from+1)&3, 0))
+}
+
+// rotation is an angle, and the sense it is told in.
+type rotation struct {
+	turn  statics.Angle
+	sense statics.Sense
+	told  bool // the sense is
+}
+
+// rotation reads an angle with the sense before or behind it, if one stands there.
+func (p *headingParser) rotation() (r rotation) {
+	r.sense, r.told = p.sense()
+	r.turn = p.angle()
+	if !r.told {
+		r.sense, r.told = p.sense()
+	}
+	return r
+}
+
+// turned reads from where an angle is told, and to which side.
+func (p *headingParser) turned(r rotation) statics.Heading {
+	switch {
+	case !r.told && p.is(0, ways...): // 30° below −x
 		side := p.axisOf(ways...)
 		p.accept("of")
 		p.open = p.is(0, "x", "y")
-		return p.checked(statics.Toward(statics.Beside, p.axis(), side, turn))
-	}
-	if !turned && p.is(0, compass...) {
+		return p.checked(statics.Toward(statics.Beside, p.axis(), side, r.turn))
+	case !r.told && p.is(0, compass...): // 37° N of E
 		toward := p.axisOf(compass...)
 		if _, ok := p.accept("of"); !ok {
 			p.confused()
 		}
-		return p.checked(statics.Toward(statics.Compass, p.axisOf(compass...), toward, turn))
+		return p.checked(statics.Toward(statics.Compass, p.axisOf(compass...), toward, r.turn))
 	}
-	axis := statics.PlusX
-	p.bare = turned && !p.is(0, "from")
-	if _, ok := p.accept("from"); ok {
-		if p.is(0, "thing") {
-			return p.fromThing(turn, sense, turned)
-		}
-		axis = p.axis()
-		switch {
-		case turned:
-		case p.is(0, ways...):
-			return p.checked(statics.Toward(statics.Beside, axis, p.axisOf(ways...), turn))
-		default:
-			sense, turned = p.sense()
-		}
-		if !turned && turn != 0 && axis != statics.PlusX { // either side is as likely
-			p.items[0].through(p.items[p.pos-1].span).fail("heading-side")
-		}
+	if _, ok := p.accept("from"); !ok {
+		p.bare = r.told
+		return p.checked(statics.From(statics.PlusX, r.turn, r.sense))
 	}
-	return p.checked(statics.From(axis, turn, sense))
+	if p.is(0, "thing") {
+		return p.fromThing(r)
+	}
+	return p.fromAxis(r)
 }
 
-// fromThing reads from which thing the angle is told, and which way.
-func (p *headingParser) fromThing(turn statics.Angle, sense statics.Sense, turned bool) statics.Heading {
-	p.from = p.items[p.pos].thing
-	from := statics.Angle(p.things[p.from]) * statics.Degree
-	p.pos++
-	if !turned {
-		sense, turned = p.sense()
+// fromAxis reads the axis from which an angle is told, and the side or sense
+// behind it.
+func (p *headingParser) fromAxis(r rotation) statics.Heading {
+	axis := p.axis()
+	if !r.told {
+		if p.is(0, ways...) {
+			return p.checked(statics.Toward(statics.Beside, axis, p.axisOf(ways...), r.turn))
+		}
+		r.sense, r.told = p.sense()
 	}
-	if !turned && p.is(0, "toward") {
+	if !r.told && r.turn != 0 && axis != statics.PlusX { // either side is as likely
+		p.items[0].through(p.items[p.pos-1].span).fail("heading-side")
+	}
+	return p.checked(statics.From(axis, r.turn, r.sense))
+}
+
+// fromThing reads from which thing an angle is told, and which way.
+func (p *headingParser) fromThing(r rotation) statics.Heading {
+	p.from = p.items[p.pos].thing
+	p.base = p.thing()
+	if !r.told {
+		r.sense, r.told = p.sense()
+	}
+	if !r.told && p.is(0, "toward") {
 		p.pos++
 		if !p.is(0, "thing") {
 			p.confused()
 		}
-		to := statics.Angle(p.things[p.items[p.pos].thing]) * statics.Degree
-		p.pos++
-		if (to - from).Normalized() < 0 {
-			sense = statics.Clockwise
+		if (p.thing() - p.base).Normalized() < 0 {
+			r.sense = statics.Clockwise
 		}
 	}
-	p.base = from
-	return p.checked(statics.From(statics.PlusX, turn, sense))
+	return p.checked(statics.From(statics.PlusX, r.turn, r.sense))
+}
+
+// thing takes a thing given, and is its direction.
+func (p *headingParser) thing() statics.Angle {
+	p.pos++
+	return statics.Angle(p.things[p.items[p.pos-1].thing]) * statics.Degree
 }
 
 // slope reads a slope triangle: the vertical leg, the horizontal one, and the

@@ -9,8 +9,8 @@ type Size struct {
 	Text          float64
 }
 
-// DefaultText is the size of a figure's letters in pixels.
-const DefaultText = 15
+// defaultText is the size of a figure's letters in pixels.
+const defaultText = 15
 
 // Room around the ink in pixels, before and after it is drawn.
 const (
@@ -33,7 +33,7 @@ var stages = [...]struct {
 // nothing.
 func Layout(s Scene, size Size) Drawing {
 	if size.Text == 0 {
-		size.Text = DefaultText
+		size.Text = defaultText
 	}
 	if !(size.Width >= 120 && size.Height >= 100) {
 		panic("figure: no room for a figure")

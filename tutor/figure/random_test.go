@@ -77,7 +77,7 @@ func randomForces(r *rand.Rand, n int) []Force {
 func randomSize(r *rand.Rand) Size {
 	s := Size{Width: float64(320 + 10*r.IntN(30)), Height: float64(260 + 10*r.IntN(16))}
 	if r.IntN(8) == 0 {
-		s.Text = 1.5 * DefaultText
+		s.Text = 1.5 * defaultText
 	}
 	return s
 }

@@ -45,14 +45,14 @@ func (f Force) direction() string {
 		return text.Say("figure.slope", "run", f.Run.spoken(), "rise", f.Rise.spoken(), "way", way(f.Vec))
 	}
 	if f.Ref == 0 && f.Turn == 0 && f.Angle.Empty() {
-		return SpeakDirection(0, directionOf(f.Vec))
+		return speakDirection(0, directionOf(f.Vec))
 	}
-	return SpeakDirection(f.Ref, f.Turn)
+	return speakDirection(f.Ref, f.Turn)
 }
 
-// SpeakDirection puts a direction into words: turn, counter-clockwise, from
+// speakDirection puts a direction into words: turn, counter-clockwise, from
 // the direction ref. Angles are said to a hundredth of a degree.
-func SpeakDirection(ref, turn statics.Angle) string {
+func speakDirection(ref, turn statics.Angle) string {
 	axis, exact := quarter(ref)
 	degrees := turn.Degrees()
 	if math.Abs(degrees) >= 360 {

@@ -42,7 +42,7 @@ func TestSpeakDirection(t *testing.T) {
 		{30, 20, "20 degrees counter-clockwise from the direction 30 degrees counter-clockwise of the positive x axis, up and to the right"},
 	} {
 		t.Run(c.want, func(t *testing.T) {
-			assert.Equal(t, c.want, SpeakDirection(deg(c.ref), deg(c.turn)))
+			assert.Equal(t, c.want, speakDirection(deg(c.ref), deg(c.turn)))
 		})
 	}
 }

@@ -124,19 +124,3 @@ func Missing(keys ...string) []string {
 
 // Keys is every key, sorted.
 func Keys() []string { return slices.Sorted(maps.Keys(sentences)) }
-
-// Holes lists the names of the holes in the sentence under key, in the order
-// they stand, each once.
-func Holes(key string) []string {
-	var names []string
-	for s := sentences[key]; ; {
-		_, name, after, ok := cutHole(s)
-		if !ok {
-			return names
-		}
-		if !slices.Contains(names, name) {
-			names = append(names, name)
-		}
-		s = after
-	}
-}

@@ -41,11 +41,12 @@ func (p *learner) mishap(chain []step) mishap {
 	chain = p.behind(chain)
 	last := chain[len(chain)-1]
 	if last.quantity.Equation { // nothing is worked out in it
-		return mishap{slips: p.slip(last, last, nil, true)}
+		return mishap{slips: p.slip(last, last, last.route.Tree, anySlip)}
 	}
 	switch p.die.weighted([]float64{h.Slip, h.Two, h.Early, h.Noise}) {
 	case 0:
-		return mishap{slips: p.slip(p.somewhere(chain), last, nil, true)}
+		at := p.somewhere(chain)
+		return mishap{slips: p.slip(at, last, at.route.Tree, anySlip)}
 	case 1:
 		return mishap{slips: p.twoSlips(chain)}
 	case 2:
@@ -79,18 +80,16 @@ func (p *learner) somewhere(chain []step) step {
 	return one(p.die, chain)
 }
 
-// slip draws a slip at a step: a group by its rate, a row of it, and one of
-// the places where it can be made. after is a slip already made there; alone
-// lets in the rows too rare to come with another.
-func (p *learner) slip(s, last step, after *slip, alone bool) []slip {
-	tree := s.route.Tree
-	if after != nil && after.at == s.quantity && after.tree != nil {
-		tree = after.tree
-	}
+// anySlip lets in every row: a slip made alone may be one of the rare ones.
+func anySlip(string) bool { return true }
+
+// slip draws a slip at a step whose formula was written as tree: a group by its
+// rate, a row of it that may be drawn, and one of the places where it can be made.
+func (p *learner) slip(s, last step, tree expr.Node, may func(id string) bool) []slip {
 	byRow := map[string][]slip{}
 	var rows []string
 	add := func(x slip) {
-		if after != nil && x.id == after.id || !alone && tutor.RareSlip(x.id) || s.quantity.Equation && !p.writable(x.tree) {
+		if !may(x.id) || s.quantity.Equation && !p.writable(x.tree) {
 			return
 		}
 		if byRow[x.id] == nil {
@@ -171,15 +170,22 @@ func changedSymbol(right, other expr.Node) (name string, with expr.Node) {
 // twoSlips draws two different slips, at one step or at two.
 func (p *learner) twoSlips(chain []step) []slip {
 	last := chain[len(chain)-1]
-	first := p.slip(p.somewhere(chain), last, nil, false)
-	if len(first) == 0 {
+	common := func(id string) bool { return !tutor.RareSlip(id) } // a rare one comes alone
+	at := p.somewhere(chain)
+	slips := p.slip(at, last, at.route.Tree, common)
+	if len(slips) == 0 {
 		return nil
 	}
-	at := last
-	if first[0].written { // what is written last comes last
+	first := slips[0]
+	at = last
+	if first.written { // what is written last comes last
 		at = p.somewhere(chain)
 	}
-	return append(first, p.slip(at, last, &first[0], false)...)
+	tree := at.route.Tree
+	if first.at == at.quantity && first.tree != nil { // the second is made in what the first left
+		tree = first.tree
+	}
+	return append(slips, p.slip(at, last, tree, func(id string) bool { return common(id) && id != first.id })...)
 }
 
 // multiple tells whether n is a number times a given, such as 2·P, which is as
