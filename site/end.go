@@ -22,7 +22,7 @@ func (d *desk) end() html.Node {
 		html.El("h2", html.ID("done"), html.A("tabindex", "-1"), html.Text(text.Say("page.done"))),
 		d.onward(), d.suggestion(),
 		html.El("h3", html.Text(text.Say("page.end.found"))),
-		html.If(len(d.lesson.Ways) > 1, html.El("p", html.Text(d.wayTaken()))),
+		html.If(len(d.lesson.Ways) > 1 && d.begunAny(), html.El("p", html.Text(d.wayTaken()))),
 		d.beside(),
 		html.El("h3", html.Text(text.Say("page.end.met"))),
 		d.met())
@@ -40,6 +40,10 @@ func (d *desk) wayTaken() string {
 func (d *desk) begun(way tutor.Way) bool {
 	return slices.ContainsFunc(way.Steps, func(s tutor.Step) bool { return d.work.Found(s.Quantity) && !d.shared(s.Quantity) })
 }
+
+// begunAny tells whether anything but the answers tells a way: who works on
+// paper and enters those alone may have gone any.
+func (d *desk) begunAny() bool { return slices.ContainsFunc(d.lesson.Ways, d.begun) }
 
 // shared tells whether a quantity is on every way of the lesson.
 func (d *desk) shared(name string) bool {
@@ -177,7 +181,7 @@ func (d *desk) whatNext() (words string, action html.Node) {
 		return text.Say("page.end.alone"), again
 	}
 	for _, way := range d.lesson.Ways {
-		if len(d.lesson.Ways) == 1 || d.begun(way) || d.work.Settings.Method != tutor.AnyMethod {
+		if len(d.lesson.Ways) == 1 || d.begun(way) || !d.begunAny() || d.work.Settings.Method != tutor.AnyMethod {
 			continue
 		}
 		for _, s := range way.Steps {
