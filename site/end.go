@@ -60,14 +60,22 @@ func methodKey(m tutor.Method) string {
 }
 
 // beside is a table of what was entered beside the worked solution of the way
-// taken, each value with the formula it came by.
+// taken, each value with the formula it came by; of what was found alone where
+// the worked solution is not to be shown.
 func (d *desk) beside() html.Node {
+	solved := d.work.MaySolve()
 	parts := []html.Part{html.Class("beside"), html.El("thead", html.El("tr",
 		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.value"))),
 		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.yours"))),
-		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.worked")))))}
+		html.If(solved, html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.worked"))))))}
 	for _, s := range d.steps() {
 		q := s.Quantity
+		if !solved {
+			if d.work.Found(q.Name) {
+				parts = append(parts, html.El("tbody", html.El("tr", html.El("th", html.A("scope", "row"), d.lettered(q.Name)), html.El("td", d.prose(d.foundText(q))))))
+			}
+			continue
+		}
 		yours := text.Say("page.end.none")
 		if d.work.Found(q.Name) {
 			yours = d.foundText(q)
