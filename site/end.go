@@ -137,7 +137,7 @@ func (d *desk) met() html.Node {
 	for i := range d.lesson.Quantities {
 		name := d.lesson.Quantities[i].Name
 		if titles := d.slipsAt(name); len(titles) > 0 {
-			rows = append(rows, html.El("li", html.Text(text.Say("page.end.met.of", "symbol", d.symbol(name), "slips", strings.Join(titles, "; ")))))
+			rows = append(rows, html.El("li", d.prose(text.Say("page.end.met.of", "symbol", d.symbol(name), "slips", strings.Join(titles, "; ")))))
 		}
 	}
 	none := html.If(len(rows) == 0, html.El("p", html.Text(text.Say("page.end.met.none"))))
@@ -150,7 +150,7 @@ func (d *desk) met() html.Node {
 		}
 	}
 	return html.El("div", none, list,
-		html.If(len(hints) > 0, html.El("p", html.Text(text.Say("page.end.hints", "list", strings.Join(hints, ", "))))))
+		html.If(len(hints) > 0, html.El("p", d.prose(text.Say("page.end.hints", "list", strings.Join(hints, ", "))))))
 }
 
 // slipsAt are the titles of the slips named for a quantity, each once.
