@@ -20,6 +20,19 @@ func own(more ...string) []string {
 // code is that of the problem on the screen.
 func code() string { return here.current }
 
+// A choice that may be left open is a wish: nobody is told that it is "not given".
+func TestAWishIsNothingGiven(t *testing.T) {
+	ask("do", "start", "at", "1")
+	for kind, id := range map[string]string{"particle-equilibrium": "parts.0.find", "missing-force": "find.0.force"} {
+		page := ask("do", "form", "kind", kind, "at", "1")
+		_, field, found := strings.Cut(page, `<label for="`+kind+"."+id+`">`)
+		require.True(t, found, id)
+		field, _, _ = strings.Cut(field, "</select>")
+		assert.NotContains(t, field, text.Say("page.field.none"))
+		assert.NotContains(t, field, text.Say("page.field.optional", "label", ""))
+	}
+}
+
 func settings(t *testing.T) tutor.Settings {
 	t.Helper()
 	require.NotEmpty(t, code(), here.refused)
