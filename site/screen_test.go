@@ -81,3 +81,16 @@ func TestOwnProblemsOfEveryKind(t *testing.T) {
 		})
 	}
 }
+
+// Whoever hears the page finds the card of a quantity by its symbol: browsers
+// leave the letters of a formula out of the name of what unfolds.
+func TestACardIsCalledByItsSymbol(t *testing.T) {
+	ask("do", "start", "at", "1")
+	page := ask("do", "open", "problem", barge(), "at", "2")
+	for id, symbol := range map[string]string{"gamma": "gamma", "F1x": "P x", "R": "R"} {
+		_, card, found := strings.Cut(page, `id="card-`+id+`"`)
+		require.True(t, found)
+		head, _, _ := strings.Cut(card, "</summary>")
+		assert.Contains(t, head, `aria-label="`+symbol+`"`)
+	}
+}
