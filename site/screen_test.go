@@ -94,3 +94,20 @@ func TestACardIsCalledByItsSymbol(t *testing.T) {
 		assert.Contains(t, head, `aria-label="`+symbol+`"`)
 	}
 }
+
+// One goes on where one was last, and not with what was opened for the first
+// time last.
+func TestGoingOnIsWhereOneWasLast(t *testing.T) {
+	other := tutor.KindByName("components").BankProblems()[0]
+	ask("do", "start", "at", "1")
+	for _, code := range []string{barge(), other.Code(), barge()} {
+		ask("do", "open", "problem", code, "at", "2")
+	}
+	home := ask("do", "home", "at", "3")
+	_, going, found := strings.Cut(home, `id="going"`)
+	require.True(t, found)
+	going, _, _ = strings.Cut(going, "</section>")
+	assert.Contains(t, going, "Two tugs hold a barge")
+	assert.NotContains(t, going, other.Story)
+	assert.Contains(t, home, `id="kind-two-forces" open`)
+}
