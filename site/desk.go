@@ -194,7 +194,7 @@ func (d *desk) keys() html.Node {
 	for i := range d.lesson.Quantities {
 		o := &d.lesson.Quantities[i]
 		if o.Given || o.Unknown && equations || d.work.Found(o.Name) && !o.Equation {
-			add(d.symbol(o.Name), "", d.lettered(o.Name))
+			add(d.symbol(o.Name), "", html.El("span", d.lettered(o.Name))) // one part: a key lays its parts side by side
 		}
 	}
 	return html.El("div", parts...)

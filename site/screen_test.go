@@ -111,3 +111,13 @@ func TestGoingOnIsWhereOneWasLast(t *testing.T) {
 	assert.NotContains(t, going, other.Story)
 	assert.Contains(t, home, `id="kind-two-forces" open`)
 }
+
+// A key shows its symbol as one part: a flex container would take the letter and
+// what stands below the line for two, side by side.
+func TestAKeysSymbolIsOnePart(t *testing.T) {
+	ask("do", "start", "at", "1")
+	page := ask("do", "open", "problem", barge(), "at", "2")
+	_, keys, found := strings.Cut(page, `id="keys"`)
+	require.True(t, found)
+	assert.Contains(t, keys, "<span><i>θ</i><sub>P</sub></span></button>")
+}
