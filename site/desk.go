@@ -109,7 +109,8 @@ func (d *desk) card(q *tutor.Quantity) html.Node {
 	}
 	symbol := expr.Plain(expr.S(q.Name), d.lesson.Symbol)
 	state := d.state(q)
-	head := html.El("summary", html.El("math", html.FromMarkup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
+	head := html.El("summary", html.El("math", html.A("aria-label", expr.Speech(expr.S(q.Name), d.lesson.Symbol)), // else its letters are left out of the name
+		html.FromMarkup(expr.Math(expr.S(q.Name), d.lesson.Symbol))),
 		html.El("span", d.prose(d.lesson.Sentence(q, "what"))),
 		html.If(state == "found", html.El("span", html.Class(valueClass(q, d.foundText(q))), html.Text(d.foundText(q)))),
 		html.If(d.again(q), html.El("span", html.Class("again"), html.Text(text.Say("page.again.mark")))))
@@ -193,7 +194,7 @@ func (d *desk) keys() html.Node {
 	for i := range d.lesson.Quantities {
 		o := &d.lesson.Quantities[i]
 		if o.Given || o.Unknown && equations || d.work.Found(o.Name) && !o.Equation {
-			add(d.symbol(o.Name), "", d.lettered(o.Name))
+			add(d.symbol(o.Name), "", html.El("span", d.lettered(o.Name))) // one part: a key lays its parts side by side
 		}
 	}
 	return html.El("div", parts...)

@@ -22,7 +22,7 @@ func (d *desk) end() html.Node {
 		html.El("h2", html.ID("done"), html.A("tabindex", "-1"), html.Text(text.Say("page.done"))),
 		d.onward(), d.suggestion(),
 		html.El("h3", html.Text(text.Say("page.end.found"))),
-		html.If(len(d.lesson.Ways) > 1, html.El("p", html.Text(d.wayTaken()))),
+		html.If(len(d.lesson.Ways) > 1 && d.begunAny(), html.El("p", html.Text(d.wayTaken()))),
 		d.beside(),
 		html.El("h3", html.Text(text.Say("page.end.met"))),
 		d.met())
@@ -41,6 +41,10 @@ func (d *desk) begun(way tutor.Way) bool {
 	return slices.ContainsFunc(way.Steps, func(s tutor.Step) bool { return d.work.Found(s.Quantity) && !d.shared(s.Quantity) })
 }
 
+// begunAny tells whether anything but the answers tells a way: who works on
+// paper and enters those alone may have gone any.
+func (d *desk) begunAny() bool { return slices.ContainsFunc(d.lesson.Ways, d.begun) }
+
 // shared tells whether a quantity is on every way of the lesson.
 func (d *desk) shared(name string) bool {
 	return !slices.ContainsFunc(d.lesson.Ways, func(w tutor.Way) bool {
@@ -56,14 +60,22 @@ func methodKey(m tutor.Method) string {
 }
 
 // beside is a table of what was entered beside the worked solution of the way
-// taken, each value with the formula it came by.
+// taken, each value with the formula it came by; of what was found alone where
+// the worked solution is not to be shown.
 func (d *desk) beside() html.Node {
+	solved := d.work.MaySolve()
 	parts := []html.Part{html.Class("beside"), html.El("thead", html.El("tr",
 		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.value"))),
 		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.yours"))),
-		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.worked")))))}
+		html.If(solved, html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.worked"))))))}
 	for _, s := range d.steps() {
 		q := s.Quantity
+		if !solved {
+			if d.work.Found(q.Name) {
+				parts = append(parts, html.El("tbody", html.El("tr", html.El("th", html.A("scope", "row"), d.lettered(q.Name)), html.El("td", d.prose(d.foundText(q))))))
+			}
+			continue
+		}
 		yours := text.Say("page.end.none")
 		if d.work.Found(q.Name) {
 			yours = d.foundText(q)
@@ -125,7 +137,7 @@ func (d *desk) met() html.Node {
 	for i := range d.lesson.Quantities {
 		name := d.lesson.Quantities[i].Name
 		if titles := d.slipsAt(name); len(titles) > 0 {
-			rows = append(rows, html.El("li", html.Text(text.Say("page.end.met.of", "symbol", d.symbol(name), "slips", strings.Join(titles, "; ")))))
+			rows = append(rows, html.El("li", d.prose(text.Say("page.end.met.of", "symbol", d.symbol(name), "slips", strings.Join(titles, "; ")))))
 		}
 	}
 	none := html.If(len(rows) == 0, html.El("p", html.Text(text.Say("page.end.met.none"))))
@@ -138,7 +150,7 @@ func (d *desk) met() html.Node {
 		}
 	}
 	return html.El("div", none, list,
-		html.If(len(hints) > 0, html.El("p", html.Text(text.Say("page.end.hints", "list", strings.Join(hints, ", "))))))
+		html.If(len(hints) > 0, html.El("p", d.prose(text.Say("page.end.hints", "list", strings.Join(hints, ", "))))))
 }
 
 // slipsAt are the titles of the slips named for a quantity, each once.
@@ -177,7 +189,7 @@ func (d *desk) whatNext() (words string, action html.Node) {
 		return text.Say("page.end.alone"), again
 	}
 	for _, way := range d.lesson.Ways {
-		if len(d.lesson.Ways) == 1 || d.begun(way) || d.work.Settings.Method != tutor.AnyMethod {
+		if len(d.lesson.Ways) == 1 || d.begun(way) || !d.begunAny() || d.work.Settings.Method != tutor.AnyMethod {
 			continue
 		}
 		for _, s := range way.Steps {

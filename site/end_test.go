@@ -93,6 +93,17 @@ func TestTheEndClaimsNoWayForANumber(t *testing.T) {
 	}
 }
 
+// Who enters the answers alone may have gone any way: none is named, and there
+// is no other one to check by.
+func TestTheEndClaimsNoWayForAnswersAlone(t *testing.T) {
+	end := part(t, work(t, [2]string{"R", "682.6 N"}, [2]string{"theta", "88.2"}), "end")
+	assert.Contains(t, end, text.Say("page.end.found"))
+	for _, way := range []string{"method.triangle.by", "method.components.by"} {
+		assert.NotContains(t, end, text.Say(way))
+	}
+	assert.Contains(t, end, text.Say("page.end.open"))
+}
+
 func TestHelpIsSaidAtTheEnd(t *testing.T) {
 	work(t, byTriangle([2]string{"R", "682.6 N"}, [2]string{"alpha", "29.83"})...)
 	for range 2 {

@@ -86,12 +86,12 @@ func (s *session) field(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpe
 	name := fieldName(g.Key, i, spec.Key)
 	id := k.Name + "." + name
 	label := word(k, "field", spec.Key)
-	if spec.Optional {
+	if spec.Optional && spec.Is != tutor.ChoiceField { // a choice is a wish, and nothing given
 		label = text.Say("page.field.optional", "label", label)
 	}
 	spec.Example = example(k, g, i, spec)
 	input, why := s.faulty(name, id, []html.Part{html.ID(id), html.A("name", name)})
-	return []html.Part{html.El("label", html.A("for", id), html.Text(label)), control(spec, spec.Optional || i >= g.Min, s.draft.Get(name), input), why}
+	return []html.Part{html.El("label", html.A("for", id), html.Text(label)), control(k, spec, spec.Optional || i >= g.Min, s.draft.Get(name), input), why}
 }
 
 // example is what the kind's first problem has for the i-th thing of g, so that
@@ -107,9 +107,9 @@ func example(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpec) string {
 	return spec.Example
 }
 
-// control is the element a field is entered in; open tells that it may stay
-// empty.
-func control(spec tutor.FieldSpec, open bool, value string, parts []html.Part) html.Node {
+// control is the element a field of kind k is entered in; open tells that it may
+// stay empty, which a kind may have words for.
+func control(k *tutor.Kind, spec tutor.FieldSpec, open bool, value string, parts []html.Part) html.Node {
 	if spec.Is != tutor.ChoiceField {
 		return html.El("input", append(parts, html.A("value", value), html.A("placeholder", spec.Example),
 			html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false"))...)
@@ -122,6 +122,9 @@ func control(spec tutor.FieldSpec, open bool, value string, parts []html.Part) h
 		label := c
 		if c == "" {
 			label = text.Say("page.field.none")
+			if own := k.Name + ".none." + spec.Key; text.Has(own) {
+				label = text.Say(own)
+			}
 		}
 		option := []html.Part{html.A("value", c), html.Text(label)}
 		if c == value {

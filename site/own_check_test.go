@@ -20,6 +20,19 @@ func own(more ...string) []string {
 // code is that of the problem on the screen.
 func code() string { return here.current }
 
+// A choice that may be left open is a wish: nobody is told that it is "not given".
+func TestAWishIsNothingGiven(t *testing.T) {
+	ask("do", "start", "at", "1")
+	for kind, id := range map[string]string{"particle-equilibrium": "parts.0.find", "missing-force": "find.0.force"} {
+		page := ask("do", "form", "kind", kind, "at", "1")
+		_, field, found := strings.Cut(page, `<label for="`+kind+"."+id+`">`)
+		require.True(t, found, id)
+		field, _, _ = strings.Cut(field, "</select>")
+		assert.NotContains(t, field, text.Say("page.field.none"))
+		assert.NotContains(t, field, text.Say("page.field.optional", "label", ""))
+	}
+}
+
 func settings(t *testing.T) tutor.Settings {
 	t.Helper()
 	require.NotEmpty(t, code(), here.refused)
@@ -51,6 +64,11 @@ func TestHowAnswersAreCheckedIsChosenOnThePage(t *testing.T) {
 		refused := ask("do", "hint", "problem", code(), "quantity", "R", "at", "2")
 		assert.NotContains(t, refused, `class="hint"`, "a request made by hand gets none either")
 		assert.NotContains(t, ask("do", "solution", "problem", code(), "at", "2"), "<ol>")
+		ask("do", "enter", "problem", code(), "quantity", "R", "entry", "682.6 N", "at", "2")
+		end := part(t, ask("do", "enter", "problem", code(), "quantity", "theta", "entry", "63.17°", "at", "2"), "end")
+		assert.Contains(t, end, "682.6 N")
+		assert.NotContains(t, end, text.Say("page.end.worked"), "nor is it at the end")
+		assert.NotContains(t, end, "87.00°")
 		assert.Contains(t, ask("do", "enter", "problem", code(), "quantity", "theta", "entry", "63.2°", "at", "3"), `data-state="found"`)
 		assert.Contains(t, ask("do", "read", "problem", code(), "quantity", "theta", "entry", "63.2°", "at", "3"), "63.2° counter-clockwise from P")
 	})

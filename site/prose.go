@@ -1,6 +1,7 @@
 package site
 
 import (
+	"slices"
 	"sort"
 	"strings"
 	"unicode"
@@ -43,11 +44,14 @@ func (d *desk) prose(s string) html.Node {
 	return html.Group(append(parts, html.Text(s[from:]))...)
 }
 
-// lowered tells whether a symbol has letters below the line that can't be taken
-// for a word of a sentence.
+// lowered tells whether a symbol has letters below the line and can't be taken
+// for a word of a sentence, as a force A along an axis t can.
 func lowered(s expr.Symbol) bool {
-	return strings.ContainsFunc(s.Sub, func(r rune) bool { return strings.ContainsRune("xyuv", r) || unicode.IsUpper(r) })
+	return strings.ContainsFunc(s.Sub, unicode.IsLetter) && !slices.Contains(words, s.String())
 }
+
+// words are the words of two letters that begin a sentence.
+var words = strings.Fields("Ah Am An As At Be By Do Go Ha He Hi Ho If In Is It Me My No Of Oh On Or Ox So To Up Us We")
 
 // symbolAt is the name that s begins with, as a word of its own.
 func symbolAt(s string, names []string) string {

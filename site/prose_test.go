@@ -3,6 +3,7 @@ package site
 import (
 	"testing"
 
+	"closingside/statics/expr"
 	"closingside/tutor"
 
 	"github.com/stretchr/testify/assert"
@@ -27,4 +28,8 @@ func TestSymbolsInSentences(t *testing.T) {
 	l, err = tutor.OpenCode(tutor.KindByName("oblique-components").BankProblems()[0].Code())
 	require.NoError(t, err)
 	assert.Equal(t, "Is <i>P</i><sub>u</sub> longer than <i>P</i><sub>v</sub>?", string((&desk{lesson: l}).prose("Is Pu longer than Pv?").Render(nil)))
+	l, err = tutor.OpenCode(tutor.KindByName("oblique-components").BankProblems()[1].Code())
+	require.NoError(t, err)
+	assert.Equal(t, "Find <i>M</i><sub>a</sub> and <i>M</i><sub>b</sub> along a.", string((&desk{lesson: l}).prose("Find Ma and Mb along a.").Render(nil)))
+	assert.False(t, lowered(expr.Symbol{Letter: "A", Sub: "t"}), "At may begin a sentence")
 }

@@ -81,3 +81,43 @@ func TestOwnProblemsOfEveryKind(t *testing.T) {
 		})
 	}
 }
+
+// Whoever hears the page finds the card of a quantity by its symbol: browsers
+// leave the letters of a formula out of the name of what unfolds.
+func TestACardIsCalledByItsSymbol(t *testing.T) {
+	ask("do", "start", "at", "1")
+	page := ask("do", "open", "problem", barge(), "at", "2")
+	for id, symbol := range map[string]string{"gamma": "gamma", "F1x": "P x", "R": "R"} {
+		_, card, found := strings.Cut(page, `id="card-`+id+`"`)
+		require.True(t, found)
+		head, _, _ := strings.Cut(card, "</summary>")
+		assert.Contains(t, head, `aria-label="`+symbol+`"`)
+	}
+}
+
+// One goes on where one was last, and not with what was opened for the first
+// time last.
+func TestGoingOnIsWhereOneWasLast(t *testing.T) {
+	other := tutor.KindByName("components").BankProblems()[0]
+	ask("do", "start", "at", "1")
+	for _, code := range []string{barge(), other.Code(), barge()} {
+		ask("do", "open", "problem", code, "at", "2")
+	}
+	home := ask("do", "home", "at", "3")
+	_, going, found := strings.Cut(home, `id="going"`)
+	require.True(t, found)
+	going, _, _ = strings.Cut(going, "</section>")
+	assert.Contains(t, going, "Two tugs hold a barge")
+	assert.NotContains(t, going, other.Story)
+	assert.Contains(t, home, `id="kind-two-forces" open`)
+}
+
+// A key shows its symbol as one part: a flex container would take the letter and
+// what stands below the line for two, side by side.
+func TestAKeysSymbolIsOnePart(t *testing.T) {
+	ask("do", "start", "at", "1")
+	page := ask("do", "open", "problem", barge(), "at", "2")
+	_, keys, found := strings.Cut(page, `id="keys"`)
+	require.True(t, found)
+	assert.Contains(t, keys, "<span><i>θ</i><sub>P</sub></span></button>")
+}

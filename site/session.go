@@ -2,6 +2,7 @@ package site
 
 import (
 	"errors"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -13,7 +14,7 @@ import (
 // so far, and which of them is on the screen. It is built from the log alone.
 type session struct {
 	desks   map[string]*desk // by code
-	order   []string         // codes, in the order they were opened
+	order   []string         // codes, the one opened last at the end
 	current string           // code of the desk or set on the screen; "" is the home screen
 	sets    map[string]*setView
 	shelf   []string          // codes of the sets on the home screen
@@ -56,8 +57,8 @@ func (s *session) open(code string) bool {
 			return false
 		}
 		s.desks[code] = &desk{code: code, lesson: lesson, work: tutor.NewWork(lesson, lesson.Problem.Settings)}
-		s.order = append(s.order, code)
 	}
+	s.order = append(slices.DeleteFunc(s.order, func(c string) bool { return c == code }), code)
 	s.current, s.refused = code, ""
 	d := s.desks[code]
 	d.past = append(d.past, Form{{"do", "look"}})

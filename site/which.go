@@ -17,7 +17,7 @@ func (d *desk) which(q *tutor.Quantity, a *tutor.Attempt) html.Node {
 	parts := []html.Part{html.Class("which"), html.A("role", "group"), html.A("aria-label", text.Say("page.which"))}
 	for i, label := range options {
 		parts = append(parts, html.El("form", html.Hidden("do", "answer"), html.Hidden("problem", d.code), html.Hidden("quantity", q.Name),
-			html.Hidden("entry", a.Entry), html.Hidden("which", itoa(i+1)), button(label, "plain")))
+			html.Hidden("entry", a.Entry), html.Hidden("which", itoa(i+1)), html.El("button", html.Class("plain"), html.El("span", d.prose(label)))))
 	}
 	return html.El("div", parts...)
 }

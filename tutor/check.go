@@ -206,7 +206,7 @@ func (w *Work) judgeAffine(q *Quantity, r *Reply) {
 // notes lists what may be said of a right answer.
 func (w *Work) notes(q *Quantity, r entry.Reading) []string {
 	notes := w.caseNote(q)
-	if !r.UnitWritten && q.Dim == statics.DimForce {
+	if !r.UnitWritten && q.Dim != statics.DimAngle && q.Dim != statics.DimRatio {
 		notes = append(notes, "unit-missing")
 	}
 	if len(r.Halves) == 0 {

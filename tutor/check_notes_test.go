@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -26,5 +27,23 @@ func TestTheLastDigitIsOffOnlyWhereItIs(t *testing.T) {
 				assert.NotContains(t, r.Notes, "last-digit")
 			}
 		})
+	}
+}
+
+// The unit is missed of a length, too; of an angle, degrees go without saying.
+func TestTheUnitIsMissedOfWhateverHasOne(t *testing.T) {
+	l := bankLesson(t, &particleEquilibrium, 4) // a lamp between a cable and a spring
+	for _, r := range []struct {
+		quantity, entry string
+		missed          bool
+	}{
+		{"s2", "0.185", true},
+		{"s2", "0.185 m", false},
+		{"F1", "580.7", true},
+		{"gamma", "85", false},
+	} {
+		got := NewWork(l, DefaultSettings()).Enter(r.quantity, r.entry)
+		assert.Equal(t, Correct, got.Verdict, r.entry)
+		assert.Equal(t, r.missed, slices.Contains(got.Notes, "unit-missing"), r.entry)
 	}
 }

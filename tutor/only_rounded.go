@@ -132,7 +132,7 @@ func (w *Work) shortened(q *Quantity, r entry.Reading) *Rounded {
 		rounded := math.Abs(d.value/scale-truth) <= half*(1+1e-9) // not cut
 		typed := rounded && math.Abs(d.value/scale-r.Value) <= 1e-9*math.Abs(truth)
 		if typed || d.digits == d.keep-1 && q.apart(r.Value, q.True) <= half+w.Band(q).Half {
-			return &Rounded{What: w.Lesson.plain(q.Name), Digits: d.digits, Keep: d.keep, angle: d.angle}
+			return w.Settings.short(q, w.Lesson.plain(q.Name), d)
 		}
 	}
 	return nil

@@ -114,9 +114,20 @@ func (s *state) roundedItself(q int) []outcome {
 	var out []outcome
 	for _, d := range s.w.Settings.tooFew(quantity.Dim, quantity.True) {
 		out = append(out, outcome{value: d.value, ids: carriedIDs, at: quantity.Name, weight: d.weight, exact: true,
-			rounded: &Rounded{What: l.plain(quantity.Name), Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
+			rounded: s.w.Settings.short(quantity, l.plain(quantity.Name), d)})
 	}
 	return out
+}
+
+// short is q's own value kept to too few digits: to keep are those asked of q,
+// and more than were kept.
+func (s *Settings) short(q *Quantity, symbol string, d kept) *Rounded {
+	asked := s.asked(q)
+	keep := asked.Magnitude
+	if d.angle {
+		keep = asked.Angle
+	}
+	return &Rounded{What: symbol, Digits: d.digits, Keep: max(keep, d.digits+1), angle: d.angle, value: d.value}
 }
 
 // roundedIn lists, by formula, what q comes to when one value worked out in it,

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	_ "embed"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -109,8 +110,8 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 		what            string
 		digits, keep    int
 	}{
-		{"R to one digit", barge(t), DefaultSettings(), "R", "700 N", "R", 1, 4},
-		{"R to one digit, in kN", barge(t), DefaultSettings(), "R", "0.7 kN", "R", 1, 4},
+		{"R to one digit", barge(t), DefaultSettings(), "R", "700 N", "R", 1, 3},
+		{"R to one digit, in kN", barge(t), DefaultSettings(), "R", "0.7 kN", "R", 1, 3},
 		{"a whole degree", barge(t), DefaultSettings(), "beta", "63", "β", 0, 2},
 		{"a whole degree, three tens", barge(t), DefaultSettings(), "alpha", "30°", "α", 0, 2},
 		{"a half rounded up", small, DefaultSettings(), "Ry", "-8.3 N", "Ry", 2, 4},
@@ -125,5 +126,25 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false}, *got.Rounded)
 			assert.Contains(t, got.Feedback, r.what)
 		})
+	}
+}
+
+// Of a value that is itself written too short, as many digits are asked as its
+// field asks: of an answer those of an answer.
+func TestAValueWrittenShortIsAskedForAsItsFieldAsks(t *testing.T) {
+	src := concurrent("", force("F1", "2.6 kN", "3:4 up right"), force("F2", "1.9 kN", "5:12 up left"), force("F3", "3.1 kN", "25 deg below +x"))
+	for _, r := range []struct {
+		quantity, entry string
+		keep            int
+	}{
+		{"theta", "17 deg", 1}, // 17.37°
+		{"R", "3 kN", 3},       // 3.286 kN
+		{"F2y", "0.73 kN", 4},  // 0.7308 kN, found on the way
+	} {
+		w := NewWork(solvedBy(t, src), DefaultSettings())
+		got := w.Enter(r.quantity, r.entry)
+		require.Equal(t, EarlyRounding, got.Verdict, "%s %s: %+v", r.quantity, r.entry, got)
+		assert.Equal(t, r.keep, got.Rounded.Keep, r.quantity)
+		assert.Contains(t, w.Asked(w.Lesson.Quantity(r.quantity)), strconv.Itoa(r.keep))
 	}
 }

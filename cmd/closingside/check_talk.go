@@ -67,14 +67,18 @@ func (d *desk) answerWords(page *screen, line string) error {
 	return nil
 }
 
-// splitEntry splits "R 682.6 N" or "R = 682.6 N" into a name and the rest.
+// splitEntry splits "R 682.6 N", "R = 682.6 N" or "R: 682.6 N" into a name and
+// the rest.
 func splitEntry(line string) (name, entry string, ok bool) {
-	end := strings.IndexAny(line, " \t=")
+	end := strings.IndexAny(line, " \t=:")
 	if end <= 0 {
 		return "", "", false
 	}
 	entry = strings.TrimLeft(line[end:], " \t")
-	entry = strings.TrimSpace(strings.TrimPrefix(entry, "="))
+	if strings.HasPrefix(entry, "=") || strings.HasPrefix(entry, ":") {
+		entry = entry[1:]
+	}
+	entry = strings.TrimSpace(entry)
 	return line[:end], entry, entry != ""
 }
 

@@ -248,6 +248,14 @@ func TestCheckForPeople(t *testing.T) {
 	}, heads)
 }
 
+// A name may stand before its value as it does in a notebook.
+func TestANameIsToldFromItsValue(t *testing.T) {
+	for _, line := range []string{"R 682.6 N", "R=682.6 N", "R = 682.6 N", "R: 682.6 N", "R :682.6 N"} {
+		name, entry, ok := splitEntry(line)
+		assert.True(t, ok && name == "R" && entry == "682.6 N", "%q: %q %q", line, name, entry)
+	}
+}
+
 func TestLinesOfPeopleThatAreNoEntry(t *testing.T) {
 	for line, says := range map[string]string{
 		"hello":     "write a quantity and its value, such as “R 682.6 N”",

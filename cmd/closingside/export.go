@@ -10,7 +10,7 @@ import (
 // exportVerb writes problems for other places.
 type exportVerb struct {
 	File    string `arg:"" help:"The problem or set, a YAML or JSON file."`
-	As      string `required:"" enum:"markdown,qti" help:"markdown: the worked solutions, with figures as SVG files beside them. qti: a QTI 3 package for a learning platform."`
+	As      string `required:"" placeholder:"markdown|qti" enum:"markdown,qti" help:"markdown: the worked solutions, with figures as SVG files beside them. qti: a QTI 3 package for a learning platform."`
 	Student string `placeholder:"ID" help:"The variant of one student."`
 	Out     string `short:"o" placeholder:"FILE" help:"Where to write: a name ending in .md or .zip; beside the problem or set if not said."`
 	Force   bool   `help:"Replace files that are there already."`

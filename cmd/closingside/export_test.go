@@ -27,6 +27,13 @@ func TestExportMarkdown(t *testing.T) {
 	refused(t, said, status, "--out", ".md")
 }
 
+// Who says not what to export as is told what there is.
+func TestExportSaysWhatThereIs(t *testing.T) {
+	_, said, status := tell("", "export", problem("barge.yaml"))
+	assert.Equal(t, 2, status)
+	assert.Contains(t, said, "--as=markdown|qti")
+}
+
 func TestExportQTI(t *testing.T) {
 	dir, file := harbour(t, ownSet)
 	_, said, status := tell("", "export", file, "--as", "qti")

@@ -63,7 +63,10 @@ func (v generateVerb) Run(s streams) error {
 		return written(err)
 	}
 	page := newScreen(s.err)
-	if v.Out != "" {
+	switch {
+	case v.Separate:
+		page.paragraph(0, plain, v.Out+" is written: "+counted(len(all), "file")+".")
+	case v.Out != "":
 		page.paragraph(0, plain, v.Out+" is written.")
 	}
 	showFairness(page, newTally(all))

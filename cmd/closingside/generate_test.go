@@ -87,6 +87,7 @@ func TestGenerateSeparateFiles(t *testing.T) {
 	files, err := os.ReadDir(dir)
 	require.NoError(t, err)
 	require.Len(t, files, 2, "nothing half-written is left")
+	assert.Contains(t, strings.Join(strings.Fields(said), " "), "is written: 2 files.")
 	_, said, status = tell("", "generate", "--count", "2", "--separate", "--out", dir)
 	refused(t, said, status, dir, "--force")
 	_, said, status = tell("", "generate", "--count", "2", "--separate", "--force", "--out", dir)

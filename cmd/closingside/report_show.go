@@ -17,10 +17,13 @@ func showReport(page *screen, r *report.Report) {
 	c := r.Entries
 	title := count(len(r.Students), "student") + ", " + count(c.All(), "entry", "entries")
 	if r.From > 0 {
-		title += ", " + day(r.From) + " to " + day(r.To)
+		title += ", " + day(r.From)
+		if last := day(r.To); last != day(r.From) {
+			title += " to " + last
+		}
 	}
 	page.paragraph(0, bold, title)
-	page.paragraph(2, dim, fmt.Sprintf("Of the entries %d were right, %d right but for an earlier value, %d rounded too soon, %d a slip that was named, %d wrong with no slip named, %d could not be read.",
+	page.paragraph(2, dim, fmt.Sprintf("Entries: %d right, %d right but for an earlier value, %d rounded too soon, %d with a slip that was named, %d wrong with no slip named, %d that could not be read.",
 		c.Correct, c.Carried, c.Rounding, c.Slip, c.Unexplained, c.Unreadable))
 	showAgain(page, r)
 	showProblems(page, r)

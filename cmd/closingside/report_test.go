@@ -217,6 +217,13 @@ func TestReportRefuses(t *testing.T) {
 	refused(t, errs, status, filepath.Join(dir, "nothing"), "can't be opened")
 }
 
+// A class that worked on one day worked on that day, not from it to it.
+func TestReportOfOneDay(t *testing.T) {
+	out, errs, status := tell("", "report", writeFile(t, "kit.txt", "do=open&hash=&at=1793000000000\n"))
+	require.Zero(t, status, errs)
+	assert.Contains(t, out, "1 student, 0 entries, 2026-10-26\n")
+}
+
 func draws(n int) string {
 	var b strings.Builder
 	for i := range n {

@@ -57,7 +57,11 @@ func (v sheetVerb) Run(s streams) error {
 	if v.Key {
 		what = "key"
 	}
-	page.paragraph(0, plain, out+" is written: "+counted(len(copies), what)+", "+counted(set.Size(), "problem")+" each. Open it in a browser and print it.")
+	each := ""
+	if len(copies) > 1 {
+		each = " each"
+	}
+	page.paragraph(0, plain, out+" is written: "+counted(len(copies), what)+", "+counted(set.Size(), "problem")+each+". Open it in a browser and print it.")
 	if !v.Key && v.At == "" {
 		page.paragraph(0, plain, "No code to scan is on it: say where the page is published with --at.")
 	}

@@ -22,6 +22,7 @@ func TestSheetOfAProblemAndItsKey(t *testing.T) {
 
 	_, said, status = tell("", "sheet", file, "--key")
 	require.Zero(t, status, said)
+	assert.Contains(t, strings.Join(strings.Fields(said), " "), "1 key, 1 problem. Open")
 	page, err = os.ReadFile(filepath.Join(dir, "barge-key.html"))
 	require.NoError(t, err)
 	assert.Contains(t, string(page), "683 N")

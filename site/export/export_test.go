@@ -60,6 +60,27 @@ func TestMarkdownHoldsTheSolution(t *testing.T) {
 	assert.Contains(t, page, text.Say("common.safety"))
 }
 
+// A reason stands once above the steps that share it, and the lines of a tenth
+// step are code as those of the ninth are.
+func TestMarkdownListsSteps(t *testing.T) {
+	set := &tutor.Set{Title: "Pontoon", Version: "1", Settings: tutor.DefaultSettings()}
+	bank := tutor.KindByName("concurrent-forces").BankProblems()
+	set.Parts = []tutor.Part{{Problem: bank[len(bank)-1], Count: 1}} // five ropes
+	v, err := set.Variant("")
+	require.NoError(t, err)
+	files, err := Markdown("week", v)
+	require.NoError(t, err)
+	page := string(files[0].Content)
+	_, steps, found := strings.Cut(page, "\n### ")
+	require.True(t, found)
+	assert.Contains(t, steps, "\n10.     ", "code right behind its number")
+	assert.Equal(t, 1, strings.Count(steps, "A force times the cosine of its direction"))
+	tenth, _, _ := strings.Cut(steps[strings.Index(steps, "\n10. ")+1:], "\n\n")
+	for _, line := range strings.Split(tenth, "\n")[1:] {
+		assert.True(t, strings.HasPrefix(line, "        ="), "%q", line)
+	}
+}
+
 // wellFormed reads a document to its end.
 func wellFormed(doc []byte) error {
 	d := xml.NewDecoder(bytes.NewReader(doc))

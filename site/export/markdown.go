@@ -62,12 +62,27 @@ func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]
 		if err := draw(scenes[len(scenes)-1]); err != nil {
 			return nil, err
 		}
+		why := ""
 		for i, s := range way.Steps {
-			b.WriteString("\n" + itoa(i+1) + ". " + escape(s.Why) + "\n\n       " + strings.Join(chain(l, &s), "\n       ") + "\n")
+			b.WriteString("\n" + listed(i+1, s.Why, why, chain(l, &s)))
+			why = s.Why
 		}
 	}
 	b.WriteString("\n**" + text.Say("sheet.answers") + ":** " + escape(strings.Join(answers(l), ", ")) + "\n")
 	return files, nil
+}
+
+// listed is a step of a list: why, which is not said again where the step before
+// had the same reason, and its lines as code, which stands four columns in from
+// where the item's text begins.
+func listed(n int, why, before string, lines []string) string {
+	mark := itoa(n) + ". "
+	indent := strings.Repeat(" ", len(mark)+4)
+	code := strings.Join(lines, "\n"+indent) + "\n"
+	if why == before {
+		return mark + "    " + code
+	}
+	return mark + escape(why) + "\n\n" + indent + code
 }
 
 // chain is a step as lines of plain text: R = formula, = numbers, = value.

@@ -28,3 +28,15 @@ func TestTypingWhileWorkComesIn(t *testing.T) {
 		assert.Equal(t, "700", typed, id)
 	}
 }
+
+// A tap too many on Check is no second entry, for which more help would be
+// given; the same entry later is.
+func TestATapTooMany(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.eval(`(() => { const form = document.querySelector("#entry-gamma").form; form.elements.entry.value = "93"; form.requestSubmit(); form.requestSubmit(); })()`, nil)
+	p.await("it is judged", `document.querySelector("#card-gamma [data-verdict]")`)
+	p.eval(`take(() => 0).then(() => new Promise((done) => setTimeout(done, 600)))`, nil)
+	assert.Equal(t, 1, p.count("#card-gamma [data-verdict]"))
+	p.submit("gamma", "93")
+	p.await("it is judged again", `document.querySelectorAll("#card-gamma [data-verdict]").length === 2`)
+}

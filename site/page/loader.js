@@ -249,10 +249,15 @@ function serialise(form, submitter) {
 }
 
 let soon; // the live reading waits until the fingers rest
-document.addEventListener("submit", (event) => {
+let latest = { line: "", until: 0 }; // the entry sent last, and until when the same one is a tap too many
+document.addEventListener("submit", async (event) => {
   event.preventDefault();
   clearTimeout(soon);
-  send(stamp(serialise(event.target, event.submitter)), fieldValues());
+  const fields = serialise(event.target, event.submitter), line = `${fields}`;
+  if (event.target.dataset.live === undefined) return send(stamp(fields), fieldValues());
+  if (line === latest.line && Date.now() < latest.until) return;
+  const mine = latest = { line, until: Infinity };
+  try { await send(stamp(fields), fieldValues()); } finally { mine.until = Date.now() + 500; }
 });
 
 document.addEventListener("input", ({ target }) => {

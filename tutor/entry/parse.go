@@ -292,6 +292,8 @@ func (p *parser) misplaced(t token) {
 		before.fail("unfinished")
 	case t.kind == tUnit && p.pos == 0:
 		t.fail("unit-alone", "unit", t.typed)
+	case t.kind == tUnit && (before.kind == tFunc || before.kind == tOpen && p.pos > 1 && p.tokens[p.pos-2].kind == tFunc): // cos t
+		t.fail("unknown-name", "name", t.typed)
 	case t.kind == tUnit:
 		t.fail("unit-place", "unit", t.typed)
 	case t.kind == tClose && (p.depth == 0 || p.bars > 0 || !p.open()):

@@ -32,6 +32,8 @@ R: 682.6 [kN] → number 682600 ± 50 kN
 R: (340 + 610) (N) → expression 950 N | 340 + 610
 beta: 63.2 (°) → number 63.2 ± 0.05 deg
 R: (N) → error 2+1 unit-place
+R: 340 cos t → error 9+1 unknown-name
+R: 340 cos(t) → error 9+1 unknown-name
 R: 340 cos 25 = 308.1 N → number 308.1 ± 0.05 N
 R: √(340²) + 5 = 340 + 5 = 345 → number 345 ± 0.5
 beta: 88.2 - 25 = 63.2° → number 63.2 ± 0.05 deg

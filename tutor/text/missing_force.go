@@ -20,6 +20,7 @@ func init() {
 		"missing-force.item.find":      "What is wanted",
 		"missing-force.more.find":      "The smallest force that will do",
 		"missing-force.field.force":    "Which force",
+		"missing-force.none.force":     "the one that fits",
 
 		"missing-force.given.missing.name":                  "{name}: the missing force",
 		"missing-force.given.missing.name.magnitude":        "{name} = {magnitude}, direction to be found",

@@ -33,6 +33,7 @@ func init() {
 		atRest + "field.stiffness": "Stiffness of a spring",
 		atRest + "field.stretch":   "Stretch of a spring",
 		atRest + "field.find":      "Wanted besides its force",
+		atRest + "none.find":       "nothing more",
 		atRest + "field.g":         "Acceleration of gravity",
 
 		atRest + "field.compression": "Compression of a spring",
