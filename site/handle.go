@@ -89,26 +89,45 @@ func (d *desk) answer(f Form) html.Nodes {
 	defer func() { d.answering = false }()
 	before := d.states()
 	reply, judged := d.take(f)
-	said, focus := "", ""
-	var parts html.Nodes
-	changed := map[string]bool{f.Get("quantity"): true, d.open: true}
-	after := d.states()
+	parts := d.changedCards(before, f.Get("quantity"))
+	said, focus := d.heard(f, &reply, judged)
+	parts = append(parts, d.figure(), d.next(), d.end(), d.solution(), d.tools(), d.keys(), say(said, focus))
+	if f.Get("do") == "sketch" {
+		reply, judged = d.asked.outcome()
+	}
+	if judged {
+		parts = append(parts, outcome(d, reply))
+	}
+	if do := f.Get("do"); do == "enter" || do == "undo" {
+		parts = append(parts, d.judgedAnew()...)
+	}
+	return parts
+}
+
+// changedCards are the cards of what a request was about, of what is open, and of
+// what stands otherwise than before.
+func (d *desk) changedCards(before map[string]string, quantity string) (cards html.Nodes) {
+	changed := map[string]bool{quantity: true, d.open: true}
 	for _, name := range d.work.Changed() {
 		changed[name] = true
 	}
-	for name, state := range after {
-		if before[name] != state {
-			changed[name] = true
-		}
+	for name, state := range d.states() {
+		changed[name] = changed[name] || before[name] != state
 	}
 	for i := range d.lesson.Quantities {
 		if q := &d.lesson.Quantities[i]; changed[q.Name] && d.offered(q) {
-			parts = append(parts, d.card(q))
+			cards = append(cards, d.card(q))
 		}
 	}
+	return cards
+}
+
+// heard is what a screen reader says of a request that was taken, and the id of
+// what is in use then; "" where that stays as it is.
+func (d *desk) heard(f Form, reply *replied, judged bool) (said, focus string) {
 	switch f.Get("do") {
 	case "enter":
-		said = join(d.lesson.Heading(&reply)+". "+reply.Feedback, d.judgedAgain())
+		said = join(d.lesson.Heading(reply)+". "+reply.Feedback, d.judgedAgain())
 		if judged && d.work.Found(reply.Quantity) {
 			focus = "done"
 			if next := d.lesson.Quantity(d.work.Next()); next != nil {
@@ -134,22 +153,11 @@ func (d *desk) answer(f Form) html.Nodes {
 	case "sketch":
 		said, focus = d.sketchHeard(f)
 	case "solution":
-		if !d.solved {
-			break
+		if d.solved {
+			said, focus = text.Say("page.solved"), "solved"
 		}
-		said, focus = text.Say("page.solved"), "solved"
 	}
-	parts = append(parts, d.figure(), d.next(), d.end(), d.solution(), d.tools(), d.keys(), say(said, focus))
-	if f.Get("do") == "sketch" {
-		reply, judged = d.asked.outcome()
-	}
-	if judged {
-		parts = append(parts, outcome(d, reply))
-	}
-	if do := f.Get("do"); do == "enter" || do == "undo" {
-		parts = append(parts, d.judgedAnew()...)
-	}
-	return parts
+	return said, focus
 }
 
 // judgedAnew is what the log keeps of entries that another one gave another verdict.
