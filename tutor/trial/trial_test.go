@@ -55,7 +55,7 @@ const twoFirst = 0.84
 // They lie a little under what was measured; the golden file of the command
 // holds the rates themselves.
 func TestFloors(t *testing.T) {
-	r := run(t, DefaultHabits(), Options{Seed: 11, Learners: 120})
+	r := run(t, DefaultHabits(), Options{Seed: 11, Learners: 480}) // some hundred of two slips
 	rate := func(name string, of func(Row) int) float64 {
 		row := r.Row(name)
 		require.GreaterOrEqual(t, row.Met, 5, name)
