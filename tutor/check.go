@@ -89,7 +89,7 @@ func (w *Work) right(q *Quantity, r entry.Reading) bool {
 	if !exact && (w.followsEquations(q, r.Value, half) || w.inUnit(band, q, r).Holds(q, r.Value)) {
 		return true
 	}
-	return q.apart(r.Value, q.True) <= max(w.limit(q), band.Half) && w.follows(q, r.Value, half) >= 0
+	return q.apart(r.Value, q.True) <= max(w.limit(q), band.Half) && w.follows(q, r.Value, half) != nil
 }
 
 // unrounded tells whether an entry is an expression of givens and whole
@@ -151,33 +151,6 @@ func (w *Work) stated(v float64) bool {
 		}
 	}
 	return false
-}
-
-// follows is the route that gives v from accepted entries, as typed or as they
-// were held, to within the given half-width and the rounding on that route; −1
-// where none does.
-func (w *Work) follows(q *Quantity, v, half float64) int {
-	routes := w.Lesson.ready().of[w.Lesson.index[q.Name]].routes
-	for j, route := range q.Routes {
-		entered, accepted := false, true
-		routes[j].reads.each(func(i int) {
-			if name := w.Lesson.Quantities[i].Name; w.Standing(name) != nil {
-				entered = true
-				accepted = accepted && w.Found(name)
-			}
-		})
-		if !entered || !accepted {
-			continue
-		}
-		sway := half + w.sway(q, j, w.own, w.entries(q, w.asHeld))
-		if !w.byInverseSine(q, j) {
-			sway = min(sway, max(half, w.limit(q)))
-		}
-		if q.apart(v, expr.Eval(route.Tree, w.own)) <= sway {
-			return j
-		}
-	}
-	return -1
 }
 
 // judgeAffine judges an entry in terms of a direction, such as 118° − θ: right

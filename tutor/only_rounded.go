@@ -36,18 +36,11 @@ func (w *Work) coarseEntry(q *Quantity, r entry.Reading) *Rounded {
 	if w.unrounded(r) {
 		half = exactly * math.Abs(r.Value)
 	}
-	j := w.follows(q, r.Value, half)
-	if j < 0 {
+	l := w.follows(q, r.Value, half)
+	if l == nil {
 		return nil
 	}
-	var most *Quantity
-	worst := 0.0
-	for _, name := range expr.Symbols(q.Routes[j].Tree) {
-		off, ok := w.entered(w.Lesson.Quantity(name))
-		if by := off * math.Abs(expr.Partial(q.Routes[j].Tree, w.own, name)); ok && by > worst {
-			worst, most = by, w.Lesson.Quantity(name)
-		}
-	}
+	most := w.coarsest(l)
 	if most == nil {
 		return nil
 	}
