@@ -18,8 +18,8 @@ func (w *Work) explain(q *Quantity, r *Reply) {
 // explainAs gives the verdict that the weighed explanations of a wrong value
 // add up to.
 func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
-	if c.carried != nil && w.exchangedAgain(q, c) {
-		c = c.withoutCarried()
+	if c.carried != nil && w.madeOfBoth(q, c) {
+		c = c.notCarried()
 	}
 	r.Slips, r.Unexplained = c.slips, c.unexplained
 	rounded := func(o *Rounded, unexplained float64) {
@@ -67,22 +67,28 @@ func (c *weighed) onlyTooSoon() bool {
 	return c.roundedShare >= sureOfRounding || c.roundedShare >= halfSure && unknown <= littleUnknown
 }
 
-// exchangedAgain tells whether a value that may be carried from the other force's
-// is that force's own: two values exchanged, not one gone on from.
-func (w *Work) exchangedAgain(q *Quantity, c weighed) bool {
-	other := w.Standing(q.Twin)
-	swap := []string{"other-force"}
-	return other != nil && c.carried.from == q.Twin && len(other.Slips) > 0 && share(other.Slips[0].IDs, swap) && len(c.slips) > 0 && share(c.slips[0].IDs, swap)
+// ofBoth are the slips that, made for a quantity and for its twin, come to what
+// would follow for the one from the other: the two exchanged, or both taken for
+// sides of a right triangle.
+var ofBoth = []string{"other-force", "right-triangle-assumed"}
+
+// madeOfBoth tells whether a value that may be carried from the twin's holds the
+// slip that the twin was told: one slip twice, not one gone on from.
+func (w *Work) madeOfBoth(q *Quantity, c weighed) bool {
+	twin := w.Standing(q.Twin)
+	if twin == nil || c.carried.from != q.Twin || len(twin.Slips) == 0 || len(c.slips) == 0 {
+		return false
+	}
+	return slices.ContainsFunc(ofBoth, func(id string) bool {
+		return slices.Contains(twin.Slips[0].IDs, id) && slices.Contains(c.slips[0].IDs, id)
+	})
 }
 
-// withoutCarried is c where nothing can have been carried.
-func (c weighed) withoutCarried() weighed {
-	rest := 1 - c.carriedShare
+// notCarried is c where what looks carried is the likeliest slip.
+func (c weighed) notCarried() weighed {
 	c.slips = slices.Clone(c.slips)
-	for i := range c.slips {
-		c.slips[i].Probability /= rest
-	}
-	c.unexplained, c.roundedShare = (c.unexplained-c.carriedShare)/rest, c.roundedShare/rest
+	c.slips[0].Probability += c.carriedShare
+	c.unexplained -= c.carriedShare
 	c.carried, c.carriedShare = nil, 0
 	return c
 }
