@@ -113,7 +113,10 @@ func (w *Work) unrounded(r entry.Reading) bool {
 // radians or gradians by mistake among them. One that a value on the way rounds
 // to is that value.
 func (w *Work) statedAs(r entry.Reading, l entry.Literal) bool {
-	if w.roundsOne(l) {
+	switch {
+	case w.side(l.Value):
+		return true
+	case w.roundsOne(l):
 		return false
 	}
 	if w.stated(l.Value) {
@@ -136,11 +139,29 @@ func (w *Work) roundsOne(l entry.Literal) bool {
 	return false
 }
 
+// side tells whether v is a side of a slope triangle that gives a direction.
+func (w *Work) side(v float64) bool {
+	return w.heading(func(h statics.Heading) bool {
+		return h.Form == statics.Slope && (v == h.Rise || v == h.Run || v == math.Hypot(h.Rise, h.Run))
+	})
+}
+
+// heading tells whether a direction of the statement is such.
+func (w *Work) heading(such func(statics.Heading) bool) bool {
+	return slices.ContainsFunc(w.Lesson.Problem.Items, func(it Item) bool {
+		return slices.ContainsFunc(it.Fields, func(f Field) bool { return such(f.Heading) })
+	})
+}
+
 // stated tells whether v is a number of the statement, one miscopied from it,
 // the true value of a quantity, or a whole number that a formula holds.
 func (w *Work) stated(v float64) bool {
 	switch v {
 	case 1, 2, 90, 180, 270, 360:
+		return true
+	}
+	turned := func(h statics.Heading) bool { return math.Abs(degrees(h.Turn)) == v }
+	if w.side(v) || v != 0 && w.heading(turned) {
 		return true
 	}
 	for i := range w.Lesson.Quantities {

@@ -211,3 +211,13 @@ func TestTheQuestionAboutASupplementFitsEitherLaw(t *testing.T) {
 	assert.NotContains(t, r.Feedback, "cosine")
 	assert.Equal(t, "obtuse-assumed", r.Slips[0].Told())
 }
+
+// A direction that is what the inverse tangent shows, and not the true one, is
+// asked about by its quadrant: there is no arrow to look at where the components
+// are given.
+func TestAPrincipalValueIsAskedAboutByItsQuadrant(t *testing.T) {
+	w := NewWork(solvedBy(t, byParts("", "F", "-310 N", "545 N")), DefaultSettings())
+	r := w.Enter("theta", "-60.4")
+	require.Equal(t, SlipFound, r.Verdict)
+	assert.Contains(t, r.Feedback, "in which quadrant does the arrow lie?")
+}

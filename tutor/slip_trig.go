@@ -87,7 +87,7 @@ var trigSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "quadrant-missed", Prior: 3, Rule: func(_ *context, n expr.Node) []expr.Node { // the principal value, by definition
+	{ID: "quadrant-missed", Prior: 5, Rule: func(_ *context, n expr.Node) []expr.Node { // the principal value, by definition
 		l, r, ok := bin(n, expr.OpAdd)
 		if ok && isDegrees(l, 180) && isArctangent(r) {
 			return one(r)

@@ -42,6 +42,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	pitched := atRest("", heldBy("T1 cable", "direction: 52 deg above -x"), heldBy("T2 cable", "direction: 3:4 up right"), heldBy("W weight", "force: 750 lb"))
 	split := oblique("", force("P", "590 lb", "86 deg"), axis("u", "50 deg"), axis("v", "122 deg"))
 	sprung := atRest("", heldBy("T cable", "direction: 35 deg above -x"), heldBy("S spring", "direction: 50 deg above +x", "stiffness: 4 kN/m"), heldBy("W weight", "force: 900 N"))
+	downhill := oneForce("", "G", "6.5 kN", "3:4 down left")
 	leaned := oblique("", force("M", "6.4 kN", "52 deg"), axis("a", "0 deg"), axis("b", "75 deg"))
 	boomed := oblique("", force("P", "450 N", "70 deg"), axis("u", "36 deg"), axis("v", "112 deg"))
 	rows := []struct {
@@ -76,6 +77,9 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"a part along x in the sum along y", leftward, "F1y 250; F2y 259.8; F3y -136.8; F1x -433.0; Ry -310.0", SlipFound, "part-in-other-sum"},
 		{"a side with an angle not opposite it", lashed, "F1 938.6", SlipFound, "other-force"},
 		{"both sides with the other's angle or the third", lashed, "F1 954.0", SlipFound, "other-force"},
+		{"a leg over the other leg, written out", downhill, "Fx -6.5*3/4", SlipFound, "tangent-taken"},
+		{"the same, and the sign lost", downhill, "Fx 6.5*3/4", SlipFound, "tangent-taken"},
+		{"legs exchanged, written out", downhill, "Fx -6.5*3/5", SlipFound, "slope-inverted"},
 		{"both components by a right triangle", leaned, "Fu 3.94; Fv 5.04", SlipFound, "right-triangle-assumed"},
 		{"all sines kept to one digit, one of them 1", boomed, "Fu 315.0", EarlyRounding, "sin α, sin γ"},
 		{"a component with an angle not opposite it", crossing, "Fu 776.8", SlipFound, "other-force"},
