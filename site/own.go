@@ -33,11 +33,13 @@ func (s *session) ownForm(k *tutor.Kind) html.Node {
 			continue
 		}
 		more := []html.Part{html.El("summary", html.Text(word(k, "more", g.Key, "n", "")))}
+		open := false
 		for i := g.Min; i < g.Max; i++ {
 			more = append(more, s.item(k, g, i))
-			if s.written(g, i) {
-				more = append(more, html.Flag("open"))
-			}
+			open = open || s.written(g, i)
+		}
+		if open {
+			more = append(more, html.Flag("open"))
 		}
 		fields = append(fields, html.El("details", more...))
 	}

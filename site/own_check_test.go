@@ -99,3 +99,14 @@ func TestHowAnswersAreCheckedIsChosenOnThePage(t *testing.T) {
 		assert.Contains(t, wrong, `value="solution"`)
 	})
 }
+
+// A draft of several things beyond the least number, refused, is shown again.
+func TestADraftOfManyThingsIsShownAgain(t *testing.T) {
+	ask("do", "start", "at", "1")
+	form := []string{"do", "own", "kind", "concurrent-forces", "at", "1"}
+	for i, d := range []string{"25 deg", "118 deg", "200 deg", "300 deg", "sideways"} {
+		n := "forces." + itoa(i) + "."
+		form = append(form, n+"name", "F"+itoa(i+1), n+"magnitude", "100 N", n+"direction", d)
+	}
+	assert.Contains(t, ask(form...), `value="sideways"`)
+}
