@@ -51,7 +51,7 @@ func (s *session) act(f Form, log string) html.Nodes {
 
 // start replays the log and shows where it ends, or the problem of the address.
 func (s *session) start(f Form, log string) html.Nodes {
-	*s = session{desks: map[string]*desk{}}
+	*s = session{}
 	var lines []Form
 	for line := range strings.SplitSeq(log, "\n") {
 		if line != "" {

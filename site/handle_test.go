@@ -117,6 +117,12 @@ func TestHostileRequests(t *testing.T) {
 	}
 }
 
+// An engine that was never started takes a request all the same.
+func TestARequestBeforeTheStart(t *testing.T) {
+	f := ReadForm(line("do", "enter", "problem", barge(), "quantity", "R", "entry", "682.6 N"))
+	assert.Contains(t, string(new(session).handle(f, "").Render(nil)), "682.6 N")
+}
+
 func FuzzHandle(f *testing.F) {
 	f.Add("do=start\ndo=open&problem=x")
 	f.Add(line("do", "enter", "problem", barge(), "quantity", "R", "entry", "682.6 N"))

@@ -30,7 +30,7 @@ type Opened struct {
 // works seen may be kept: what checks of them need is given up (see
 // tutor.Work.Forget).
 func Retrace(log []Form, see func(Trace)) []Opened {
-	s := session{desks: map[string]*desk{}}
+	s := session{}
 	s.learn(log)
 	s.deals = nil // which problems are a student's is not for the student's file to say
 	for _, f := range log {

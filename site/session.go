@@ -56,6 +56,9 @@ func (s *session) open(code string) bool {
 			s.current = ""
 			return false
 		}
+		if s.desks == nil {
+			s.desks = map[string]*desk{}
+		}
 		s.desks[code] = &desk{code: code, lesson: lesson, work: tutor.NewWork(lesson, lesson.Problem.Settings)}
 	}
 	s.order = append(slices.DeleteFunc(s.order, func(c string) bool { return c == code }), code)
