@@ -92,7 +92,7 @@ fuzz: ## every fuzz target for FUZZTIME each; HOSTILE texts thrown together for 
 	go test -count=1 -timeout 3h ./site -run HostileSessions -hostile $(HOSTILE_REQUESTS)
 	@for pkg in $$(go list ./...); do \
 		for f in $$(go test -list '^Fuzz' $$pkg | grep '^Fuzz' || true); do \
-			echo "$$pkg $$f"; go test -run '^$$' -fuzz "^$$f\$$" -fuzztime $(FUZZTIME) $$pkg; done; done
+			echo "$$pkg $$f"; go test -run '^$$' -fuzz "^$$f\$$" -fuzztime $(FUZZTIME) -fuzzminimizetime 1s $$pkg; done; done
 
 clean: ## remove what was built
 	rm -rf build testdata/npm/node_modules
