@@ -36,7 +36,7 @@ func (d *desk) figure() html.Node {
 		return d.sketch()
 	}
 	parts := []html.Part{html.ID("figure"), html.Class("fig pin")}
-	scenes := d.lesson.Kind.Scenes(d.work)
+	scenes := d.work.Scenes()
 	last := len(scenes) - 1
 	parts = append(parts, d.building(scenes[last]))
 	parts = append(parts, d.figureTools())

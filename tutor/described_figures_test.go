@@ -102,14 +102,14 @@ func TestDescriptionsAreEnough(t *testing.T) {
 				sum, forces := resultantHeard(t, desc)
 				require.Equal(t, n, forces, desc)
 				size := 0.0
-				for _, f := range w.forceFigures() {
+				for _, f := range forceFigures(w.Lesson, w) {
 					size = max(size, r2.Norm(f.Vec))
 				}
 				truth := r2.Vec{X: l.Truth("Rx"), Y: l.Truth("Ry")}
 				require.LessOrEqual(t, r2.Norm(r2.Sub(sum, truth)), 1e-3*size, "%s\nheard %v, true %v", desc, sum, truth)
 				scenes++
 			}
-			check(k.Scenes(w)[0].Desc)
+			check(w.Scenes()[0].Desc)
 			s := w.Sketch()
 			check(s.Scene().Desc)
 			for i := 1; i < n; i++ {
@@ -119,7 +119,7 @@ func TestDescriptionsAreEnough(t *testing.T) {
 			s.Close(End{0, false}, End{n - 1, true})
 			check(s.Scene().Desc)
 			s.Passed = true
-			all := k.Scenes(w)
+			all := w.Scenes()
 			check(all[len(all)-1].Desc)
 		}
 	}

@@ -12,8 +12,8 @@ import (
 var memberOf = map[string]figure.MemberKind{"cable": figure.Cable, "strut": figure.Strut, "spring": figure.Spring, "pulley": figure.Pulley, "weight": figure.Weight}
 
 // forceLabel is a force's symbol, with its value where that is stated or found.
-func (s *rest) forceLabel(w *Work, h *holder) figure.Label {
-	l := w.label("F" + h.n)
+func (s *rest) forceLabel(w Progress, h *holder) figure.Label {
+	l := w.Label("F" + h.n)
 	if h.given {
 		l = l.Is(h.item.Field("force").Written)
 	}
@@ -77,7 +77,7 @@ func (h *holder) massLabel(otherwise figure.Label) figure.Label {
 
 // drawForces are the forces of a part in the free-body diagram: arrows away
 // from the particle for what pulls, towards it for what pushes.
-func (s *rest) drawForces(w *Work, h *holder) []figure.Force {
+func (s *rest) drawForces(w Progress, h *holder) []figure.Force {
 	var all []figure.Force
 	for _, l := range h.leads {
 		f := figure.Force{Vec: l.unitVector(), Label: s.forceLabel(w, h), Name: "F" + h.n, Push: l.push,
@@ -102,9 +102,9 @@ func (s *rest) somewhere(h *holder) r2.Vec {
 
 // closed is the polygon of forces, which closes; for three forces with the
 // angles at its corners.
-func (s *rest) closed(w *Work, forces []figure.Force) figure.Scene {
+func (s *rest) closed(w Progress, forces []figure.Force) figure.Scene {
 	scene := figure.ForcePolygon(forces, figure.Label{})
-	if len(forces) != 3 || w.Lesson.Quantity(corners[0]) == nil {
+	if len(forces) != 3 || s.lesson.Quantity(corners[0]) == nil {
 		return scene
 	}
 	at := r2.Vec{}
@@ -115,7 +115,7 @@ func (s *rest) closed(w *Work, forces []figure.Force) figure.Scene {
 		back, on := r2.Scale(-1, f.Vec), next.Vec
 		from, _ := statics.Direction(back)
 		to, _ := statics.Direction(on)
-		scene.Arcs = append(scene.Arcs, figure.Arc{Centre: at, From: from, Turn: (to - from).Normalized(), Label: w.label(corners[(i+2)%3]), Step: 5, Name: corners[(i+2)%3]})
+		scene.Arcs = append(scene.Arcs, figure.Arc{Centre: at, From: from, Turn: (to - from).Normalized(), Label: w.Label(corners[(i+2)%3]), Step: 5, Name: corners[(i+2)%3]})
 	}
 	return scene
 }

@@ -27,7 +27,7 @@ func TestFiguresOfAParticleAtRest(t *testing.T) {
 	for _, l := range lessons {
 		s := DefaultSettings()
 		s.Method = ByTriangle // shows the triangle from the start
-		all := particleEquilibrium.Scenes(NewWork(l, s))
+		all := NewWork(l, s).Scenes()
 		if situation, ok := particleEquilibrium.Situation(l); ok {
 			all = append(all, situation)
 		}
@@ -48,11 +48,11 @@ func TestFiguresOfAParticleAtRest(t *testing.T) {
 // The free-body diagram tells nothing that is still to be found.
 func TestTheFreeBodyDiagramKeepsTheUnknown(t *testing.T) {
 	w := NewWork(bankLesson(t, &particleEquilibrium, 3), DefaultSettings())
-	body := particleEquilibrium.Scenes(w)[0]
+	body := w.Scenes()[0]
 	assert.Contains(t, body.Desc, "not known")
 	assert.NotContains(t, body.Desc, w.Lesson.Show(w.Lesson.Quantity("F3"), w.Lesson.Truth("F3"), w.Settings.Answer))
 	require.Equal(t, Correct, w.Enter("theta3", w.Lesson.right(w.Lesson.Quantity("theta3"), Digits{4, 2})).Verdict)
-	assert.NotContains(t, particleEquilibrium.Scenes(w)[0].Desc, "not known")
+	assert.NotContains(t, w.Scenes()[0].Desc, "not known")
 }
 
 // A direction given by a slope triangle shows that triangle, with its rise and
@@ -61,7 +61,7 @@ func TestSlopeTrianglesAreDrawn(t *testing.T) {
 	l := bankLesson(t, &particleEquilibrium, 5) // 3:4 up left
 	situation, ok := particleEquilibrium.Situation(l)
 	require.True(t, ok)
-	for _, scene := range []figure.Scene{situation, particleEquilibrium.Scenes(NewWork(l, DefaultSettings()))[0]} {
+	for _, scene := range []figure.Scene{situation, NewWork(l, DefaultSettings()).Scenes()[0]} {
 		require.Len(t, scene.Slopes, 1, scene.Title)
 		assert.Equal(t, figure.Plain("3"), scene.Slopes[0].RiseLabel)
 		assert.Equal(t, figure.Plain("4"), scene.Slopes[0].RunLabel)

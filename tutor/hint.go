@@ -87,7 +87,7 @@ func (w *Work) nearest(q *Quantity) *Route {
 	for i := range q.Routes {
 		r := &q.Routes[i]
 		cost := float64(w.unfound(r)) + 0.01*float64(i)
-		if m := w.method(); !r.fits(m) {
+		if m := w.Method(); !r.fits(m) {
 			cost += 0.5
 			if w.Settings.Method != AnyMethod {
 				cost += 1000 // it is not asked for
@@ -100,8 +100,8 @@ func (w *Work) nearest(q *Quantity) *Route {
 	return best
 }
 
-// method is the method asked for, or the one most of the entries belong to.
-func (w *Work) method() Method {
+// Method is the method asked for, or the one most of the entries belong to.
+func (w *Work) Method() Method {
 	if w.Settings.Method != AnyMethod {
 		return w.Settings.Method
 	}

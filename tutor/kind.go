@@ -15,19 +15,36 @@ type Kind struct {
 	Name   string
 	Groups []Group
 	Build  func(*Problem) (*Lesson, error)
-	Scenes func(*Work) []figure.Scene // what the work looks like so far
+	Scenes func(*Lesson, Progress) []figure.Scene // what the work looks like so far
 
 	// Situation is the picture of what the statement describes, false where
 	// there is none; nil for kinds without one.
 	Situation func(*Lesson) (figure.Scene, bool)
-	Sketch    func(*Work) SketchPlan // what is sketched before calculating; nil where nothing is
-	Bank      []Source               // problems of the harbour, in teaching order
+	Sketch    func(*Lesson, Progress) SketchPlan // what is sketched before calculating; nil where nothing is
+	Bank      []Source                           // problems of the harbour, in teaching order
 
 	// Draw draws a problem with new numbers, in integers. Rule names how it does
 	// that (a hash of what a few seeds give), so that a link to a set tells when
 	// the same seeds no longer draw the same.
 	Draw func(*Draw) Source
 	Rule string
+}
+
+// Progress is what figures may show of a learner's work on a lesson.
+type Progress interface {
+	Found(name string) bool               // whether the entry for a quantity is right
+	Done() bool                           // whether every answer is found
+	Label(name string) figure.Label       // a quantity's symbol, with its value once found
+	Method() Method                       // the way of working so far
+	Sketched() (closed bool, order []int) // whether the sketch is closed and put away, and the order of its arrows
+}
+
+// SketchPlan is what a kind of problem has sketched before calculating: the
+// forces to lay head to tail, and the quantities that the closing side shows.
+type SketchPlan struct {
+	Forces    []figure.Force // in any unit, the same for all
+	Size      string         // the quantity that is the closing side's length, in that unit
+	Direction string         // the quantity that is its direction; "" where it is not asked
 }
 
 // Group declares a list of like things a statement gives, such as its forces.

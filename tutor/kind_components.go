@@ -247,18 +247,17 @@ func byAcute(xy []Quantity, f expr.Node) {
 
 // scenesComponents shows the force with its two components. What is not found
 // shows its symbol alone.
-func scenesComponents(w *Work) []figure.Scene {
-	l := w.Lesson
+func scenesComponents(l *Lesson, w Progress) []figure.Scene {
 	it := l.Problem.Group("force")[0]
-	label := w.label("F")
+	label := w.Label("F")
 	if it.Field("magnitude").Given() {
 		label = label.Is(it.Field("magnitude").Written)
 	}
 	f := drawn(label, "F", it.Field("direction").Heading, l.vector())
-	x, y := w.label("Fx"), w.label("Fy")
+	x, y := w.Label("Fx"), w.Label("Fy")
 	if it.Field("x").Given() {
 		x, y = x.Is(it.Field("x").shown()), y.Is(it.Field("y").shown())
-		f.Hidden, f.Turn, f.Angle = !w.Found("theta"), statics.Angle(l.Truth("theta"))*statics.Degree, w.label("theta")
+		f.Hidden, f.Turn, f.Angle = !w.Found("theta"), statics.Angle(l.Truth("theta"))*statics.Degree, w.Label("theta")
 	}
 	return []figure.Scene{figure.Rectangular(f, x, y)}
 }

@@ -105,10 +105,10 @@ func resultantOf(pulls []pull, r r2.Vec) []Quantity {
 
 // scenesConcurrentForces shows the forces at their point and, once a sum is
 // found, the force polygon: the forces head to tail, and the closing side.
-func scenesConcurrentForces(w *Work) []figure.Scene {
-	forces := w.forceFigures()
+func scenesConcurrentForces(l *Lesson, w Progress) []figure.Scene {
+	forces := forceFigures(l, w)
 	scenes := []figure.Scene{figure.Given(forces...)}
-	closed, order := w.sketched()
+	closed, order := w.Sketched()
 	if closed || w.Found("Rx") || w.Found("Ry") || w.Found("R") || w.Found("theta") {
 		chain := forces
 		if closed {
@@ -117,7 +117,7 @@ func scenesConcurrentForces(w *Work) []figure.Scene {
 				chain = append(chain, forces[i])
 			}
 		}
-		scenes = append(scenes, figure.ForcePolygon(chain, w.label("R")))
+		scenes = append(scenes, figure.ForcePolygon(chain, w.Label("R")))
 	}
 	return scenes
 }

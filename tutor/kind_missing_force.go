@@ -181,11 +181,11 @@ func (t *triangle) lesson() *Lesson {
 
 // scenesMissingForce shows what is given, with a dashed line where only a
 // direction is, and, once the triangle is begun, the forces head to tail.
-func scenesMissingForce(w *Work) []figure.Scene {
-	p, l := w.Lesson.Problem, w.Lesson
+func scenesMissingForce(l *Lesson, w Progress) []figure.Scene {
+	p := l.Problem
 	side := func(group, size, dir string) (figure.Force, bool, bool) {
 		it := p.Group(group)[0]
-		label := w.label(size)
+		label := w.Label(size)
 		if it.Field("magnitude").Given() {
 			label = label.Is(it.Field("magnitude").Written)
 		}
@@ -219,11 +219,11 @@ func scenesMissingForce(w *Work) []figure.Scene {
 	}
 	scenes := []figure.Scene{given}
 	begun := slices.ContainsFunc(angleNames[:], func(name string) bool { return w.Found(name) })
-	if m := w.method(); m == ByTriangle || begun && m != ByComponents {
+	if m := w.Method(); m == ByTriangle || begun && m != ByComponents {
 		pair := figure.Pair{First: first, Second: second, Resultant: result.Label}
 		for name, at := range map[string]*figure.Label{"beta": &pair.AtTail, "gamma": &pair.AtJoint, "alpha": &pair.AtHead} {
 			if l.Quantity(name) != nil {
-				*at = w.label(name)
+				*at = w.Label(name)
 			}
 		}
 		scenes = append(scenes, figure.HeadToTail(pair))

@@ -226,10 +226,10 @@ const leastAlong = 0.1
 
 // scenesObliqueComponents shows the force and the two axes and, once the work
 // is begun, the parallelogram along them with the force as its diagonal.
-func scenesObliqueComponents(w *Work) []figure.Scene {
-	p, l := w.Lesson.Problem, w.Lesson
+func scenesObliqueComponents(l *Lesson, w Progress) []figure.Scene {
+	p := l.Problem
 	it := p.Group("force")[0]
-	f := drawn(w.label("F").Is(it.Field("magnitude").Written), "F", it.Field("direction").Heading,
+	f := drawn(w.Label("F").Is(it.Field("magnitude").Written), "F", it.Field("direction").Heading,
 		statics.Polar(l.Truth("F"), it.Field("direction").Heading.Angle()))
 	shown := []figure.Force{f}
 	var sides [2]figure.Force
@@ -237,7 +237,7 @@ func scenesObliqueComponents(w *Work) []figure.Scene {
 		h, n := ax.Field("direction").Heading, []string{"u", "v"}[i]
 		line := drawn(figure.Symbol(ax.Field("name").Written, ""), n, h, statics.Polar(l.Truth("F"), h.Angle()))
 		shown = append(shown, line)
-		sides[i] = drawn(w.label("F"+n), "F"+n, h, statics.Polar(l.Truth("F"+n), h.Angle()))
+		sides[i] = drawn(w.Label("F"+n), "F"+n, h, statics.Polar(l.Truth("F"+n), h.Angle()))
 	}
 	given := figure.Given(shown...)
 	for i := range given.Arrows {
@@ -247,11 +247,11 @@ func scenesObliqueComponents(w *Work) []figure.Scene {
 	}
 	given.Desc = text.Say("oblique-components.figure", "force", given.Desc)
 	scenes := []figure.Scene{given}
-	if w.method() == AnyMethod || w.method() == ByComponents && !w.Found("Fu") && !w.Found("Fv") {
+	if w.Method() == AnyMethod || w.Method() == ByComponents && !w.Found("Fu") && !w.Found("Fv") {
 		return scenes
 	}
 	pair := figure.Pair{First: sides[0], Second: sides[1], Resultant: f.Label,
-		Between: w.label("phi"), AtJoint: w.label("gamma"), AtTail: w.label("beta"), AtHead: w.label("alpha")}
+		Between: w.Label("phi"), AtJoint: w.Label("gamma"), AtTail: w.Label("beta"), AtHead: w.Label("alpha")}
 	if w.Found("alpha") || w.Found("beta") { // both fill the angle between the axes
 		pair.Between = figure.Label{}
 	} else {

@@ -223,8 +223,8 @@ func situationEquilibrium(l *Lesson) (figure.Scene, bool) {
 // scenesEquilibrium shows the free-body diagram and, once the work has come to
 // it, the triangle (or polygon) of forces. The free-body diagram is not to
 // scale: an unknown force shows its symbol alone.
-func scenesEquilibrium(w *Work) []figure.Scene {
-	s := partsOf(w.Lesson)
+func scenesEquilibrium(l *Lesson, w Progress) []figure.Scene {
+	s := partsOf(l)
 	var body, polygon []figure.Force
 	whole := true
 	for _, h := range s.parts {
@@ -235,7 +235,7 @@ func scenesEquilibrium(w *Work) []figure.Scene {
 		whole = whole && (!h.wandered || w.Found("theta"+h.n))
 	}
 	scenes := []figure.Scene{figure.FreeBody(body...)}
-	if whole && (w.method() == ByTriangle || w.Done()) {
+	if whole && (w.Method() == ByTriangle || w.Done()) {
 		scenes = append(scenes, s.closed(w, polygon))
 	}
 	return scenes

@@ -133,29 +133,29 @@ func (s *plane) ways(qs []Quantity) []Way {
 // by the triangle the parallelogram until γ is found, then the forces head to
 // tail; on the way by components each force with its own, then the resultant.
 // What is not found shows its symbol alone.
-func scenesTwoForces(w *Work) []figure.Scene {
-	f := w.forceFigures()
+func scenesTwoForces(l *Lesson, w Progress) []figure.Scene {
+	f := forceFigures(l, w)
 	scenes := []figure.Scene{figure.Given(f[0], f[1])}
-	closed, order := w.sketched()
-	by := w.method()
-	p := figure.Pair{First: f[0], Second: f[1], Resultant: w.label("R")}
+	closed, order := w.Sketched()
+	by := w.Method()
+	p := figure.Pair{First: f[0], Second: f[1], Resultant: w.Label("R")}
 	if by == ByTriangle && w.Found("phi") {
-		p.Between, p.AtJoint = w.label("phi"), w.label("gamma")
+		p.Between, p.AtJoint = w.Label("phi"), w.Label("gamma")
 		scenes = append(scenes, figure.Parallelogram(p))
 		p.Between = figure.Label{}
 	}
 	if closed || by == ByTriangle && (w.Found("gamma") || !w.Found("phi")) {
-		p.AtTail, p.AtJoint, p.AtHead = w.label("beta"), w.label("gamma"), w.label("alpha")
+		p.AtTail, p.AtJoint, p.AtHead = w.Label("beta"), w.Label("gamma"), w.Label("alpha")
 		if closed && order[0] == 1 {
 			p.First, p.Second, p.AtTail, p.AtHead = p.Second, p.First, p.AtHead, p.AtTail
 		}
 		if w.Found("theta") {
-			p.Direction = w.label("theta")
+			p.Direction = w.Label("theta")
 		}
 		scenes = append(scenes, figure.HeadToTail(p))
 	}
 	if by == ByComponents {
-		scenes = append(scenes, w.componentFigure(append(f, w.resultantFigure())))
+		scenes = append(scenes, componentFigure(w, append(f, resultantFigure(l, w))))
 	}
 	return scenes
 }

@@ -175,7 +175,7 @@ func TestFiguresOfEveryKindAreLegible(t *testing.T) {
 			eachDrawn(t, k, func(l *Lesson) {
 				w := NewWork(l, DefaultSettings())
 				look := func() {
-					for _, s := range k.Scenes(w) {
+					for _, s := range w.Scenes() {
 						d := figure.Layout(s, figure.Size{Width: 358, Height: 300})
 						figures++
 						if d.Cost.Overlaps > 0 {

@@ -25,7 +25,7 @@ func TestLabelsStayClearAsWorkGoesOn(t *testing.T) {
 					continue
 				}
 				w.Enter(q.Name, w.Settings.Work.written(q.Dim, q.True))
-				for _, scene := range k.Scenes(w) {
+				for _, scene := range w.Scenes() {
 					for _, room := range rooms {
 						d := figure.Layout(scene, room)
 						assert.Zero(t, d.Cost.Overlaps, "%s after %s, %v", p.Story, q.Name, room)

@@ -8,7 +8,6 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
-	"closingside/tutor/figure"
 	"closingside/tutor/text"
 )
 
@@ -216,18 +215,6 @@ func (l *Lesson) answers() string {
 		}
 	}
 	return text.List(symbols)
-}
-
-// Opening is what a problem looks like before any work: what its statement
-// describes, where its kind shows that, and the first figure of the work.
-func (l *Lesson) Opening(w *Work) []figure.Scene {
-	first := l.Kind.Scenes(w)[:1]
-	if l.Kind.Situation != nil {
-		if scene, ok := l.Kind.Situation(l); ok {
-			return append([]figure.Scene{scene}, first...)
-		}
-	}
-	return first
 }
 
 // find is Quantity before the index is built; it panics on an unknown name.

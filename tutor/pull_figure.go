@@ -38,7 +38,7 @@ func plainNumber(v float64) string { return expr.FormatNumber(v, 6) }
 
 // componentFigure shows the force whose components the work is at: the first
 // of those named that lacks one, or the last.
-func (w *Work) componentFigure(forces []figure.Force) figure.Scene {
+func componentFigure(w Progress, forces []figure.Force) figure.Scene {
 	at := forces[len(forces)-1]
 	for _, f := range forces {
 		if !w.Found(f.Name+"x") || !w.Found(f.Name+"y") {
@@ -46,5 +46,5 @@ func (w *Work) componentFigure(forces []figure.Force) figure.Scene {
 			break
 		}
 	}
-	return figure.Rectangular(at, w.label(at.Name+"x"), w.label(at.Name+"y"))
+	return figure.Rectangular(at, w.Label(at.Name+"x"), w.Label(at.Name+"y"))
 }

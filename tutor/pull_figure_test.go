@@ -42,7 +42,7 @@ func TestAnOpenDirectionIsDrawnOpen(t *testing.T) {
 	l := bankLesson(t, &particleEquilibrium, 8)
 	w := NewWork(l, DefaultSettings())
 	open := func() bool {
-		for _, a := range l.Kind.Scenes(w)[0].Arrows {
+		for _, a := range w.Scenes()[0].Arrows {
 			if a.Class == figure.ClassOpen {
 				return true
 			}
@@ -66,6 +66,6 @@ func TestAFigureShowsAnEntryAsItWasTyped(t *testing.T) {
 		w := NewWork(barge(t), DefaultSettings())
 		require.Equal(t, Correct, w.Enter(row.quantity, row.entry).Verdict)
 		q := w.Lesson.Quantity(row.quantity)
-		assert.Equal(t, figure.Symbol(q.Symbol.Letter, q.Symbol.Sub).Is(row.shown), w.label(row.quantity), row.entry)
+		assert.Equal(t, figure.Symbol(q.Symbol.Letter, q.Symbol.Sub).Is(row.shown), w.Label(row.quantity), row.entry)
 	}
 }

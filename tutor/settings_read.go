@@ -38,7 +38,7 @@ var settings = []setting{
 	choice("sketch", "k", []string{"off", "on"}, func(s *Settings) *bool { return &s.Sketch }),
 }
 
-// method is the setting of the way a problem is to be worked.
+// Method is the setting of the way a problem is to be worked.
 var method = choice("method", "m", []string{"any", "triangle", "components"}, func(s *Settings) *Method { return &s.Method })
 
 // direction is the setting of how a direction is reported: one of the words,

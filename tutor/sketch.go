@@ -9,14 +9,6 @@ import (
 	"closingside/tutor/figure"
 )
 
-// SketchPlan is what a kind of problem has sketched before calculating: the
-// forces to lay head to tail, and the quantities that the closing side shows.
-type SketchPlan struct {
-	Forces    []figure.Force // in any unit, the same for all
-	Size      string         // the quantity that is the closing side's length, in that unit
-	Direction string         // the quantity that is its direction; "" where it is not asked
-}
-
 // Sketch is a learner's sketch: where each arrow lies, the closing side drawn,
 // and what was estimated from it. Coordinates are in the unit of the forces, y
 // upwards, with the common point at the origin.
@@ -80,7 +72,7 @@ func (w *Work) Sketch() *Sketch {
 }
 
 func newSketch(w *Work) *Sketch {
-	s := &Sketch{Plan: w.Lesson.Kind.Sketch(w), work: w}
+	s := &Sketch{Plan: w.Lesson.Kind.Sketch(w.Lesson, w), work: w}
 	var lo, hi r2.Vec
 	for _, f := range s.Plan.Forces { // every sum of some of the forces lies between lo and hi
 		lo.X, hi.X = lo.X+min(f.Vec.X, 0), hi.X+max(f.Vec.X, 0)
@@ -109,9 +101,9 @@ func (s *Sketch) Stage() Stage {
 // Open tells whether the sketch is what the learner works on.
 func (s *Sketch) Open() bool { return s != nil && !s.Aside && s.Stage() < Sketched }
 
-// sketched is the order in which the learner laid the arrows head to tail, and
+// Sketched is the order in which the learner laid the arrows head to tail, and
 // whether the sketch is closed and put away.
-func (w *Work) sketched() (closed bool, order []int) {
+func (w *Work) Sketched() (closed bool, order []int) {
 	s := w.sketch
 	if s == nil || s.Stage() < Estimating || s.Open() {
 		return false, nil

@@ -55,7 +55,7 @@ func (w *Work) written(q *Quantity, r entry.Reading) *Route {
 // Going is the way the work is going: the worked solution by the method asked
 // for or begun, the lesson's first where neither tells.
 func (w *Work) Going() Way {
-	m := w.method()
+	m := w.Method()
 	for _, way := range w.Lesson.Ways {
 		if way.Method == m {
 			return way

@@ -51,14 +51,14 @@ func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]
 		b.WriteString("\n![" + escape(scene.Title+". "+scene.Desc) + "](" + file + ")\n")
 		return nil
 	}
-	for _, scene := range l.Opening(tutor.NewWork(l, l.Problem.Settings)) {
+	for _, scene := range tutor.NewWork(l, l.Problem.Settings).Opening() {
 		if err := draw(scene); err != nil {
 			return nil, err
 		}
 	}
 	for _, way := range l.Solve(l.Problem.Settings) {
 		b.WriteString("\n### " + way.Heading(text.Say(methodKey(way.Method))) + "\n")
-		scenes := l.Kind.Scenes(way.Done(l))
+		scenes := way.Done(l).Scenes()
 		if err := draw(scenes[len(scenes)-1]); err != nil {
 			return nil, err
 		}

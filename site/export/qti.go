@@ -69,7 +69,7 @@ func (p *pack) task(t *tutor.Task) error {
 	}
 	w := tutor.NewWork(lesson, given.Settings)
 	problem := "p" + itoa(t.Number)
-	svg, err := drawing(lesson.Opening(w)[0])
+	svg, err := drawing(w.Opening()[0])
 	if err != nil {
 		return err
 	}
@@ -125,7 +125,7 @@ func (s *stem) ask(question *el) *el {
 	for _, line := range statement(s.lesson) {
 		body.add(tag("p").say(line))
 	}
-	scene := s.lesson.Opening(s.work)[0]
+	scene := s.work.Opening()[0]
 	body.add(tag("p").add(tag("img").with("src", s.figure, "alt", scene.Title+". "+scene.Desc)))
 	return body.add(question)
 }

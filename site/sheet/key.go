@@ -104,7 +104,7 @@ func (c *Copy) worked(t *tutor.Task, l *tutor.Lesson) html.Node {
 			why = s.Why
 			steps = append(steps, html.El("li", html.If(said != "", para(said)), site.Chain(l.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
-		scenes := l.Kind.Scenes(way.Done(l))
+		scenes := way.Done(l).Scenes()
 		parts = append(parts, html.El("h3", html.Text(way.Heading(methodName(way.Method)))), html.El("div", html.Class("way"),
 			html.El("figure", drawn(c, t, itoa(i+1), scenes[len(scenes)-1])), html.El("ol", steps...)))
 	}

@@ -144,7 +144,7 @@ func drawn(c *Copy, t *tutor.Task, n string, scene figure.Scene) html.Node {
 // describes, where its kind shows that, over the first figure of the work.
 func opening(c *Copy, t *tutor.Task, w *tutor.Work) html.Node {
 	parts := []html.Part{html.Class("given-figure")}
-	for i, scene := range w.Lesson.Opening(w) {
+	for i, scene := range w.Opening() {
 		parts = append(parts, drawn(c, t, "g"+itoa(i), scene))
 	}
 	return html.El("figure", parts...)
