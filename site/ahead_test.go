@@ -20,7 +20,7 @@ func TestWhatIsMadeAhead(t *testing.T) {
 		}
 		return pieces
 	}
-	problems := tutor.KindByName("two-forces").BankProblems()
+	problems := tutor.All.ByName("two-forces").BankProblems()
 	ask("do", "start", "hash", "")
 	assert.Zero(t, made(), "on the home screen")
 	ask("do", "start", "hash", problems[0].Code())

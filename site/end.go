@@ -200,7 +200,7 @@ func (d *desk) whatNext() (words string, action html.Node) {
 			}
 		}
 	}
-	kinds := tutor.Kinds()
+	kinds := tutor.All
 	if i := slices.Index(kinds, kind); i+1 < len(kinds) {
 		next := kinds[i+1]
 		return text.Say("page.end.other-kind", "title", text.Say(next.Name+".title")),

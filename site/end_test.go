@@ -164,10 +164,10 @@ func TestExamplesOfOnesOwnDiffer(t *testing.T) {
 
 // Every kind ends with one thing to do next, whichever way it was worked.
 func TestEveryKindEnds(t *testing.T) {
-	for _, k := range tutor.Kinds() {
+	for _, k := range tutor.All {
 		for n, p := range k.BankProblems() {
 			t.Run(k.Name+" "+itoa(n), func(t *testing.T) {
-				lesson, err := tutor.OpenCode(p.Code())
+				lesson, err := openCode(p.Code())
 				require.NoError(t, err)
 				ask("do", "start", "at", "1")
 				ask("do", "open", "problem", p.Code(), "at", "2")

@@ -57,11 +57,11 @@ func (h *hostileSession) or(good ...string) string {
 
 // request is one line as the page would send it, or nearly.
 func (h *hostileSession) request() Form {
-	k := tutor.Kinds()[h.IntN(len(tutor.Kinds()))]
+	k := tutor.All[h.IntN(len(tutor.All))]
 	problem := h.or(h.codes...)
 	f := Form{{"do", h.or("enter", "enter", "enter", "read", "hint", "solution", "undo", "stand", "withdraw", "again", "open", "home", "draw", "own", "own", "sketch", "personal")},
 		{"problem", problem}, {"kind", h.or(k.Name)}, {"at", h.or("1764000000000", "7")}}
-	l, err := tutor.OpenCode(problem)
+	l, err := openCode(problem)
 	quantity := h.text()
 	if err == nil && h.IntN(8) > 0 {
 		quantity = l.Quantities[h.IntN(len(l.Quantities))].Name
@@ -138,7 +138,7 @@ func TestHostileSessions(t *testing.T) {
 	made := 0
 	for session := uint64(0); made < *hostile; session++ {
 		h := &hostileSession{Rand: rand.New(rand.NewPCG(seed, session)), codes: []string{barge()}}
-		for _, k := range tutor.Kinds() {
+		for _, k := range tutor.All {
 			ps := k.BankProblems()
 			h.codes = append(h.codes, ps[h.IntN(len(ps))].Code())
 		}

@@ -32,7 +32,7 @@ func figures(v float64) []string {
 // an expression.
 func TestLiveReadingLeaksNoValue(t *testing.T) {
 	seen := 0
-	for _, k := range tutor.Kinds() {
+	for _, k := range tutor.All {
 		p := k.BankProblems()[0]
 		l, err := tutor.Open(p)
 		require.NoError(t, err)

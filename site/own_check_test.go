@@ -87,7 +87,7 @@ func TestHowAnswersAreCheckedIsChosenOnThePage(t *testing.T) {
 		require.NotEqual(t, first, code())
 		assert.Equal(t, 4, settings(t).Answer.Magnitude)
 		assert.Equal(t, tutor.HelpOff, settings(t).Hints)
-		want, _, err := (tutor.Wish{Kind: tutor.KindByName("two-forces"), Settings: settings(t)}).Generate(99)
+		want, _, err := (tutor.Wish{Kind: tutor.All.ByName("two-forces"), Settings: settings(t)}).Generate(99)
 		require.NoError(t, err)
 		assert.Equal(t, want.Code(), code(), "it is drawn fair at the digits asked")
 	})

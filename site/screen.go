@@ -45,7 +45,7 @@ func (s *session) home() html.Node {
 	}
 	parts = append(parts, s.shelfOf())
 	parts = append(parts, html.El("p", html.Class("label"), html.Text(text.Say("page.home.kinds"))))
-	for i, k := range tutor.Kinds() {
+	for i, k := range tutor.All {
 		parts = append(parts, s.kind(k, i+1, s.unfolded(k, i, s.last())))
 	}
 	return html.El("main", parts...)

@@ -50,7 +50,7 @@ func (s *session) open(code string) bool {
 		return s.openSet(code)
 	}
 	if s.desks[code] == nil {
-		lesson, err := tutor.OpenCode(code)
+		lesson, err := openCode(code)
 		if err != nil {
 			s.refused = err.Error()
 			s.current = ""
@@ -118,11 +118,11 @@ func (s *session) move(f Form) {
 	case "personal":
 		s.personal(f)
 	case "draw":
-		if k := tutor.KindByName(f.Get("kind")); k != nil {
+		if k := tutor.All.ByName(f.Get("kind")); k != nil {
 			s.open(s.draw(k, f))
 		}
 	case "form":
-		if tutor.KindByName(f.Get("kind")) != nil {
+		if tutor.All.ByName(f.Get("kind")) != nil {
 			s.current, s.draft, s.wrong = "", f, ""
 		}
 	case "own":
@@ -145,7 +145,7 @@ func seed(f Form) uint64 {
 // for drawing it again would take as long as it did, or a new one.
 func (s *session) draw(k *tutor.Kind, f Form) string {
 	code := s.codes[f.Line()]
-	if l, err := tutor.OpenCode(code); err == nil && l.Kind == k {
+	if l, err := openCode(code); err == nil && l.Kind == k {
 		return code
 	}
 	return s.drawn(k, f).Code()
@@ -170,7 +170,7 @@ func (s *session) learn(log []Form) {
 // drawn is a new problem of kind k, drawn and checked under the settings of the
 // one it is to be like.
 func (s *session) drawn(k *tutor.Kind, f Form) *tutor.Problem {
-	l, err := tutor.OpenCode(f.Get("like"))
+	l, err := openCode(f.Get("like"))
 	if err != nil || l.Kind != k || l.Problem.Settings == tutor.DefaultSettings() {
 		return tutor.Generate(k, seed(f))
 	}
@@ -190,12 +190,12 @@ func (s *session) drawn(k *tutor.Kind, f Form) *tutor.Problem {
 // own opens a problem typed into the page's form.
 func (s *session) own(f Form) {
 	s.current, s.draft, s.wrong = "", f, ""
-	k := tutor.KindByName(f.Get("kind"))
+	k := tutor.All.ByName(f.Get("kind"))
 	if k == nil {
 		return
 	}
 	src, names := source(k, f)
-	p, err := tutor.ReadProblem(src)
+	p, err := tutor.All.Read(src)
 	if err == nil {
 		_, err = tutor.Open(p)
 	}
@@ -301,4 +301,14 @@ func (d *desk) take(f Form) (reply tutor.Reply, ok bool) {
 		d.open, d.solved = "", false
 	}
 	return tutor.Reply{}, false
+}
+
+// openCode opens the problem of a link. The error is a sentence for whoever
+// followed it.
+func openCode(code string) (*tutor.Lesson, error) {
+	p, err := tutor.All.Decode(code)
+	if err != nil {
+		return nil, err
+	}
+	return tutor.Open(p)
 }

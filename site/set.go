@@ -51,7 +51,7 @@ func (v *setView) draw(n int) []tutor.Task {
 func (v *setView) recall(codes []string) {
 	var drawn []tutor.Drawn
 	for _, code := range codes {
-		l, err := tutor.OpenCode(code)
+		l, err := openCode(code)
 		if err != nil {
 			return
 		}

@@ -14,7 +14,7 @@ import (
 	"closingside/tutor"
 )
 
-var twoForces = tutor.KindByName("two-forces")
+var twoForces = tutor.All.ByName("two-forces")
 
 // aSet is a set of two problems of the harbour and one drawn.
 func aSet(t *testing.T, extra ...tutor.Source) *tutor.Set {
@@ -129,7 +129,7 @@ func TestALogTellsWhichProblemsASetDrew(t *testing.T) {
 		"a report draws the set itself")
 
 	// What can't be the set's is drawn.
-	for _, wrong := range [][]string{{}, {"x"}, {other, other}, {tutor.Generate(tutor.KindByName("components"), 1).Code()}} {
+	for _, wrong := range [][]string{{}, {"x"}, {other, other}, {tutor.Generate(tutor.All.ByName("components"), 1).Code()}} {
 		again = &learner{log: []string{told(wrong...)}}
 		assert.Equal(t, screen, again.ask("do", "start", "hash", code))
 	}

@@ -86,7 +86,7 @@ func TestHostileSketches(t *testing.T) {
 		"act=put&end=t9&at=h0", "act=put&end=t0&at=h0", "act=close&from=h0&to=h0", "act=estimate", "act=", "act=undo", "act=pass"} {
 		assert.NotPanics(t, func() { Handle([]byte("do=sketch&problem=" + line("", barge())[1:] + "&" + r)) }, r)
 	}
-	none := tutor.KindByName("components").BankProblems()[0].Code()
+	none := tutor.All.ByName("components").BankProblems()[0].Code()
 	assert.NotPanics(t, func() { ask("do", "sketch", "problem", none, "act", "put", "end", "t0", "at", "h1") })
 	assert.NotContains(t, ask("do", "open", "problem", none), "sketch-skip", "no sketch where the kind has none")
 }
@@ -94,7 +94,7 @@ func TestHostileSketches(t *testing.T) {
 // Settings may leave the sketch out: then nothing of it is on the page, and a
 // request about it does nothing.
 func TestNoSketchWhereSettingsLeaveItOut(t *testing.T) {
-	p := *tutor.KindByName("two-forces").BankProblems()[0]
+	p := *tutor.All.ByName("two-forces").BankProblems()[0]
 	p.Settings.Sketch = false
 	code := p.Code()
 	ask("do", "start", "at", "1")

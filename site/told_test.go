@@ -88,9 +88,9 @@ func figures6(v float64) string { return strconv.FormatFloat(v, 'g', 6, 64) }
 // Whatever is done on a problem, its log tells what stands on its desk.
 func TestTheLogTellsHowFarWorkIs(t *testing.T) {
 	rows := map[string]*tutor.Problem{
-		"one triangle": tutor.KindByName("two-forces").BankProblems()[0],
-		"two":          tutor.KindByName("missing-force").BankProblems()[2],
-		"equations":    tutor.KindByName("particle-equilibrium").BankProblems()[0],
+		"one triangle": tutor.All.ByName("two-forces").BankProblems()[0],
+		"two":          tutor.All.ByName("missing-force").BankProblems()[2],
+		"equations":    tutor.All.ByName("particle-equilibrium").BankProblems()[0],
 	}
 	for name, problem := range rows {
 		t.Run(name, func(t *testing.T) {
@@ -153,7 +153,7 @@ func TestTheLogTellsHowFarWorkIs(t *testing.T) {
 // for it. One of a log that tells less is the same.
 func TestHomeComesFromTheLog(t *testing.T) {
 	k := fresh()
-	for _, kind := range tutor.Kinds() {
+	for _, kind := range tutor.All {
 		k.work(kind.BankProblems()[1])
 		code, asked := k.opened(kind.BankProblems()[2])
 		k.ask("do", "enter", "problem", code, "quantity", asked[0].Name, "entry", figures6(asked[0].True))
@@ -192,7 +192,7 @@ func TestMemoryOfManyProblems(t *testing.T) {
 	k := fresh()
 	var problems []*tutor.Problem
 	for n := range 5 {
-		for _, kind := range tutor.Kinds() {
+		for _, kind := range tutor.All {
 			problems = append(problems, kind.BankProblems()[n])
 		}
 	}
@@ -224,7 +224,7 @@ func TestWhatIsGivenUpChangesNothing(t *testing.T) {
 			before()
 			replies = append(replies, k.ask(pairs...))
 		}
-		for _, kind := range tutor.Kinds() {
+		for _, kind := range tutor.All {
 			code, asked := k.opened(kind.BankProblems()[0])
 			for i, q := range asked {
 				on := []string{"problem", code, "quantity", q.Name}
@@ -272,10 +272,10 @@ func TestADrawnProblemComesBack(t *testing.T) {
 	k.old().back()
 	assert.Equal(t, code, here.current)
 
-	other := tutor.KindByName("two-forces").BankProblems()[3].Code()
+	other := tutor.All.ByName("two-forces").BankProblems()[3].Code()
 	for told, want := range map[string]string{
 		other: other,
-		tutor.KindByName("components").BankProblems()[0].Code(): code, // of another kind
+		tutor.All.ByName("components").BankProblems()[0].Code(): code, // of another kind
 		"nonsense": code, "": code, "s1+T+1+++d1;two-forces++0000": code,
 	} {
 		as := ReadForm(k.log[1])

@@ -35,7 +35,7 @@ func (k *walker) acyclic(q *Quantity, r *Route, on set) bool {
 // is not refused, but where rounding itself goes beyond the band's limit.
 func TestCorrectRoundingIsNeverRefusedInAnyKind(t *testing.T) {
 	const seed = 99
-	for _, kind := range Kinds() {
+	for _, kind := range All {
 		t.Run(kind.Name, func(t *testing.T) {
 			rng := rand.New(rand.NewPCG(seed, 1))
 			entries, limited := 0, 0
@@ -79,7 +79,7 @@ func TestCorrectRoundingIsNeverRefusedInAnyKind(t *testing.T) {
 
 // In every kind nothing outside the band is accepted, and what is inside is.
 func TestNothingOutsideTheBandIsAcceptedInAnyKind(t *testing.T) {
-	for _, kind := range Kinds() {
+	for _, kind := range All {
 		t.Run(kind.Name, func(t *testing.T) {
 			for n := range uint64(max(3, problems()/200)) {
 				l, err := Open(Generate(kind, n))

@@ -28,7 +28,7 @@ func randomLesson(t *testing.T, rng *rand.Rand) *Lesson {
 }
 
 func randomPair(t *testing.T, m1, m2, d1, d2 int) (*Lesson, bool) {
-	p, err := ReadProblem(harbour("", force("P", itoa(m1)+" N", itoa(d1)+" deg"), force("Q", itoa(m2)+" N", itoa(d2)+" deg")))
+	p, err := All.Read(harbour("", force("P", itoa(m1)+" N", itoa(d1)+" deg"), force("Q", itoa(m2)+" N", itoa(d2)+" deg")))
 	require.NoError(t, err)
 	l, err := Open(p)
 	if err != nil {

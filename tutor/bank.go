@@ -2,16 +2,6 @@ package tutor
 
 import "sync"
 
-// leaf and branch build a Source in code.
-func leaf(key, text string) Source { return Source{Key: key, Text: text} }
-
-func branch(key string, kids ...Source) Source { return Source{Key: key, Kids: kids} }
-
-// force is the Source of a named force.
-func force(name, magnitude, direction string) Source {
-	return branch("", leaf("name", name), leaf("magnitude", magnitude), leaf("direction", direction))
-}
-
 // banks holds the problems of each kind, read once.
 var banks sync.Map // *Kind → []Problem
 
@@ -21,7 +11,7 @@ func (k *Kind) BankProblems() []*Problem {
 	if !ok {
 		var all []Problem
 		for _, src := range k.Bank {
-			p, err := ReadProblem(src)
+			p, err := k.read(src)
 			if err != nil {
 				panic("tutor: bank problem of kind " + k.Name + ": " + err.Error())
 			}

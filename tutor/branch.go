@@ -2,8 +2,6 @@ package tutor
 
 import (
 	"math"
-
-	"closingside/tutor/text"
 )
 
 // Where a statement fits two sketches, its lesson has a second one: Other, a
@@ -32,23 +30,6 @@ func (l *Lesson) Solutions() []*Lesson {
 		return []*Lesson{l}
 	}
 	return []*Lesson{l, l.Other}
-}
-
-// CaseText says which of two solutions the lesson is; "" where there is one.
-func (l *Lesson) CaseText() string {
-	if l.Case == "" {
-		return ""
-	}
-	return l.Say(l.Kind.Name + ".case." + l.Case)
-}
-
-// InCase is a sentence about the lesson's values, with the case it holds in
-// where there are two solutions.
-func (l *Lesson) InCase(said string) string {
-	if l.Case == "" {
-		return said
-	}
-	return text.Say("case.values", "case", l.CaseText(), "said", said)
 }
 
 // judgeEither judges an entry where the work stands and, where it is not right
@@ -114,13 +95,4 @@ func (w *Work) caseNote(q *Quantity) []string {
 		return nil
 	}
 	return []string{"two-solutions"}
-}
-
-// Heading is a method's heading in a worked solution: with the case, where
-// there are two.
-func (s Solution) Heading(method string) string {
-	if s.Case == "" {
-		return method
-	}
-	return text.Say("method.case", "method", method, "case", s.Case)
 }

@@ -16,7 +16,7 @@ import (
 // version, kind, story, things given, and four letters against mistyping. Before
 // those may stand what the settings change, such as "check:d4;mtriangle": the
 // letter of each key, and its value. It is untrusted input: what
-// decodeCode returns still has to pass ReadProblem.
+// decode returns still has to be read.
 
 const (
 	codeVersion = "1"
@@ -40,9 +40,9 @@ func (p *Problem) Code() string {
 	return body + "!" + checkOf(body)
 }
 
-// decodeCode turns a code back into the source of a problem. The error is a
-// sentence for whoever followed the link.
-func decodeCode(code string) (Source, error) {
+// decode turns a code back into the source of a problem. The error is as
+// Decode gives it.
+func (ks Kinds) decode(code string) (Source, error) {
 	cut := strings.LastIndexByte(code, '!')
 	if len(code) > maxCode || cut < 0 {
 		return Source{}, errors.New(text.Say("code.broken"))
@@ -55,7 +55,7 @@ func decodeCode(code string) (Source, error) {
 	if code[cut+1:] != checkOf(body) || len(parts) < 3 {
 		return Source{}, errors.New(text.Say("code.broken"))
 	}
-	kind := KindByName(parts[1])
+	kind := ks.ByName(parts[1])
 	if kind == nil {
 		return Source{}, errors.New(text.Say("code.version"))
 	}
@@ -92,17 +92,14 @@ func (g Group) decode(fields string) Source {
 	return item
 }
 
-// OpenCode reads and opens the problem of a code.
-func OpenCode(code string) (*Lesson, error) {
-	src, err := decodeCode(code)
+// Decode reads the problem of a code. The error is a sentence for whoever
+// followed the link.
+func (ks Kinds) Decode(code string) (*Problem, error) {
+	src, err := ks.decode(code)
 	if err != nil {
 		return nil, err
 	}
-	p, err := ReadProblem(src)
-	if err != nil {
-		return nil, err
-	}
-	return Open(p)
+	return ks.Read(src)
 }
 
 // guard writes a text with the separators, and what an address would change,

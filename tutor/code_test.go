@@ -8,9 +8,9 @@ import (
 )
 
 func TestCodeComesBack(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for _, p := range append(k.BankProblems(), Generate(k, 3)) {
-			l, err := OpenCode(p.Code())
+			l, err := openCode(p.Code())
 			require.NoError(t, err, p.Code())
 			assert.Equal(t, p.Story, l.Problem.Story)
 			assert.Equal(t, p.Code(), l.Problem.Code())
@@ -21,7 +21,7 @@ func TestCodeComesBack(t *testing.T) {
 func TestABrokenCodeIsRefused(t *testing.T) {
 	good := twoForces.BankProblems()[0].Code()
 	for _, bad := range []string{"", "x", good[:len(good)-1], good[:20], "2" + good[1:], "1!none!!" + checkOf("1!none!")} {
-		_, err := OpenCode(bad)
+		_, err := openCode(bad)
 		assert.Error(t, err, bad)
 	}
 }
@@ -33,8 +33,8 @@ func FuzzOpenCode(f *testing.F) {
 	f.Add("1!two-forces!~zz!forces:;;;!0000")
 	f.Fuzz(func(t *testing.T, code string) {
 		for _, c := range []string{code, code + "!" + checkOf(code)} {
-			if l, err := OpenCode(c); err == nil {
-				_, again := OpenCode(l.Problem.Code())
+			if l, err := openCode(c); err == nil {
+				_, again := openCode(l.Problem.Code())
 				require.NoError(t, again)
 			}
 		}

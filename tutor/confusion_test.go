@@ -64,7 +64,7 @@ func wrongExample(t testing.TB, id string, lessons []*Lesson) (best example, sha
 // bankLessons are the lessons of every kind's bank.
 func bankLessons(t testing.TB) []*Lesson {
 	var all []*Lesson
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			require.NoError(t, err)

@@ -85,7 +85,7 @@ func resultantHeard(t testing.TB, desc string) (sum r2.Vec, forces int) {
 // problems are of the harbour and drawn at random.
 func TestDescriptionsAreEnough(t *testing.T) {
 	scenes := 0
-	for _, k := range Kinds() {
+	for _, k := range All {
 		if k.Sketch == nil {
 			continue
 		}

@@ -81,13 +81,3 @@ func (d *Draw) Heading() string {
 	}
 	return turn + above + level
 }
-
-// Generate draws a fair problem of kind k by seed. That there is none is a bug
-// of the kind.
-func Generate(k *Kind, seed uint64) *Problem {
-	p, _, err := Wish{Kind: k}.Generate(seed)
-	if err != nil {
-		panic("tutor: no fair problem of kind " + k.Name)
-	}
-	return p
-}

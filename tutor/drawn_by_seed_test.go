@@ -17,7 +17,7 @@ var update = flag.Bool("update", false, "write the golden files anew")
 // WebAssembly: make wasm runs this test there too. A kind's Rule names what it
 // draws; links to sets carry it.
 func TestASeedDrawsTheSameEverywhere(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			var b strings.Builder
 			for difficulty := range Difficulties + 1 {

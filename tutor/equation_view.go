@@ -191,31 +191,6 @@ func (v *view) tree(name string) expr.Node {
 	return nil
 }
 
-// means is the formula that stands for q in an equation.
-func (q *Quantity) means() expr.Node {
-	if q.Means != nil {
-		return q.Means
-	}
-	return q.Routes[0].Tree
-}
-
-// behindUnknown tells whether q follows from an unknown, as the stretch of a
-// spring does from the force in it.
-func (l *Lesson) behindUnknown(q *Quantity) bool {
-	return l.behind(q, func(q *Quantity) bool { return q.Unknown }, 0)
-}
-
-// behind tells whether q is one of these, or follows from one.
-func (l *Lesson) behind(q *Quantity, these func(*Quantity) bool, depth int) bool {
-	if these(q) || q.Unknown || q.Given || depth > 8 {
-		return these(q)
-	}
-	return contains(q.means(), func(n expr.Node) bool {
-		s, ok := n.(expr.Sym)
-		return ok && l.behind(l.Quantity(s.Name), these, depth+1)
-	})
-}
-
 func factors(product string) []string {
 	if product == "" {
 		return nil

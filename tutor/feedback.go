@@ -245,12 +245,3 @@ func inside(q *Quantity, v, lo, hi float64) bool {
 	}
 	return lo <= v && v <= hi
 }
-
-// turn brings an angle into [0°, 360°).
-func turn(deg float64) float64 {
-	d := math.Mod(deg, 360)
-	if d < 0 {
-		d += 360
-	}
-	return d
-}

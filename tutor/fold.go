@@ -72,3 +72,21 @@ func (q *Quantity) gap(a, b float64) float64 {
 	}
 	return d
 }
+
+// degrees is an angle in degrees, free of the noise of its conversion.
+func degrees(a statics.Angle) float64 {
+	d := a.Degrees()
+	if near := math.Round(d*1e9) / 1e9; math.Abs(d-near) <= 1e-14*math.Max(1, math.Abs(d)) {
+		return near
+	}
+	return d
+}
+
+// turn brings an angle into [0°, 360°).
+func turn(deg float64) float64 {
+	d := math.Mod(deg, 360)
+	if d < 0 {
+		d += 360
+	}
+	return d
+}

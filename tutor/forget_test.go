@@ -13,7 +13,7 @@ import (
 // What was made for checks is gone once it is forgotten, half-made lists and
 // that of the other solution among them, and the replies are the same after it.
 func TestForget(t *testing.T) {
-	for _, kind := range Kinds() {
+	for _, kind := range All {
 		t.Run(kind.Name, func(t *testing.T) {
 			l, err := Open(kind.BankProblems()[0])
 			require.NoError(t, err)

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"closingside/statics/expr"
+	"closingside/tutor/text"
 )
 
 // Formula is one step written out: a quantity, the route to it in symbols and
@@ -180,21 +181,57 @@ func (s *Settings) kept(q *Quantity) Digits {
 	return Digits{max(a.Magnitude, s.Work.Magnitude), max(a.Angle, s.Work.Angle)}
 }
 
-// Done is work on l in which every step of the solution was entered.
-func (sol Solution) Done(l *Lesson) *Work {
-	w := NewWork(l, l.Problem.Settings)
-	for _, s := range sol.Steps {
-		if w.Offered(s.Quantity) {
-			w.Enter(s.Quantity.Name, l.asEntered(s.Quantity, w.Settings))
-		}
+// ShowKept is v, a value of q, as a student writes it: with its unit, at the
+// digits kept on the way or those asked where they are finer.
+func (l *Lesson) ShowKept(q *Quantity, v float64, s Settings) string { return l.Show(q, v, s.kept(q)) }
+
+// means is the formula that stands for q in an equation.
+func (q *Quantity) means() expr.Node {
+	if q.Means != nil {
+		return q.Means
 	}
-	return w
+	return q.Routes[0].Tree
 }
 
-// asEntered is q's true value as an entry, finely; a direction as it is asked.
-func (l *Lesson) asEntered(q *Quantity, s Settings) string {
-	if q.reported() {
-		return l.Reported(q, q.True, s.kept(q))
+// behindUnknown tells whether q follows from an unknown, as the stretch of a
+// spring does from the force in it.
+func (l *Lesson) behindUnknown(q *Quantity) bool {
+	return l.behind(q, func(q *Quantity) bool { return q.Unknown }, 0)
+}
+
+// behind tells whether q is one of these, or follows from one.
+func (l *Lesson) behind(q *Quantity, these func(*Quantity) bool, depth int) bool {
+	if these(q) || q.Unknown || q.Given || depth > 8 {
+		return these(q)
 	}
-	return l.ShowKept(q, q.True, s)
+	return contains(q.means(), func(n expr.Node) bool {
+		s, ok := n.(expr.Sym)
+		return ok && l.behind(l.Quantity(s.Name), these, depth+1)
+	})
+}
+
+// CaseText says which of two solutions the lesson is; "" where there is one.
+func (l *Lesson) CaseText() string {
+	if l.Case == "" {
+		return ""
+	}
+	return l.Say(l.Kind.Name + ".case." + l.Case)
+}
+
+// InCase is a sentence about the lesson's values, with the case it holds in
+// where there are two solutions.
+func (l *Lesson) InCase(said string) string {
+	if l.Case == "" {
+		return said
+	}
+	return text.Say("case.values", "case", l.CaseText(), "said", said)
+}
+
+// Heading is a method's heading in a worked solution: with the case, where
+// there are two.
+func (s Solution) Heading(method string) string {
+	if s.Case == "" {
+		return method
+	}
+	return text.Say("method.case", "method", method, "case", s.Case)
 }

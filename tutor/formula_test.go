@@ -15,7 +15,7 @@ import (
 // everyKind calls do with lessons of every kind: its bank, and drawn ones.
 func everyKind(t *testing.T, drawn int, do func(t *testing.T, l *Lesson)) {
 	t.Helper()
-	for _, k := range Kinds() {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			problems := k.BankProblems()
 			for seed := range uint64(drawn) {

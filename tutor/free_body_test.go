@@ -17,7 +17,7 @@ func TestFiguresOfAParticleAtRest(t *testing.T) {
 		lessons = append(lessons, bankLesson(t, &particleEquilibrium, i))
 	}
 	for d := NewDraw(3, 9); len(lessons) < 250; {
-		p, err := ReadProblem(drawEquilibrium(d))
+		p, err := All.Read(drawEquilibrium(d))
 		require.NoError(t, err)
 		if l, err := Open(p); err == nil {
 			lessons = append(lessons, l)

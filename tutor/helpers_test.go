@@ -13,7 +13,7 @@ import (
 // solvedBy is the lesson of a problem as written.
 func solvedBy(t checker, src Source) *Lesson {
 	t.Helper()
-	p, err := ReadProblem(src)
+	p, err := All.Read(src)
 	require.NoError(t, err)
 	l, err := Open(p)
 	require.NoError(t, err)
@@ -72,3 +72,12 @@ func problems() int {
 
 // draws is the number of random lessons the recall tests use.
 func draws() uint64 { return uint64(max(20, problems()/40)) }
+
+// openCode opens the problem of a code.
+func openCode(code string) (*Lesson, error) {
+	p, err := All.Decode(code)
+	if err != nil {
+		return nil, err
+	}
+	return Open(p)
+}

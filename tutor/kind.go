@@ -1,12 +1,10 @@
 package tutor
 
 import (
-	"errors"
-	"slices"
+	"strings"
 
 	"closingside/statics"
 	"closingside/tutor/figure"
-	"closingside/tutor/text"
 )
 
 // Kind declares a kind of problem: what its statement gives, and how that
@@ -91,14 +89,12 @@ var measures = map[FieldType]statics.Dimension{
 	StiffnessField: statics.DimStiffness, AccelerationField: statics.DimAcceleration,
 }
 
-// Kinds lists the kinds of problem in teaching order.
-func Kinds() []*Kind {
-	return []*Kind{&components, &twoForces, &concurrentForces, &obliqueComponents, &missingForce, &particleEquilibrium}
-}
+// Kinds are kinds of problem, in teaching order.
+type Kinds []*Kind
 
-// KindByName returns the kind called name, or nil.
-func KindByName(name string) *Kind {
-	for _, k := range Kinds() {
+// ByName returns the kind called name, or nil.
+func (ks Kinds) ByName(name string) *Kind {
+	for _, k := range ks {
 		if k.Name == name {
 			return k
 		}
@@ -106,24 +102,25 @@ func KindByName(name string) *Kind {
 	return nil
 }
 
-// Open builds the lesson of p. An error is a sentence for whoever wrote the
-// problem: why it can't be worked, or what would do.
-func Open(p *Problem) (*Lesson, error) {
-	l, err := p.Kind.Build(p)
-	if err != nil {
-		return nil, err
+// Names lists what the kinds are called, as a sentence does.
+func (ks Kinds) Names() string {
+	var names []string
+	for _, k := range ks {
+		names = append(names, k.Name)
 	}
-	l.Kind, l.Problem = p.Kind, p
-	if m := p.Settings.Method; m != AnyMethod && !slices.ContainsFunc(l.Ways, func(w Way) bool { return w.Method == m }) {
-		return nil, errors.New(text.Say("settings.method"))
+	return strings.Join(names, ", ")
+}
+
+// Read understands a Source. An error is a *SourceError.
+func (ks Kinds) Read(src Source) (*Problem, error) {
+	for _, kid := range src.Kids {
+		if kid.Key != "kind" {
+			continue
+		}
+		if k := ks.ByName(kid.Text); k != nil {
+			return k.read(src)
+		}
+		return nil, kid.fault("problem.kind.unknown", "got", kid.Text, "kinds", ks.Names())
 	}
-	if err := l.checkNames(); err != nil {
-		return nil, err
-	}
-	l.seal()
-	if o := l.Other; o != nil {
-		o.Kind, o.Problem = p.Kind, p
-		l.tie(o.seal())
-	}
-	return l, nil
+	return nil, src.fault("problem.kind.missing", "kinds", ks.Names())
 }

@@ -95,7 +95,7 @@ func TestImpossibleForcesAreRefusedWithAReason(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			prob, err := ReadProblem(r.src)
+			prob, err := All.Read(r.src)
 			require.NoError(t, err)
 			_, err = Open(prob)
 			assert.ErrorContains(t, err, r.says)

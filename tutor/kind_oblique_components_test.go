@@ -84,7 +84,7 @@ func TestObliqueComponentsRefused(t *testing.T) {
 		"rectangular's name": {"30 deg", "10 deg", "80 deg", "x", "such as u and v"},
 	} {
 		t.Run(name, func(t *testing.T) {
-			p, err := ReadProblem(oblique("", force("P", "100 N", row.f), axis(row.un, row.u), axis("v", row.v)))
+			p, err := All.Read(oblique("", force("P", "100 N", row.f), axis(row.un, row.u), axis("v", row.v)))
 			require.NoError(t, err)
 			_, err = Open(p)
 			require.ErrorContains(t, err, row.why)

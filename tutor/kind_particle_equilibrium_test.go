@@ -96,7 +96,7 @@ func TestForcesAtRestAddUpToZero(t *testing.T) {
 	d := NewDraw(11, 4)
 	opened := 0
 	for range 3000 {
-		p, err := ReadProblem(drawEquilibrium(d))
+		p, err := All.Read(drawEquilibrium(d))
 		require.NoError(t, err)
 		l, err := Open(p)
 		if err != nil {
@@ -174,7 +174,7 @@ func TestWhatCannotBeAtRestIsRefused(t *testing.T) {
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
-			p, err := ReadProblem(atRest("", row.parts...))
+			p, err := All.Read(atRest("", row.parts...))
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, row.says)

@@ -41,7 +41,7 @@ func TestComponentsThereAndBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		size := rapid.Float64Range(0.1, 9999).Draw(t, "size")
 		unit := rapid.SampledFrom([]string{" N", " kN", " lb", " kip"}).Draw(t, "unit")
-		p, err := ReadProblem(oneForce("", "P", decimal(size)+unit, headings.Draw(t, "heading")))
+		p, err := All.Read(oneForce("", "P", decimal(size)+unit, headings.Draw(t, "heading")))
 		require.NoError(t, err)
 		l, err := Open(p)
 		require.NoError(t, err)
@@ -50,7 +50,7 @@ func TestComponentsThereAndBack(t *testing.T) {
 		want := statics.Polar(size, h.Angle())
 		assert.InDelta(t, 0, r2.Norm(r2.Sub(want, l.vector())), 1e-9*size)
 		assert.InEpsilon(t, size, mat.Norm(mat.NewVecDense(2, []float64{l.Truth("Fx"), l.Truth("Fy")}), 2), 1e-9)
-		back, err := ReadProblem(byParts("", "P", decimal(l.Truth("Fx"))+unit, decimal(l.Truth("Fy"))+unit))
+		back, err := All.Read(byParts("", "P", decimal(l.Truth("Fx"))+unit, decimal(l.Truth("Fy"))+unit))
 		require.NoError(t, err)
 		m, err := Open(back)
 		require.NoError(t, err)
@@ -69,7 +69,7 @@ func TestConcurrentForcesAddUp(t *testing.T) {
 		for i := range n {
 			forces = append(forces, force("F"+itoa(i+1), decimal(rapid.Float64Range(10, 2000).Draw(t, "size"))+" lb", headings.Draw(t, "heading")))
 		}
-		p, err := ReadProblem(concurrent("", forces...))
+		p, err := All.Read(concurrent("", forces...))
 		require.NoError(t, err)
 		l, err := Open(p)
 		if err != nil {
@@ -110,7 +110,7 @@ func TestForcesThatBalanceAreRefused(t *testing.T) {
 		"1000": concurrent("", force("A", "1 N", "0 deg"), force("B", "1.1 kN", "120 deg")),
 	} {
 		t.Run(name, func(t *testing.T) {
-			p, err := ReadProblem(src)
+			p, err := All.Read(src)
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, name)
@@ -121,7 +121,7 @@ func TestForcesThatBalanceAreRefused(t *testing.T) {
 		"Both comp": byParts("", "P", "0 N", "0 kN"),
 	} {
 		t.Run(name, func(t *testing.T) {
-			p, err := ReadProblem(src)
+			p, err := All.Read(src)
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, name[:4])

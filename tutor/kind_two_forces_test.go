@@ -32,7 +32,7 @@ func TestEveryRouteAgreesWithTheVectors(t *testing.T) {
 			d1, d2 = math.Round(d1), math.Round(d2)
 		}
 		w := func(v float64, u string) string { return strconv.FormatFloat(v, 'f', -1, 64) + " " + u }
-		p, err := ReadProblem(harbour("", force("P", w(m1, "N"), w(d1, "deg")), force("Q", w(m2, "N"), w(d2, "deg"))))
+		p, err := All.Read(harbour("", force("P", w(m1, "N"), w(d1, "deg")), force("Q", w(m2, "N"), w(d2, "deg"))))
 		require.NoError(t, err)
 		l, err := Open(p)
 		if err != nil {
@@ -82,7 +82,7 @@ func TestDegenerateProblemsAreRefusedWithAReason(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			p, err := ReadProblem(harbour("", force("P", r.m1, r.d1), force("Q", r.m2, r.d2)))
+			p, err := All.Read(harbour("", force("P", r.m1, r.d1), force("Q", r.m2, r.d2)))
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, r.says)
@@ -90,7 +90,7 @@ func TestDegenerateProblemsAreRefusedWithAReason(t *testing.T) {
 	}
 	for _, m := range []string{"0 N", "-5 N", "1e999 N"} {
 		t.Run(m, func(t *testing.T) {
-			_, err := ReadProblem(harbour("", force("P", m, "0 deg"), force("Q", "1 N", "90 deg")))
+			_, err := All.Read(harbour("", force("P", m, "0 deg"), force("Q", "1 N", "90 deg")))
 			var at *SourceError
 			assert.ErrorAs(t, err, &at)
 		})
@@ -98,7 +98,7 @@ func TestDegenerateProblemsAreRefusedWithAReason(t *testing.T) {
 }
 
 func TestBankAndDrawsOpen(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for _, p := range k.BankProblems() {
 			_, err := Open(p)
 			assert.NoError(t, err, p.Story)

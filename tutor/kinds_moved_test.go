@@ -101,7 +101,7 @@ func (q *Quantity) fromAxis(k *Kind) bool {
 // Turning the axes and scaling the loads moves what is found as it must, in
 // every kind, in either of two solutions; every route still agrees.
 func TestTurningAndScalingEveryKind(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			compared := 0
 			rapid.Check(t, func(rt *rapid.T) {

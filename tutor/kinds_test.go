@@ -88,7 +88,7 @@ func eachDrawn(t testing.TB, k *Kind, visit func(*Lesson)) {
 }
 
 func TestEveryRouteOfEveryKindAgreesWithTheVectors(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			eachDrawn(t, k, func(l *Lesson) {
 				for _, s := range l.Solutions() {
@@ -102,7 +102,7 @@ func TestEveryRouteOfEveryKindAgreesWithTheVectors(t *testing.T) {
 // What a learner reads of a kind is all there: each quantity's two sentences,
 // each principle, the home screen's words.
 func TestEveryKindHasItsTexts(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			assert.Empty(t, text.Missing(k.Name+".title", k.Name+".about", k.Name+".practises"))
 			eachDrawn(t, k, func(l *Lesson) {
@@ -132,7 +132,7 @@ func TestEveryKindHasItsTexts(t *testing.T) {
 // A learner who enters every value right, in the order of the worked solution,
 // is told so each time, and is then done.
 func TestARightWorkingIsAccepted(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			eachDrawn(t, k, func(l *Lesson) {
 				for _, s := range l.Solutions() {
@@ -152,10 +152,10 @@ func TestARightWorkingIsAccepted(t *testing.T) {
 
 // A code leads back to the same problem.
 func TestCodesOfEveryKind(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			eachDrawn(t, k, func(l *Lesson) {
-				back, err := OpenCode(l.Problem.Code())
+				back, err := openCode(l.Problem.Code())
 				require.NoError(t, err)
 				assert.Equal(t, l.Problem.Code(), back.Problem.Code())
 				for _, q := range l.Quantities {
@@ -169,7 +169,7 @@ func TestCodesOfEveryKind(t *testing.T) {
 // Figures: no label touches another, a stroke or the frame, at the start of
 // the work and at its end.
 func TestFiguresOfEveryKindAreLegible(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			figures, overlaps := 0, 0
 			eachDrawn(t, k, func(l *Lesson) {

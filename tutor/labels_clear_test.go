@@ -14,7 +14,7 @@ import (
 // figure and in a sheet's.
 func TestLabelsStayClearAsWorkGoesOn(t *testing.T) {
 	rooms := []figure.Size{{Width: 330, Height: 250}, {Width: 330, Height: 175, Text: 14}, {Width: 300, Height: 200}}
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			require.NoError(t, err)

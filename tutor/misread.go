@@ -82,7 +82,7 @@ func (l *Lesson) altered(at spot, v float64) []float64 {
 	item := &p.Items[at.item]
 	item.Fields = slices.Clone(item.Fields)
 	f := &item.Fields[at.field]
-	switch spec := p.Kind.spec(item.Group, f.Key); {
+	switch spec := p.spec(item.Group, f.Key); {
 	case spec.Is == DirectionField:
 		h, ok := statics.From(statics.PlusX, statics.Angle(v)*statics.Degree, statics.CounterClockwise)
 		if !ok {
@@ -110,7 +110,7 @@ func (l *Lesson) altered(at spot, v float64) []float64 {
 // three or more, whose magnitude is given at a spot; nil where there is no such.
 func (l *Lesson) leftOut(at spot) []float64 {
 	item := l.Problem.Items[at.item]
-	if l.Problem.Kind.spec(item.Group, item.Fields[at.field].Key).Is != ForceField || len(l.Problem.Group(item.Group)) < 3 {
+	if l.Problem.spec(item.Group, item.Fields[at.field].Key).Is != ForceField || len(l.Problem.Group(item.Group)) < 3 {
 		return nil
 	}
 	p := *l.Problem
@@ -149,18 +149,4 @@ func without(name string, gone int) string {
 		return name[:at] + itoa(n-1) + name[at+1:]
 	}
 	return name
-}
-
-// spec is the declaration of a field.
-func (k *Kind) spec(group, key string) FieldSpec {
-	for _, g := range k.Groups {
-		if g.Key == group {
-			for _, f := range g.Fields {
-				if f.Key == key {
-					return f
-				}
-			}
-		}
-	}
-	return FieldSpec{}
 }

@@ -35,7 +35,7 @@ func TestNamesThatReadAlikeAreRefused(t *testing.T) {
 		for i, name := range names {
 			forces = append(forces, force(name, "340 N", []string{"25 deg", "118 deg"}[i]))
 		}
-		p, err := ReadProblem(harbour("", forces...))
+		p, err := All.Read(harbour("", forces...))
 		if err == nil {
 			_, err = Open(p)
 		}
@@ -65,7 +65,7 @@ func TestNamesThatReadAlikeAreRefused(t *testing.T) {
 
 // A thing keeps its own name, whatever a script calls another by.
 func TestAThingIsReadByItsOwnName(t *testing.T) {
-	p, err := ReadProblem(harbour("", force("F2", "340 N", "25 deg"), force("F1", "610 N", "118 deg")))
+	p, err := All.Read(harbour("", force("F2", "340 N", "25 deg"), force("F1", "610 N", "118 deg")))
 	require.NoError(t, err)
 	l, err := Open(p)
 	require.NoError(t, err)
@@ -81,7 +81,7 @@ func TestAThingIsReadByItsOwnName(t *testing.T) {
 
 // A learner reads a symbol in the same letters everywhere: T₁ in the statement as in the task.
 func TestANameIsReadAlikeEverywhere(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			require.NoError(t, err)
@@ -90,7 +90,7 @@ func TestANameIsReadAlikeEverywhere(t *testing.T) {
 			}
 		}
 	}
-	p, err := ReadProblem(branch("", leaf("kind", "two-forces"), branch("forces", force("F1", "340 N", "25 deg"), force("F2", "610 N", "25 deg"))))
+	p, err := All.Read(branch("", leaf("kind", "two-forces"), branch("forces", force("F1", "340 N", "25 deg"), force("F2", "610 N", "25 deg"))))
 	require.NoError(t, err)
 	_, err = Open(p)
 	assert.ErrorContains(t, err, "F₁ and F₂")

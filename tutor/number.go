@@ -127,3 +127,30 @@ func (l *Lesson) literal(q *Quantity, v float64) expr.Node {
 	}
 	return expr.N(v)
 }
+
+// unswapped lists what v ± half is with two neighbouring digits exchanged back.
+func unswapped(v, half float64) []float64 {
+	places := 0
+	for p := 2 * half; p < 1-1e-9 && places < 8; p *= 10 {
+		places++
+	}
+	s := strconv.FormatFloat(math.Abs(v), 'f', places, 64)
+	var out []float64
+	for i := 0; i+1 < len(s); i++ {
+		j := i + 1
+		if s[j] == '.' {
+			j++
+		}
+		if s[i] == '.' || j >= len(s) || s[i] == s[j] {
+			continue
+		}
+		b := []byte(s)
+		b[i], b[j] = b[j], b[i]
+		if b[0] == '0' && b[1] != '.' {
+			continue
+		}
+		x, _ := strconv.ParseFloat(string(b), 64)
+		out = append(out, math.Copysign(x, v))
+	}
+	return out
+}

@@ -37,7 +37,7 @@ func TestNextLeadsOnFromWhatWasFound(t *testing.T) {
 // In every kind the way to the end is whole: what is next can be found from what
 // was found before.
 func TestWhatIsNextLeadsToTheEnd(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			assert.NoError(t, err)

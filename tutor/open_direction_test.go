@@ -86,7 +86,7 @@ func TestWhatAnOpenDirectionCannotBe(t *testing.T) {
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
-			p, err := ReadProblem(atRest("", row.parts...))
+			p, err := All.Read(atRest("", row.parts...))
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, row.says)
@@ -115,7 +115,7 @@ func TestOpenDirectionsBalance(t *testing.T) {
 			for i := range more {
 				parts = append(parts, heldBy("P"+itoa(i+1)+" force", deg(loads[i][0]+turn), newtons(loads[i][1]*scale)))
 			}
-			p, err := ReadProblem(atRest("", parts...))
+			p, err := All.Read(atRest("", parts...))
 			require.NoError(t, err)
 			l, err := Open(p)
 			if err != nil {
@@ -172,7 +172,7 @@ func TestASpringMayPush(t *testing.T) {
 		"given as stretched":  heldBy("S spring", "direction: 40 deg below -x", "stretch: 0.1 m"),
 		"given as compressed": heldBy("S spring", "direction: 40 deg above +x", "compression: 0.1 m"),
 	} {
-		p, err := ReadProblem(atRest("", heldBy("T cable", "direction: 180 deg"), spring, heldBy("W weight", "force: 300 N")))
+		p, err := All.Read(atRest("", heldBy("T cable", "direction: 180 deg"), spring, heldBy("W weight", "force: 300 N")))
 		require.NoError(t, err)
 		_, err = Open(p)
 		assert.ErrorContains(t, err, says)

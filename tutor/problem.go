@@ -5,17 +5,7 @@ import (
 	"strings"
 
 	"closingside/statics"
-	"closingside/tutor/text"
 )
-
-// Source is a problem as it was written (in a file, a form, an address):
-// keys, texts and places, not yet understood.
-type Source struct {
-	Key       string
-	Text      string // of a leaf
-	Kids      []Source
-	Line, Col int // where it stands, from 1; 0 where there is no file
-}
 
 // Problem is a statement understood: its kind and what it gives.
 type Problem struct {
@@ -41,14 +31,6 @@ type Field struct {
 	Unit    statics.Unit    // of a quantity
 	Heading statics.Heading // of a direction
 }
-
-// SourceError says what is wrong with a Source, where, and what would do.
-type SourceError struct {
-	Line, Col int
-	Message   string
-}
-
-func (e *SourceError) Error() string { return e.Message }
 
 // Field returns the field of it called key; a zero Field where there is none.
 func (it *Item) Field(key string) Field {
@@ -89,15 +71,6 @@ const (
 
 	maxMagnitude = 1e12 // in the unit written
 )
-
-// ReadProblem understands a Source. An error is a *SourceError.
-func ReadProblem(src Source) (*Problem, error) {
-	kind, err := readKind(src)
-	if err != nil {
-		return nil, err
-	}
-	return kind.read(src)
-}
 
 // read understands a Source as a problem of kind k.
 func (k *Kind) read(src Source) (*Problem, error) {
@@ -147,31 +120,6 @@ func (p *Problem) checkSettings(src Source) error {
 		}
 	}
 	return err
-}
-
-func (s Source) fault(key string, holes ...string) error {
-	return &SourceError{s.Line, s.Col, text.Say(key, holes...)}
-}
-
-func readKind(src Source) (*Kind, error) {
-	for _, kid := range src.Kids {
-		if kid.Key != "kind" {
-			continue
-		}
-		if k := KindByName(kid.Text); k != nil {
-			return k, nil
-		}
-		return nil, kid.fault("problem.kind.unknown", "got", kid.Text, "kinds", kindNames())
-	}
-	return nil, src.fault("problem.kind.missing", "kinds", kindNames())
-}
-
-func kindNames() string {
-	var names []string
-	for _, k := range Kinds() {
-		names = append(names, k.Name)
-	}
-	return strings.Join(names, ", ")
 }
 
 func (p *Problem) readKey(kid Source) error {

@@ -311,7 +311,7 @@ func checkTriangles(t *testing.T, row published, src Source, is, names [3]string
 	if !ok {
 		count = 1
 	}
-	p, err := ReadProblem(src)
+	p, err := All.Read(src)
 	require.NoError(t, err)
 	l, err := Open(p)
 	if count == 0 {

@@ -204,15 +204,6 @@ func (p pull) byReference(parts []Quantity) []Quantity {
 	return parts
 }
 
-// degrees is an angle in degrees, free of the noise of its conversion.
-func degrees(a statics.Angle) float64 {
-	d := a.Degrees()
-	if near := math.Round(d*1e9) / 1e9; math.Abs(d-near) <= 1e-14*math.Max(1, math.Abs(d)) {
-		return near
-	}
-	return d
-}
-
 // bySlope is the route by the slope triangle, and the wrong ways with it: legs
 // exchanged, and a leg over the other leg.
 func (p pull) bySlope(x, y *Quantity) {
@@ -344,4 +335,9 @@ func (p *pull) complete(directed bool) {
 		dir, _ := statics.Direction(p.vec)
 		p.at, p.heading = degrees(dir), statics.Heading{}
 	}
+}
+
+// force is the Source of a named force.
+func force(name, magnitude, direction string) Source {
+	return branch("", leaf("name", name), leaf("magnitude", magnitude), leaf("direction", direction))
 }

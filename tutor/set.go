@@ -374,7 +374,7 @@ func (s *Set) readPart(item Source) (Part, error) {
 		part.Wish.Settings = check
 		return part, err
 	}
-	if part.Problem, err = ReadProblem(rest); err != nil {
+	if part.Problem, err = All.Read(rest); err != nil {
 		return part, err
 	}
 	if err = part.Problem.Use(check); err == nil {
@@ -386,46 +386,6 @@ func (s *Set) readPart(item Source) (Part, error) {
 	return part, err
 }
 
-// text is the value of a leaf of at most so many runes, on one line.
-func (s Source) text(most int) (string, error) {
-	if s.Kids != nil {
-		return "", s.fault("problem.value", "key", s.Key)
-	}
-	if utf8.RuneCountInString(s.Text) > most {
-		return "", s.fault("set.text.long", "key", s.Key, "max", itoa(most))
-	}
-	return strings.Join(strings.Fields(s.Text), " "), nil
-}
-
-// choice is the place of a leaf's value among the words it may have.
-func (s Source) choice(words ...string) (int, error) {
-	if i := slices.Index(words, strings.TrimSpace(s.Text)); i >= 0 {
-		return i, nil
-	}
-	return 0, s.fault("set.choice", "key", s.Key, "got", s.Text, "words", strings.Join(words, ", "))
-}
-
-// whole is a leaf's whole number between limits.
-func (s Source) whole(lo, hi int) (int, error) {
-	n, ok := digits(strings.TrimSpace(s.Text))
-	if !ok || n < lo || n > hi {
-		return 0, s.fault("set.whole", "key", s.Key, "got", s.Text, "min", itoa(lo), "max", itoa(hi))
-	}
-	return n, nil
-}
-
-// digits reads a short whole number.
-func digits(s string) (int, bool) {
-	n := 0
-	for _, c := range []byte(s) {
-		if c < '0' || c > '9' {
-			return 0, false
-		}
-		n = n*10 + int(c-'0')
-	}
-	return n, s != "" && len(s) <= 9
-}
-
 // CheckStudent tells what is wrong with a student's id; "" where nothing is.
 func CheckStudent(id string) string {
 	switch f := FoldStudent(id); {
@@ -435,4 +395,35 @@ func CheckStudent(id string) string {
 		return text.Say("set.student.long", "max", itoa(maxStudent))
 	}
 	return ""
+}
+
+// readWish reads what is to be drawn, and how often.
+func readWish(src Source) (Wish, int, error) {
+	w, count := Wish{}, 1
+	keys := []string{"generate", "count", "difficulty", "quadrants", "right-angles", "marks"}
+	var err error
+	for _, kid := range src.Kids {
+		switch kid.Key {
+		case "generate":
+			if w.Kind = All.ByName(strings.TrimSpace(kid.Text)); w.Kind == nil {
+				err = kid.fault("problem.kind.unknown", "got", kid.Text, "kinds", All.Names())
+			}
+		case "count":
+			count, err = kid.whole(1, maxTasks)
+		case "difficulty":
+			w.Difficulty, err = kid.whole(0, Difficulties)
+		case "quadrants":
+			w.Quadrants, err = readQuadrants(kid)
+		case "right-angles":
+			var i int
+			i, err = kid.choice("avoided", "allowed")
+			w.RightAngles = i == 1
+		default:
+			err = kid.fault("problem.key.unknown", "key", kid.Key, "keys", strings.Join(keys, ", "))
+		}
+		if err != nil {
+			return w, count, err
+		}
+	}
+	return w, count, w.Check(src)
 }

@@ -153,12 +153,10 @@ func (s *Set) decodePart(part string) (Part, error) {
 	}
 	switch head[0] {
 	case 'p':
-		l, err := OpenCode(rest)
-		if err != nil {
-			return p, err
+		if p.Problem, err = All.Decode(rest); err == nil {
+			_, err = Open(p.Problem)
 		}
-		p.Problem = l.Problem
-		return p, nil
+		return p, err
 	case 'd':
 		p.Wish, p.Count, err = s.decodeWish(rest)
 		return p, err

@@ -2,7 +2,6 @@ package tutor
 
 import (
 	"closingside/statics"
-	"closingside/tutor/text"
 )
 
 // Help says when a kind of help may be asked for: always, after the first
@@ -81,20 +80,4 @@ func (d Digits) halfUnit(dim statics.Dimension, v float64) float64 {
 		return 0.5 * pow10(-d.Angle)
 	}
 	return 0.5 * pow10(leading(v)-d.Magnitude+1)
-}
-
-// Asked says in which unit, and how finely, q is asked.
-func (w *Work) Asked(q *Quantity) string {
-	d := w.Settings.asked(q)
-	if q.Equation {
-		return text.Say("asked.equation")
-	}
-	if q.reported() {
-		r := w.Settings.Direction
-		return text.Say("reported.asked."+reportKeys[r.As], "places", itoa(d.Angle), "thing", shownName(r.Thing))
-	}
-	if q.Dim == statics.DimAngle {
-		return text.Say("asked.angle", "places", itoa(d.Angle))
-	}
-	return text.Say("asked.magnitude", "unit", w.Lesson.UnitOf(q).Symbol, "digits", itoa(d.Magnitude))
 }

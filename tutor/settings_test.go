@@ -19,7 +19,7 @@ func checked(t *testing.T, lines ...string) (*Problem, error) {
 	}
 	src := harbour("", force("P", "340 N", "25 deg"), force("Q", "610 N", "118 deg"))
 	src.Kids = append(src.Kids, check)
-	return ReadProblem(src)
+	return All.Read(src)
 }
 
 func TestSettingsAreRead(t *testing.T) {
@@ -56,7 +56,7 @@ func TestSettingsAreRead(t *testing.T) {
 			p, err := checked(t, lines...)
 			require.NoError(t, err)
 			assert.Equal(t, r.want, p.Settings)
-			l, err := OpenCode(p.Code())
+			l, err := openCode(p.Code())
 			require.NoError(t, err)
 			assert.Equal(t, r.want, l.Problem.Settings, "through %s", p.Code())
 		})
@@ -131,7 +131,7 @@ func TestSettingsGoThroughACode(t *testing.T) {
 		require.Equal(r, s, again)
 		p := twoForces.BankProblems()[0]
 		require.NoError(r, p.Use(s))
-		l, err := OpenCode(p.Code())
+		l, err := openCode(p.Code())
 		require.NoError(r, err, p.Code())
 		require.Equal(r, s, l.Problem.Settings)
 		require.Equal(r, p.Code(), l.Problem.Code())

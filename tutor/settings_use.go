@@ -3,6 +3,7 @@ package tutor
 import (
 	"slices"
 
+	"closingside/statics"
 	"closingside/tutor/text"
 )
 
@@ -60,27 +61,18 @@ func (w *Work) tried(of func(*Quantity) bool) bool {
 	})
 }
 
-// Conditions are sentences on how the problem is to be worked: how directions
-// are told, by which method, and what an entry must have.
-func (l *Lesson) Conditions() []string {
-	var all []string
-	s := l.Problem.Settings
-	for i := range l.Quantities {
-		if q := &l.Quantities[i]; q.reported() {
-			all = append(all, l.Say("reported.give."+reportKeys[s.Direction.As], "direction", l.SymbolText(q), "thing", shownName(s.Direction.Thing)))
-		}
+// Asked says in which unit, and how finely, q is asked.
+func (w *Work) Asked(q *Quantity) string {
+	d := w.Settings.asked(q)
+	if q.Equation {
+		return text.Say("asked.equation")
 	}
-	switch s.Method {
-	case ByTriangle:
-		all = append(all, text.Say("settings.by-triangle"))
-	case ByComponents:
-		all = append(all, text.Say("settings.by-components"))
+	if q.reported() {
+		r := w.Settings.Direction
+		return text.Say("reported.asked."+reportKeys[r.As], "places", itoa(d.Angle), "thing", shownName(r.Thing))
 	}
-	if s.NumbersOnly {
-		all = append(all, text.Say("settings.numbers-only"))
+	if q.Dim == statics.DimAngle {
+		return text.Say("asked.angle", "places", itoa(d.Angle))
 	}
-	if s.UnitsRequired {
-		all = append(all, text.Say("settings.units-required"))
-	}
-	return all
+	return text.Say("asked.magnitude", "unit", w.Lesson.UnitOf(q).Symbol, "digits", itoa(d.Magnitude))
 }

@@ -10,7 +10,7 @@ import (
 // A method asked for decides what is offered, what comes next, what hints lean
 // on and which solution is shown, in every kind.
 func TestAMethodAskedForIsKeptTo(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for _, p := range k.BankProblems() {
 			for _, m := range []Method{ByTriangle, ByComponents} {
 				s := DefaultSettings()
@@ -85,7 +85,7 @@ func TestWhenHelpMayBeAskedFor(t *testing.T) {
 // Sentences of a kind leave out how a direction is to be reported: the
 // settings say that.
 func TestKindsLeaveReportingToTheSettings(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			require.NoError(t, err)

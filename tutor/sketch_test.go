@@ -329,7 +329,7 @@ func TestSketchMayBeOff(t *testing.T) {
 
 // Forces of any number are laid head to tail in any order by an unsteady hand.
 func TestAnyNumberOfForces(t *testing.T) {
-	k := KindByName("concurrent-forces")
+	k := All.ByName("concurrent-forces")
 	var problems []*Problem
 	problems = append(problems, k.BankProblems()...)
 	for seed := range uint64(20) {
@@ -362,7 +362,7 @@ func TestAnyNumberOfForces(t *testing.T) {
 // Of three forces, two joined by their heads leave a side that goes against
 // one of them.
 func TestThreeForcesWrong(t *testing.T) {
-	l, err := Open(KindByName("concurrent-forces").BankProblems()[0])
+	l, err := Open(All.ByName("concurrent-forces").BankProblems()[0])
 	require.NoError(t, err)
 	s := sketchOf(t, l)
 	assert.Equal(t, Unexplained, s.Close(end("h0"), end("t0")).Verdict)

@@ -31,7 +31,7 @@ func TestEveryRowIsComplete(t *testing.T) {
 				assert.NotNil(t, row.Rule)
 			}
 			e := row.Example()
-			kind := KindByName(e.Kind)
+			kind := All.ByName(e.Kind)
 			require.NotNil(t, kind)
 			for _, entry := range []string{e.Wrong, e.Right} {
 				w := NewWork(bankLesson(t, kind, e.Problem), DefaultSettings())

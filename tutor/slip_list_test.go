@@ -39,7 +39,7 @@ project started from. What weighs a row before a value is seen stands beside its
 		for i := range g.rows {
 			s := &g.rows[i]
 			e := s.Example()
-			l := bankLesson(t, KindByName(e.Kind), e.Problem)
+			l := bankLesson(t, All.ByName(e.Kind), e.Problem)
 			star := ""
 			if left[s.ID] {
 				star = " *"

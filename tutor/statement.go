@@ -104,3 +104,28 @@ func (l *Lesson) homeUnit(d statics.Dimension) statics.Unit {
 	u, _ := statics.UnitBySymbol(symbol)
 	return u
 }
+
+// Conditions are sentences on how the problem is to be worked: how directions
+// are told, by which method, and what an entry must have.
+func (l *Lesson) Conditions() []string {
+	var all []string
+	s := l.Problem.Settings
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; q.reported() {
+			all = append(all, l.Say("reported.give."+reportKeys[s.Direction.As], "direction", l.SymbolText(q), "thing", shownName(s.Direction.Thing)))
+		}
+	}
+	switch s.Method {
+	case ByTriangle:
+		all = append(all, text.Say("settings.by-triangle"))
+	case ByComponents:
+		all = append(all, text.Say("settings.by-components"))
+	}
+	if s.NumbersOnly {
+		all = append(all, text.Say("settings.numbers-only"))
+	}
+	if s.UnitsRequired {
+		all = append(all, text.Say("settings.units-required"))
+	}
+	return all
+}

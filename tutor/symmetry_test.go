@@ -18,7 +18,7 @@ import (
 // coincide depends on the axes.
 func finePair(t *testing.T, m1, m2, d1, d2 int) (*Lesson, bool) {
 	direction := func(d int) string { return strconv.FormatFloat(float64(d)/100, 'f', 2, 64) + " deg" }
-	p, err := ReadProblem(harbour("", force("P", itoa(m1)+" N", direction(d1)), force("Q", itoa(m2)+" N", direction(d2))))
+	p, err := All.Read(harbour("", force("P", itoa(m1)+" N", direction(d1)), force("Q", itoa(m2)+" N", direction(d2))))
 	require.NoError(t, err)
 	l, err := Open(p)
 	if err != nil {

@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 	"slices"
-	"strconv"
 
 	"closingside/statics"
 	"closingside/tutor/entry"
@@ -125,33 +124,6 @@ func (w *Work) scaled(q *Quantity, v float64, halves []float64, factor float64) 
 		}
 	}
 	return all
-}
-
-// unswapped lists what v ± half is with two neighbouring digits exchanged back.
-func unswapped(v, half float64) []float64 {
-	places := 0
-	for p := 2 * half; p < 1-1e-9 && places < 8; p *= 10 {
-		places++
-	}
-	s := strconv.FormatFloat(math.Abs(v), 'f', places, 64)
-	var out []float64
-	for i := 0; i+1 < len(s); i++ {
-		j := i + 1
-		if s[j] == '.' {
-			j++
-		}
-		if s[i] == '.' || j >= len(s) || s[i] == s[j] {
-			continue
-		}
-		b := []byte(s)
-		b[i], b[j] = b[j], b[i]
-		if b[0] == '0' && b[1] != '.' {
-			continue
-		}
-		x, _ := strconv.ParseFloat(string(b), 64)
-		out = append(out, math.Copysign(x, v))
-	}
-	return out
 }
 
 // shareWritten is the share of two slips together of which one is made in

@@ -10,7 +10,7 @@ import (
 // What is made ahead, in however small pieces, and whatever is given up on the
 // way, changes no reply.
 func TestWarmingChangesNoReply(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			p := k.BankProblems()[0]
 			cold, err := Open(p)

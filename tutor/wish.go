@@ -223,37 +223,6 @@ func putRight(tree expr.Node) bool {
 	return turned(b.L) && corrected(b.R) || turned(b.R) && corrected(b.L)
 }
 
-// readWish reads what is to be drawn, and how often.
-func readWish(src Source) (Wish, int, error) {
-	w, count := Wish{}, 1
-	keys := []string{"generate", "count", "difficulty", "quadrants", "right-angles", "marks"}
-	var err error
-	for _, kid := range src.Kids {
-		switch kid.Key {
-		case "generate":
-			if w.Kind = KindByName(strings.TrimSpace(kid.Text)); w.Kind == nil {
-				err = kid.fault("problem.kind.unknown", "got", kid.Text, "kinds", kindNames())
-			}
-		case "count":
-			count, err = kid.whole(1, maxTasks)
-		case "difficulty":
-			w.Difficulty, err = kid.whole(0, Difficulties)
-		case "quadrants":
-			w.Quadrants, err = readQuadrants(kid)
-		case "right-angles":
-			var i int
-			i, err = kid.choice("avoided", "allowed")
-			w.RightAngles = i == 1
-		default:
-			err = kid.fault("problem.key.unknown", "key", kid.Key, "keys", strings.Join(keys, ", "))
-		}
-		if err != nil {
-			return w, count, err
-		}
-	}
-	return w, count, w.Check(src)
-}
-
 // Check refuses a wish that contradicts itself, at src.
 func (w Wish) Check(src Source) error {
 	if w.open() == [4]bool{} {
@@ -278,4 +247,14 @@ func readQuadrants(src Source) (on [4]bool, err error) {
 		on[i] = true
 	}
 	return on, nil
+}
+
+// Generate draws a fair problem of kind k by seed. That there is none is a bug
+// of the kind.
+func Generate(k *Kind, seed uint64) *Problem {
+	p, _, err := Wish{Kind: k}.Generate(seed)
+	if err != nil {
+		panic("tutor: no fair problem of kind " + k.Name)
+	}
+	return p
 }

@@ -10,7 +10,7 @@ import (
 // Every kind has problems of every difficulty, and what is drawn is what was
 // asked.
 func TestEveryWishIsMet(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for difficulty := range Difficulties + 1 {
 			t.Run(k.Name+itoa(difficulty), func(t *testing.T) {
 				for seed := range uint64(4) {
@@ -71,7 +71,7 @@ func TestQuadrant(t *testing.T) {
 // problem, entered at the digits asked, is neither taken for right nor named
 // as another.
 func TestCommonSlipsOfDrawnProblemsAreTold(t *testing.T) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for seed := range uint64(3) {
 			p, _, err := Wish{Kind: k}.Generate(100 + seed)
 			require.NoError(t, err)
@@ -107,7 +107,7 @@ func TestAWishThatCannotBeMetIsRefused(t *testing.T) {
 }
 
 func BenchmarkGenerate(b *testing.B) {
-	for _, k := range Kinds() {
+	for _, k := range All {
 		for difficulty := range Difficulties + 1 {
 			b.Run(k.Name+itoa(difficulty), func(b *testing.B) {
 				draws := 0

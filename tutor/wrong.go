@@ -111,7 +111,3 @@ func SlipGroup(id string) string {
 // RareSlip tells whether a slip is too rare to be thought of together with
 // another.
 func RareSlip(id string) bool { return slipByID(id).Lone }
-
-// ShowKept is v, a value of q, as a student writes it: with its unit, at the
-// digits kept on the way or those asked where they are finer.
-func (l *Lesson) ShowKept(q *Quantity, v float64, s Settings) string { return l.Show(q, v, s.kept(q)) }

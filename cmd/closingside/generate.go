@@ -90,7 +90,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 	}
 	var wishes []tutor.Wish
 	for _, name := range names {
-		k := tutor.KindByName(name)
+		k := tutor.All.ByName(name)
 		if k == nil {
 			meant := ""
 			if near := nearest(name, kindNames()); len(near) > 0 {
@@ -109,7 +109,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 
 func kindNames() []string {
 	var names []string
-	for _, k := range tutor.Kinds() {
+	for _, k := range tutor.All {
 		names = append(names, k.Name)
 	}
 	return names

@@ -27,7 +27,7 @@ func openLesson(path string) (*tutor.Lesson, error) {
 	if isSet(src) && !hasKey(src, "kind") {
 		return nil, wrongInput("%s: this is a set, and one problem is wanted here; closingside set shows what is in it", path)
 	}
-	problem, err := tutor.ReadProblem(src)
+	problem, err := tutor.All.Read(src)
 	if err != nil {
 		return nil, located(path, err)
 	}

@@ -113,7 +113,7 @@ func TestREADMEProblems(t *testing.T) {
 		})
 	}
 	listed := 0
-	for _, k := range tutor.Kinds() {
+	for _, k := range tutor.All {
 		if strings.Contains(string(all), "| `"+k.Name+"` |") {
 			listed++
 			assert.True(t, shown[k.Name], "%s is not shown", k.Name)

@@ -235,7 +235,7 @@ func draws(n int) string {
 // What a student wrote is shown, and never carried out by a spreadsheet or a
 // terminal.
 func TestReportShowsAndDoesNotObey(t *testing.T) {
-	code := tutor.KindByName("two-forces").BankProblems()[0].Code()
+	code := tutor.All.ByName("two-forces").BankProblems()[0].Code()
 	path := writeFile(t, "=cmd.txt", "do=open&hash="+url.QueryEscape(code)+"&at=1793000000000\ndo=enter&problem="+url.QueryEscape(code)+"&quantity=R&entry=%2B713.7+N&at=1793000060000\n")
 	table, errs, status := tell("", "report", path, "--csv")
 	require.Zero(t, status, errs)

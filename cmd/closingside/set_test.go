@@ -122,7 +122,7 @@ func TestLinks(t *testing.T) {
 
 	out, said, status = tell("", "link", filepath.Join(dir, "barge.yaml"))
 	require.Zero(t, status, said)
-	_, err = tutor.OpenCode(strings.TrimSpace(strings.TrimPrefix(out, "#")))
+	_, err = tutor.All.Decode(strings.TrimSpace(strings.TrimPrefix(out, "#")))
 	assert.NoError(t, err)
 
 	_, said, status = tell("", "link", file, "--at", "example.edu")

@@ -133,7 +133,7 @@ func TestSlipsRefuses(t *testing.T) {
 
 // Problems of every kind have their table, and their values can be looked up.
 func TestSlipsOfEveryKind(t *testing.T) {
-	for _, k := range tutor.Kinds() {
+	for _, k := range tutor.All {
 		t.Run(k.Name, func(t *testing.T) {
 			dir := filepath.Join(t.TempDir(), "drawn")
 			_, errs, status := tell("", "generate", k.Name, "--separate", "--out", dir)

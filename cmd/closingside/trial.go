@@ -109,10 +109,10 @@ func (v trialVerb) problems() ([]*tutor.Problem, error) {
 	}
 	var kinds []*tutor.Kind
 	for _, name := range v.Kind {
-		k := tutor.KindByName(name)
+		k := tutor.All.ByName(name)
 		if k == nil {
 			var names []string
-			for _, k := range tutor.Kinds() {
+			for _, k := range tutor.All {
 				names = append(names, k.Name)
 			}
 			return nil, wrongInput("--kind %s: there is no such kind (kinds: %s)", name, strings.Join(names, ", "))

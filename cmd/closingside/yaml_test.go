@@ -122,7 +122,7 @@ func FuzzReadSource(f *testing.F) {
 		if err == nil {
 			placed(t, src, lines)
 			var p *tutor.Problem
-			if p, err = tutor.ReadProblem(src); err == nil {
+			if p, err = tutor.All.Read(src); err == nil {
 				l, reason := tutor.Open(p)
 				if reason == nil {
 					assert.NotEmpty(t, solved(l).Quantities)

@@ -25,7 +25,7 @@ func init() { text.Strict = true }
 func everyKind(t *testing.T) *tutor.Variant {
 	t.Helper()
 	set := &tutor.Set{Title: "Harbour & slipway <1>", Version: "1", Settings: tutor.DefaultSettings()}
-	for _, k := range tutor.Kinds() {
+	for _, k := range tutor.All {
 		for _, p := range k.BankProblems() {
 			set.Parts = append(set.Parts, tutor.Part{Problem: p, Count: 1, Marks: 4})
 		}
@@ -64,7 +64,7 @@ func TestMarkdownHoldsTheSolution(t *testing.T) {
 // step are code as those of the ninth are.
 func TestMarkdownListsSteps(t *testing.T) {
 	set := &tutor.Set{Title: "Pontoon", Version: "1", Settings: tutor.DefaultSettings()}
-	bank := tutor.KindByName("concurrent-forces").BankProblems()
+	bank := tutor.All.ByName("concurrent-forces").BankProblems()
 	set.Parts = []tutor.Part{{Problem: bank[len(bank)-1], Count: 1}} // five ropes
 	v, err := set.Variant("")
 	require.NoError(t, err)

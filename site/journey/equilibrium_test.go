@@ -17,7 +17,7 @@ import (
 func TestEquationsOnThePage(t *testing.T) {
 	source := axe(t)
 	h := newSite(t)
-	crate := tutor.KindByName("particle-equilibrium").BankProblems()[0].Code()
+	crate := tutor.All.ByName("particle-equilibrium").BankProblems()[0].Code()
 	for _, size := range []struct {
 		width, height int64
 		scheme        string

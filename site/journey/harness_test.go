@@ -265,7 +265,7 @@ func (p *visitor) choose() {
 }
 
 // barge is the code of the problem that the journeys work on.
-var barge = tutor.KindByName("two-forces").BankProblems()[0].Code()
+var barge = tutor.All.ByName("two-forces").BankProblems()[0].Code()
 
 func (p *visitor) reload() {
 	p.t.Helper()

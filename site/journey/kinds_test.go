@@ -27,7 +27,7 @@ func TestEveryKindOnTheScreen(t *testing.T) {
 		p.home()
 		p.ready()
 		p.eval(source+";0", nil)
-		for _, k := range tutor.Kinds() {
+		for _, k := range tutor.All {
 			t.Run(fmt.Sprintf("%s %d %s", k.Name, size.width, size.scheme), func(t *testing.T) {
 				p.t = t
 				p.walkKind(k, func(state string) {

@@ -34,7 +34,7 @@ func TestHopelessGivensOfEveryKind(t *testing.T) {
 	p := visit(t, newSite(t))
 	p.home()
 	p.ready()
-	for _, k := range tutor.Kinds() {
+	for _, k := range tutor.All {
 		t.Run(k.Name, func(t *testing.T) {
 			p.t = t
 			typed := hopeless[k.Name]

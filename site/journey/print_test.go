@@ -23,7 +23,7 @@ import (
 // Worksheets print one problem a page, on A4 and on Letter alike.
 func TestSheetsPrintClean(t *testing.T) {
 	set := &tutor.Set{Title: "A week at the harbour", Version: "1", Note: "Show your working.", Settings: tutor.DefaultSettings()}
-	for _, k := range tutor.Kinds() {
+	for _, k := range tutor.All {
 		for _, p := range k.BankProblems() {
 			set.Parts = append(set.Parts, tutor.Part{Problem: p, Count: 1, Marks: 4})
 		}

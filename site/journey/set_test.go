@@ -18,7 +18,7 @@ import (
 // weekThree is a set of two problems of the harbour and one that is drawn.
 func weekThree(t testing.TB, extra ...tutor.Source) *tutor.Set {
 	leaf := func(key, text string) tutor.Source { return tutor.Source{Key: key, Text: text} }
-	bank := tutor.KindByName("two-forces").Bank
+	bank := tutor.All.ByName("two-forces").Bank
 	item := func(kids ...tutor.Source) tutor.Source { return tutor.Source{Kids: kids} }
 	set, err := tutor.ReadSet(tutor.Source{Kids: append([]tutor.Source{
 		leaf("title", "Mooring lines, week 3"), leaf("note", "Calculators in degree mode. Ask when two mistakes look alike."),

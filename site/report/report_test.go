@@ -15,7 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-func barge() string { return tutor.KindByName("two-forces").BankProblems()[0].Code() }
+func barge() string { return tutor.All.ByName("two-forces").BankProblems()[0].Code() }
 
 // written is a log of lines, each of names and values; the time goes on by so
 // many seconds before each.
@@ -134,7 +134,7 @@ func TestFaultsAreToldTogether(t *testing.T) {
 // What is kept of a learner is what was done, not what checking it needed.
 func TestMemoryOfALearner(t *testing.T) {
 	var lines [][]string
-	for _, kind := range tutor.Kinds() {
+	for _, kind := range tutor.All {
 		for _, p := range kind.BankProblems()[:4] {
 			l, err := tutor.Open(p)
 			require.NoError(t, err)

@@ -16,7 +16,7 @@ import (
 func copyOf(t *testing.T, kind string, n int) Copy {
 	t.Helper()
 	set := &tutor.Set{Title: "One", Version: "1", Settings: tutor.DefaultSettings(),
-		Parts: []tutor.Part{{Problem: tutor.KindByName(kind).BankProblems()[n], Count: 1}}}
+		Parts: []tutor.Part{{Problem: tutor.All.ByName(kind).BankProblems()[n], Count: 1}}}
 	v, err := set.Variant("")
 	require.NoError(t, err)
 	return Copy{Variant: v}

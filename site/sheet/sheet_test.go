@@ -24,7 +24,7 @@ func init() { text.Strict = true }
 func everyKind(t *testing.T) Copy {
 	t.Helper()
 	set := &tutor.Set{Title: "The harbour <week>", Version: "1", Note: "Show your working.", Settings: tutor.DefaultSettings()}
-	for _, k := range tutor.Kinds() {
+	for _, k := range tutor.All {
 		set.Parts = append(set.Parts, tutor.Part{Problem: k.BankProblems()[0], Count: 1, Marks: 3})
 	}
 	v, err := set.Variant("")

@@ -41,7 +41,7 @@ func TestKeeping(t *testing.T) {
 
 func barge(t testing.TB) *tutor.Lesson {
 	t.Helper()
-	l, err := tutor.Open(tutor.KindByName("two-forces").BankProblems()[0])
+	l, err := tutor.Open(tutor.All.ByName("two-forces").BankProblems()[0])
 	require.NoError(t, err)
 	return l
 }

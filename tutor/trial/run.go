@@ -21,7 +21,7 @@ type Options struct {
 // Generated draws n fair problems of each kind, from the seed on.
 func Generated(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
 	if len(kinds) == 0 {
-		kinds = tutor.Kinds()
+		kinds = tutor.All
 	}
 	var all []*tutor.Problem
 	for i := range n {
@@ -35,13 +35,13 @@ func Generated(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
 // Drawn draws n problems of each kind, fair or not: any that can be worked.
 func Drawn(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
 	if len(kinds) == 0 {
-		kinds = tutor.Kinds()
+		kinds = tutor.All
 	}
 	var all []*tutor.Problem
 	for _, k := range kinds {
 		d := tutor.NewDraw(seed, uint64(len(k.Name)))
 		for got, tried := 0, 0; got < n && tried < 100*n; tried++ {
-			p, err := tutor.ReadProblem(k.Draw(d))
+			p, err := tutor.All.Read(k.Draw(d))
 			if err != nil {
 				continue
 			}

@@ -20,7 +20,7 @@ func TestMain(m *testing.M) {
 
 // bank is the harbour's problems of two forces: no change of the generator
 // touches them.
-func bank() []*tutor.Problem { return tutor.KindByName("two-forces").BankProblems() }
+func bank() []*tutor.Problem { return tutor.All.ByName("two-forces").BankProblems() }
 
 // only are habits of which one share is met and nothing else goes wrong.
 func only(change func(h *Habits)) Habits {
@@ -308,7 +308,7 @@ func TestSlipsWithoutATrace(t *testing.T) {
 // Equations are written with letters for the unknowns, and right ones are
 // accepted; slips in them are named.
 func TestEquations(t *testing.T) {
-	problems := tutor.KindByName("particle-equilibrium").BankProblems()
+	problems := tutor.All.ByName("particle-equilibrium").BankProblems()
 	h := only(func(h *Habits) { h.Right, h.GoOn, h.Three, h.Cut, h.Slip = 0.5, 0, 0, 0, 1 })
 	r, err := Run(problems, h, Options{Seed: 4, Learners: 12, Misses: 1000})
 	require.NoError(t, err)

@@ -15,7 +15,7 @@ import (
 )
 
 func main() {
-	problems := tutor.KindByName("two-forces").BankProblems()
+	problems := tutor.All.ByName("two-forces").BankProblems()
 	s, err := trial.Measure(problems, trial.Options{Seed: 1, Learners: 8}, 3)
 	if err != nil {
 		panic(err)

@@ -1,0 +1,20 @@
+package tutor
+
+// Done is work on l in which every step of the solution was entered.
+func (sol Solution) Done(l *Lesson) *Work {
+	w := NewWork(l, l.Problem.Settings)
+	for _, s := range sol.Steps {
+		if w.Offered(s.Quantity) {
+			w.Enter(s.Quantity.Name, l.asEntered(s.Quantity, w.Settings))
+		}
+	}
+	return w
+}
+
+// asEntered is q's true value as an entry, finely; a direction as it is asked.
+func (l *Lesson) asEntered(q *Quantity, s Settings) string {
+	if q.reported() {
+		return l.Reported(q, q.True, s.kept(q))
+	}
+	return l.ShowKept(q, q.True, s)
+}
