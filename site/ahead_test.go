@@ -5,7 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 )
 
 // What is made ahead comes to an end, begins anew after an entry and with
@@ -20,7 +20,7 @@ func TestWhatIsMadeAhead(t *testing.T) {
 		}
 		return pieces
 	}
-	problems := tutor.All.ByName("two-forces").BankProblems()
+	problems := kinds.All.ByName("two-forces").BankProblems()
 	ask("do", "start", "hash", "")
 	assert.Zero(t, made(), "on the home screen")
 	ask("do", "start", "hash", problems[0].Code())

@@ -33,8 +33,12 @@ var below = map[string][]string{
 	"site/journey":    {},
 
 	"site/journey/speed": {"tutor", "tutor/trial"}, // measures; no part of the product
-	"tutor":              {"tutor/*", "statics", "statics/expr"},
-	"tutor/trial":        {"tutor", "statics", "statics/expr"},
+	"tutor/trial":        {"tutor", "tutor/kinds", "tutor/lesson", "tutor/slips", "statics", "statics/expr"},
+	"tutor/sets":         {"tutor", "tutor/kinds", "tutor/lesson", "tutor/text"},
+	"tutor":              {"tutor/slips", "tutor/lesson", "tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"}, // knows no kind by name
+	"tutor/kinds":        {"tutor/lesson", "tutor/figure", "tutor/text", "statics", "statics/expr"},
+	"tutor/slips":        {"tutor/lesson", "statics", "statics/expr"},
+	"tutor/lesson":       {"tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"},
 	"tutor/entry":        {"tutor/text", "statics", "statics/expr"},
 	"tutor/figure":       {"tutor/text", "statics", "statics/expr"},
 	"tutor/text":         {},

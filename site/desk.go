@@ -9,6 +9,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
@@ -32,7 +33,7 @@ func (d *desk) screen() html.Node {
 		html.El("div", html.Class("board"), d.figure(),
 			html.El("div", html.Class("worksheet"), d.next(), d.end(),
 				d.onTheWay(),
-				d.cards("answers", "page.answers", func(q *tutor.Quantity) bool { return q.Answer }),
+				d.cards("answers", "page.answers", func(q *lesson.Quantity) bool { return q.Answer }),
 				d.solution(), d.tools(), d.keys())))
 }
 
@@ -40,24 +41,24 @@ func (d *desk) screen() html.Node {
 // a lesson puts first, with what both need.
 func (d *desk) onTheWay() html.Nodes {
 	first := d.lesson.Ways[0].Method
-	cards := func(m tutor.Method) html.Node {
+	cards := func(m lesson.Method) html.Node {
 		id := "triangle"
-		if m == tutor.ByComponents {
+		if m == lesson.ByComponents {
 			id = "components"
 		}
-		return d.cards(id, "method."+id, func(q *tutor.Quantity) bool {
+		return d.cards(id, "method."+id, func(q *lesson.Quantity) bool {
 			of := q.Routes[0].Method
-			return !q.Answer && (of == m || of == tutor.AnyMethod && m == first)
+			return !q.Answer && (of == m || of == lesson.AnyMethod && m == first)
 		})
 	}
-	if first == tutor.ByComponents {
-		return html.Nodes{cards(tutor.ByComponents), cards(tutor.ByTriangle)}
+	if first == lesson.ByComponents {
+		return html.Nodes{cards(lesson.ByComponents), cards(lesson.ByTriangle)}
 	}
-	return html.Nodes{cards(tutor.ByTriangle), cards(tutor.ByComponents)}
+	return html.Nodes{cards(lesson.ByTriangle), cards(lesson.ByComponents)}
 }
 
 // cards is a list of the quantities that belong in it.
-func (d *desk) cards(id, key string, belongs func(*tutor.Quantity) bool) html.Node {
+func (d *desk) cards(id, key string, belongs func(*lesson.Quantity) bool) html.Node {
 	any := false
 	parts := []html.Part{html.Class("cards"), html.A("aria-labelledby", id),
 		html.El("h2", html.ID(id), html.Class("label"), html.Text(text.Say(key)))}
@@ -70,13 +71,13 @@ func (d *desk) cards(id, key string, belongs func(*tutor.Quantity) bool) html.No
 }
 
 // offered tells whether a card is shown for q: it is asked, or has been entered.
-func (d *desk) offered(q *tutor.Quantity) bool {
+func (d *desk) offered(q *lesson.Quantity) bool {
 	return d.work.Offered(q) || d.work.Standing(q.Name) != nil
 }
 
 // typed is what stays in a quantity's field: the last entry, where it still has
 // to be worked on.
-func (d *desk) typed(q *tutor.Quantity) string {
+func (d *desk) typed(q *lesson.Quantity) string {
 	if r := d.work.Unread(q.Name); r != nil {
 		return r.Entry
 	}
@@ -95,13 +96,13 @@ func (d *desk) statement() html.Node {
 	return html.El("div", parts...)
 }
 
-func (d *desk) nextWords(q *tutor.Quantity) string {
+func (d *desk) nextWords(q *lesson.Quantity) string {
 	return text.Say("page.next", "symbol", expr.Plain(expr.S(q.Name), d.lesson.Symbol), "what", d.lesson.Sentence(q, "what"))
 }
 
 // card is one quantity of the worksheet: its form, what was said, its hints.
 // It is open when it is the next step or the one in use.
-func (d *desk) card(q *tutor.Quantity) html.Node {
+func (d *desk) card(q *lesson.Quantity) html.Node {
 	typed := d.typed(q)
 	read := typed
 	if d.work.Unread(q.Name) != nil { // the history says why
@@ -150,7 +151,7 @@ func (d *desk) unfolded(name string) bool {
 	return d.open == name || d.work.Next() == name && (d.open == "" || d.work.Found(d.open))
 }
 
-func (d *desk) form(q *tutor.Quantity, symbol, typed string) html.Node {
+func (d *desk) form(q *lesson.Quantity, symbol, typed string) html.Node {
 	id := "entry-" + q.Name
 	return html.El("form", html.Data("live", ""), html.Hidden("do", "enter"), html.Hidden("problem", d.code), html.Hidden("quantity", q.Name),
 		html.El("label", html.A("for", id), d.prose(symbol+" "+d.work.Asked(q))),
@@ -201,7 +202,7 @@ func (d *desk) keys() html.Node {
 }
 
 // reading shows how an entry is read, in mathematical notation.
-func (d *desk) reading(q *tutor.Quantity, typed string) html.Node {
+func (d *desk) reading(q *lesson.Quantity, typed string) html.Node {
 	parts := []html.Part{html.ID("reading-" + q.Name), html.Class("reading")}
 	if strings.TrimSpace(typed) == "" {
 		return html.El("div", parts...)
@@ -223,7 +224,7 @@ func (d *desk) reading(q *tutor.Quantity, typed string) html.Node {
 }
 
 // history is what was entered for q and what was said, newest first.
-func (d *desk) history(q *tutor.Quantity) []html.Part {
+func (d *desk) history(q *lesson.Quantity) []html.Part {
 	var items []html.Part
 	for i := len(d.work.Past) - 1; i >= 0; i-- {
 		a := &d.work.Past[i]
@@ -240,7 +241,7 @@ func (d *desk) history(q *tutor.Quantity) []html.Part {
 }
 
 // again tells whether the entry that stands for q was judged again.
-func (d *desk) again(q *tutor.Quantity) bool {
+func (d *desk) again(q *lesson.Quantity) bool {
 	a := d.work.Standing(q.Name)
 	return a != nil && a.Since != ""
 }
@@ -251,21 +252,21 @@ const shortValue = 12
 
 // valueClass tells an equation or a line of working, which takes a line of its
 // own, from a value.
-func valueClass(q *tutor.Quantity, entry string) string {
+func valueClass(q *lesson.Quantity, entry string) string {
 	if q.Equation || utf8.RuneCountInString(entry) > shortValue {
 		return "value long"
 	}
 	return "value"
 }
 
-func (d *desk) foundText(q *tutor.Quantity) string {
+func (d *desk) foundText(q *lesson.Quantity) string {
 	if a := d.work.Standing(q.Name); a != nil {
 		return a.Entry
 	}
 	return ""
 }
 
-func (d *desk) state(q *tutor.Quantity) string {
+func (d *desk) state(q *lesson.Quantity) string {
 	switch a := d.work.Standing(q.Name); {
 	case a == nil:
 		return "open"
@@ -300,7 +301,7 @@ func (d *desk) states() map[string]string {
 	return all
 }
 
-func (d *desk) hint(q *tutor.Quantity, level int) html.Node {
+func (d *desk) hint(q *lesson.Quantity, level int) html.Node {
 	h := d.work.HintAt(q.Name, level)
 	parts := []html.Part{html.Class("hint"),
 		html.El("p", html.El("span", html.Class("label"), html.Text(text.Say("page.hint.of", "n", itoa(level), "all", itoa(tutor.HintLevels))))),
@@ -332,7 +333,7 @@ func (d *desk) solution() html.Node {
 	parts := []html.Part{html.ID("solution"), html.Class("sheet"), html.El("h2", html.ID("solved"), html.A("tabindex", "-1"), html.Text(text.Say("page.solved")))}
 	for _, way := range d.lesson.Solve(d.work.Settings) {
 		key := "method.triangle"
-		if way.Method == tutor.ByComponents {
+		if way.Method == lesson.ByComponents {
 			key = "method.components"
 		}
 		steps, said := []html.Part{}, map[string]bool{}

@@ -8,6 +8,8 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor"
 	"closingside/tutor/entry"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
@@ -30,15 +32,15 @@ func (d *desk) end() html.Node {
 
 // wayTaken says by which method the values were found.
 func (d *desk) wayTaken() string {
-	if !slices.ContainsFunc(d.lesson.Ways, func(w tutor.Way) bool { return !d.begun(w) }) {
+	if !slices.ContainsFunc(d.lesson.Ways, func(w lesson.Way) bool { return !d.begun(w) }) {
 		return text.Say("page.end.both")
 	}
 	return text.Say("page.end.way", "way", text.Say(methodKey(d.work.Going().Method)+".by"))
 }
 
 // begun tells whether a step that only this way takes was found.
-func (d *desk) begun(way tutor.Way) bool {
-	return slices.ContainsFunc(way.Steps, func(s tutor.Step) bool { return d.work.Found(s.Quantity) && !d.shared(s.Quantity) })
+func (d *desk) begun(way lesson.Way) bool {
+	return slices.ContainsFunc(way.Steps, func(s lesson.Step) bool { return d.work.Found(s.Quantity) && !d.shared(s.Quantity) })
 }
 
 // begunAny tells whether anything but the answers tells a way: who works on
@@ -47,13 +49,13 @@ func (d *desk) begunAny() bool { return slices.ContainsFunc(d.lesson.Ways, d.beg
 
 // shared tells whether a quantity is on every way of the lesson.
 func (d *desk) shared(name string) bool {
-	return !slices.ContainsFunc(d.lesson.Ways, func(w tutor.Way) bool {
-		return !slices.ContainsFunc(w.Steps, func(s tutor.Step) bool { return s.Quantity == name })
+	return !slices.ContainsFunc(d.lesson.Ways, func(w lesson.Way) bool {
+		return !slices.ContainsFunc(w.Steps, func(s lesson.Step) bool { return s.Quantity == name })
 	})
 }
 
-func methodKey(m tutor.Method) string {
-	if m == tutor.ByComponents {
+func methodKey(m lesson.Method) string {
+	if m == lesson.ByComponents {
 		return "method.components"
 	}
 	return "method.triangle"
@@ -90,9 +92,9 @@ func (d *desk) beside() html.Node {
 
 // steps are those of the worked solution on the way taken, and before each
 // answer what else the learner found.
-func (d *desk) steps() []tutor.SolutionStep {
+func (d *desk) steps() []lesson.SolutionStep {
 	going := d.work.Going()
-	var steps []tutor.SolutionStep
+	var steps []lesson.SolutionStep
 	for _, way := range d.work.Solution() {
 		if way.Method == going.Method {
 			steps = way.Steps
@@ -100,7 +102,7 @@ func (d *desk) steps() []tutor.SolutionStep {
 	}
 	for _, way := range d.work.Solution() {
 		for _, s := range way.Steps {
-			have := slices.ContainsFunc(steps, func(o tutor.SolutionStep) bool { return o.Quantity == s.Quantity })
+			have := slices.ContainsFunc(steps, func(o lesson.SolutionStep) bool { return o.Quantity == s.Quantity })
 			if !have && d.work.Found(s.Quantity.Name) {
 				steps = append(steps, s)
 			}
@@ -112,7 +114,7 @@ func (d *desk) steps() []tutor.SolutionStep {
 // howFound is the formula a value came by: the learner's where an expression
 // tells it and it is another than the worked solution's, and the worked
 // solution's. A number does not tell its way.
-func (d *desk) howFound(s tutor.SolutionStep) html.Node {
+func (d *desk) howFound(s lesson.SolutionStep) html.Node {
 	worked := Chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)
 	mine := d.work.Taken(s.Quantity)
 	a := d.work.Standing(s.Quantity.Name)
@@ -189,7 +191,7 @@ func (d *desk) whatNext() (words string, action html.Node) {
 		return text.Say("page.end.alone"), again
 	}
 	for _, way := range d.lesson.Ways {
-		if len(d.lesson.Ways) == 1 || d.begun(way) || !d.begunAny() || d.work.Settings.Method != tutor.AnyMethod {
+		if len(d.lesson.Ways) == 1 || d.begun(way) || !d.begunAny() || d.work.Settings.Method != lesson.AnyMethod {
 			continue
 		}
 		for _, s := range way.Steps {
@@ -200,7 +202,7 @@ func (d *desk) whatNext() (words string, action html.Node) {
 			}
 		}
 	}
-	kinds := tutor.All
+	kinds := kinds.All
 	if i := slices.Index(kinds, kind); i+1 < len(kinds) {
 		next := kinds[i+1]
 		return text.Say("page.end.other-kind", "title", text.Say(next.Name+".title")),

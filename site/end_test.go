@@ -6,7 +6,8 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
@@ -164,17 +165,17 @@ func TestExamplesOfOnesOwnDiffer(t *testing.T) {
 
 // Every kind ends with one thing to do next, whichever way it was worked.
 func TestEveryKindEnds(t *testing.T) {
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		for n, p := range k.BankProblems() {
 			t.Run(k.Name+" "+itoa(n), func(t *testing.T) {
-				lesson, err := openCode(p.Code())
+				l, err := openCode(p.Code())
 				require.NoError(t, err)
 				ask("do", "start", "at", "1")
 				ask("do", "open", "problem", p.Code(), "at", "2")
 				reply := ""
-				for i := range lesson.Quantities {
-					if q := &lesson.Quantities[i]; !q.Given && (q.Answer || n%2 == 0) && !math.IsNaN(q.True) {
-						value := lesson.Show(q, q.True, tutor.Digits{Magnitude: 7, Angle: 5})
+				for i := range l.Quantities {
+					if q := &l.Quantities[i]; !q.Given && (q.Answer || n%2 == 0) && !math.IsNaN(q.True) {
+						value := l.Show(q, q.True, lesson.Digits{Magnitude: 7, Angle: 5})
 						reply = ask("do", "enter", "problem", p.Code(), "quantity", q.Name, "entry", value, "at", "3")
 					}
 				}

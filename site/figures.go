@@ -19,10 +19,7 @@ var rooms = []struct {
 // situation is the picture of what a statement describes, where its kind has
 // one.
 func (d *desk) situation() html.Nodes {
-	if d.lesson.Kind.Situation == nil {
-		return nil
-	}
-	scene, ok := d.lesson.Kind.Situation(d.lesson)
+	scene, ok := d.lesson.Situation()
 	if !ok {
 		return nil
 	}

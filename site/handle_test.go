@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
@@ -35,11 +35,11 @@ func line(pairs ...string) string {
 }
 
 // barge is the code of the first problem of the bank.
-func barge() string { return tutor.All.ByName("two-forces").BankProblems()[0].Code() }
+func barge() string { return kinds.All.ByName("two-forces").BankProblems()[0].Code() }
 
 func TestHomeListsTheBank(t *testing.T) {
 	home := ask("do", "start", "at", "1")
-	for _, p := range tutor.All.ByName("two-forces").BankProblems() {
+	for _, p := range kinds.All.ByName("two-forces").BankProblems() {
 		assert.Contains(t, home, p.Story)
 	}
 	assert.Contains(t, home, `id="main"`)

@@ -8,7 +8,8 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/require"
 )
@@ -57,7 +58,7 @@ func (h *hostileSession) or(good ...string) string {
 
 // request is one line as the page would send it, or nearly.
 func (h *hostileSession) request() Form {
-	k := tutor.All[h.IntN(len(tutor.All))]
+	k := kinds.All[h.IntN(len(kinds.All))]
 	problem := h.or(h.codes...)
 	f := Form{{"do", h.or("enter", "enter", "enter", "read", "hint", "solution", "undo", "stand", "withdraw", "again", "open", "home", "draw", "own", "own", "sketch", "personal")},
 		{"problem", problem}, {"kind", h.or(k.Name)}, {"at", h.or("1764000000000", "7")}}
@@ -70,7 +71,7 @@ func (h *hostileSession) request() Form {
 	entry := h.text()
 	if err == nil && h.IntN(2) == 0 {
 		if q := l.Quantity(quantity); q != nil && !q.Given {
-			entry = l.Show(q, q.True*h.factor(), tutor.Digits{Magnitude: 4, Angle: 2})
+			entry = l.Show(q, q.True*h.factor(), lesson.Digits{Magnitude: 4, Angle: 2})
 		}
 	}
 	f = append(f, Field{"entry", entry})
@@ -86,13 +87,13 @@ func (h *hostileSession) request() Form {
 func (h *hostileSession) factor() float64 { return []float64{1, 1, 1, -1, 2, 0.5, 1.01}[h.IntN(7)] }
 
 // own is a problem of one's own: some fields right, some not.
-func (h *hostileSession) own(k *tutor.Kind) Form {
+func (h *hostileSession) own(k *lesson.Kind) Form {
 	f := Form{{"story", h.text()}}
 	for _, g := range k.Groups {
 		for i := range g.Max {
 			for _, spec := range g.Fields {
 				if good := spec.Example; h.IntN(5) > 0 {
-					if spec.Is == tutor.NameField {
+					if spec.Is == lesson.NameField {
 						good = h.pick("P", "Q", "F1", "F2", "Ж", "W", "a1") + h.pick("", "", "2")
 					}
 					f = append(f, Field{fieldName(g.Key, i, spec.Key), h.or(good, good, good)})
@@ -100,9 +101,9 @@ func (h *hostileSession) own(k *tutor.Kind) Form {
 			}
 		}
 	}
-	for _, key := range tutor.SettingKeys() {
+	for _, key := range lesson.SettingKeys() {
 		if h.IntN(6) == 0 {
-			f = append(f, Field{checkPrefix + key, h.or(tutor.SettingWords(key)...)})
+			f = append(f, Field{checkPrefix + key, h.or(lesson.SettingWords(key)...)})
 		}
 	}
 	return append(f, Field{checkThing, h.or("P", "Q")})
@@ -138,7 +139,7 @@ func TestHostileSessions(t *testing.T) {
 	made := 0
 	for session := uint64(0); made < *hostile; session++ {
 		h := &hostileSession{Rand: rand.New(rand.NewPCG(seed, session)), codes: []string{barge()}}
-		for _, k := range tutor.All {
+		for _, k := range kinds.All {
 			ps := k.BankProblems()
 			h.codes = append(h.codes, ps[h.IntN(len(ps))].Code())
 		}

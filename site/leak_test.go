@@ -10,6 +10,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor"
+	"closingside/tutor/kinds"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -32,7 +33,7 @@ func figures(v float64) []string {
 // an expression.
 func TestLiveReadingLeaksNoValue(t *testing.T) {
 	seen := 0
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		p := k.BankProblems()[0]
 		l, err := tutor.Open(p)
 		require.NoError(t, err)

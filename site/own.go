@@ -4,7 +4,7 @@ import (
 	"strings"
 
 	"closingside/site/html"
-	"closingside/tutor"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
@@ -16,7 +16,7 @@ func (s *session) why() html.Node {
 // ownForm takes a problem of the learner's own; its fields are those the kind
 // declares. Things beyond the least number are folded away. It is there once
 // it was asked for: the forms of all kinds would be half of the page.
-func (s *session) ownForm(k *tutor.Kind) html.Node {
+func (s *session) ownForm(k *lesson.Kind) html.Node {
 	if s.draft.Get("kind") != k.Name {
 		return act("form", text.Say("page.home.own"), "draw", html.Hidden("kind", k.Name))
 	}
@@ -55,7 +55,7 @@ func (s *session) ownForm(k *tutor.Kind) html.Node {
 }
 
 // written tells whether the draft has something for the i-th thing of g.
-func (s *session) written(g tutor.Group, i int) bool {
+func (s *session) written(g lesson.Group, i int) bool {
 	for _, spec := range g.Fields {
 		if strings.TrimSpace(s.draft.Get(fieldName(g.Key, i, spec.Key))) != "" {
 			return true
@@ -66,7 +66,7 @@ func (s *session) written(g tutor.Group, i int) bool {
 
 // word is what the page calls a field ("field"), a thing ("item") or further
 // things ("more") of a kind: the kind's own word, or the common one.
-func word(k *tutor.Kind, part, key string, pairs ...string) string {
+func word(k *lesson.Kind, part, key string, pairs ...string) string {
 	for _, key := range []string{k.Name + "." + part + "." + key, "page." + part + "." + key} {
 		if text.Has(key) {
 			return text.Say(key, pairs...)
@@ -76,7 +76,7 @@ func word(k *tutor.Kind, part, key string, pairs ...string) string {
 }
 
 // item is the fields of one thing of a group.
-func (s *session) item(k *tutor.Kind, g tutor.Group, i int) html.Node {
+func (s *session) item(k *lesson.Kind, g lesson.Group, i int) html.Node {
 	set := []html.Part{html.El("legend", html.Text(word(k, "item", g.Key, "n", itoa(i+1))))}
 	for _, spec := range g.Fields {
 		set = append(set, s.field(k, g, i, spec)...)
@@ -84,11 +84,11 @@ func (s *session) item(k *tutor.Kind, g tutor.Group, i int) html.Node {
 	return html.El("fieldset", set...)
 }
 
-func (s *session) field(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpec) []html.Part {
+func (s *session) field(k *lesson.Kind, g lesson.Group, i int, spec lesson.FieldSpec) []html.Part {
 	name := fieldName(g.Key, i, spec.Key)
 	id := k.Name + "." + name
 	label := word(k, "field", spec.Key)
-	if spec.Optional && spec.Is != tutor.ChoiceField { // a choice is a wish, and nothing given
+	if spec.Optional && spec.Is != lesson.ChoiceField { // a choice is a wish, and nothing given
 		label = text.Say("page.field.optional", "label", label)
 	}
 	spec.Example = example(k, g, i, spec)
@@ -98,7 +98,7 @@ func (s *session) field(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpe
 
 // example is what the kind's first problem has for the i-th thing of g, so that
 // two things never show the same one; the field's own where it has none.
-func example(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpec) string {
+func example(k *lesson.Kind, g lesson.Group, i int, spec lesson.FieldSpec) string {
 	for n, p := range k.BankProblems() {
 		if items := p.Group(g.Key); n == 0 && i < len(items) {
 			if written := items[i].Field(spec.Key).Written; written != "" {
@@ -111,8 +111,8 @@ func example(k *tutor.Kind, g tutor.Group, i int, spec tutor.FieldSpec) string {
 
 // control is the element a field of kind k is entered in; open tells that it may
 // stay empty, which a kind may have words for.
-func control(k *tutor.Kind, spec tutor.FieldSpec, open bool, value string, parts []html.Part) html.Node {
-	if spec.Is != tutor.ChoiceField {
+func control(k *lesson.Kind, spec lesson.FieldSpec, open bool, value string, parts []html.Part) html.Node {
+	if spec.Is != lesson.ChoiceField {
 		return html.El("input", append(parts, html.A("value", value), html.A("placeholder", spec.Example),
 			html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false"))...)
 	}

@@ -4,29 +4,29 @@ import (
 	"strings"
 
 	"closingside/site/html"
-	"closingside/tutor"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
 // Fields of the settings are called "check.digits" and so on; "check.thing" is
 // the name of the force that directions are reported from.
 const (
-	checkPrefix = tutor.CheckKey + "."
+	checkPrefix = lesson.CheckKey + "."
 	checkThing  = checkPrefix + "thing"
 	fromThing   = "from" // of check.direction, with check.thing
 )
 
 // checkForm is how answers are checked, folded: what an instructor may choose
 // for a problem of kind k. A field left as it is is sent empty.
-func (s *session) checkForm(k *tutor.Kind) html.Node {
+func (s *session) checkForm(k *lesson.Kind) html.Node {
 	set := []html.Part{html.El("legend", html.Text(text.Say("check.title")))}
 	open := false
-	usual := tutor.DefaultSettings()
+	usual := lesson.DefaultSettings()
 	for _, key := range k.SettingKeys() {
 		name := checkPrefix + key
 		value := s.draft.Get(name)
 		open = open || value != ""
-		words := tutor.SettingWords(key)
+		words := lesson.SettingWords(key)
 		if key == "direction" {
 			words = append(words[:len(words):len(words)], fromThing)
 		}
@@ -43,7 +43,7 @@ func (s *session) checkForm(k *tutor.Kind) html.Node {
 }
 
 // checkField is one setting: its label and what it may be.
-func (s *session) checkField(k *tutor.Kind, name, key, value, usual string, words []string) []html.Part {
+func (s *session) checkField(k *lesson.Kind, name, key, value, usual string, words []string) []html.Part {
 	id := k.Name + "." + name
 	input, why := s.faulty(name, id, []html.Part{html.ID(id), html.A("name", name)})
 	for _, w := range words {
@@ -65,7 +65,7 @@ func (s *session) checkField(k *tutor.Kind, name, key, value, usual string, word
 }
 
 // checkThing is the name of the force that directions are reported from.
-func (s *session) checkThing(k *tutor.Kind) []html.Part {
+func (s *session) checkThing(k *lesson.Kind) []html.Part {
 	id, value := k.Name+"."+checkThing, s.draft.Get(checkThing)
 	input, why := s.faulty(checkThing, id, []html.Part{html.ID(id), html.A("name", checkThing), html.A("value", value),
 		html.A("autocomplete", "off"), html.A("autocapitalize", "off"), html.A("spellcheck", "false")})
@@ -82,9 +82,9 @@ func (s *session) faulty(name, id string, input []html.Part) ([]html.Part, html.
 
 // checkSource is what a form says of how answers are checked; names are the
 // fields so far, as in source.
-func checkSource(f Form, names []string) (tutor.Source, []string) {
-	src := tutor.Source{Key: tutor.CheckKey}
-	for _, key := range tutor.SettingKeys() {
+func checkSource(f Form, names []string) (lesson.Source, []string) {
+	src := lesson.Source{Key: lesson.CheckKey}
+	for _, key := range lesson.SettingKeys() {
 		name := checkPrefix + key
 		v := strings.TrimSpace(f.Get(name))
 		if v == "" {
@@ -94,7 +94,7 @@ func checkSource(f Form, names []string) (tutor.Source, []string) {
 			name, v = checkThing, fromThing+" "+strings.TrimSpace(f.Get(checkThing))
 		}
 		names = append(names, name)
-		src.Kids = append(src.Kids, tutor.Source{Key: key, Text: v, Line: len(names)})
+		src.Kids = append(src.Kids, lesson.Source{Key: key, Text: v, Line: len(names)})
 	}
 	return src, names
 }

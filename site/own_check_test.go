@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
@@ -33,7 +35,7 @@ func TestAWishIsNothingGiven(t *testing.T) {
 	}
 }
 
-func settings(t *testing.T) tutor.Settings {
+func settings(t *testing.T) lesson.Settings {
 	t.Helper()
 	require.NotEmpty(t, code(), here.refused)
 	return here.desks[code()].work.Settings
@@ -42,12 +44,12 @@ func settings(t *testing.T) tutor.Settings {
 func TestHowAnswersAreCheckedIsChosenOnThePage(t *testing.T) {
 	ask("do", "start", "at", "1")
 	home := ask("do", "form", "kind", "two-forces", "at", "1")
-	for _, key := range tutor.SettingKeys() {
+	for _, key := range lesson.SettingKeys() {
 		assert.Contains(t, home, `name="check.`+key+`"`)
 	}
 	t.Run("as usual", func(t *testing.T) {
 		ask(own("check.digits", "", "check.hints", "")...)
-		assert.Equal(t, tutor.DefaultSettings(), settings(t))
+		assert.Equal(t, lesson.DefaultSettings(), settings(t))
 		assert.NotContains(t, code(), "check:")
 	})
 	t.Run("chosen", func(t *testing.T) {
@@ -86,8 +88,8 @@ func TestHowAnswersAreCheckedIsChosenOnThePage(t *testing.T) {
 		ask("do", "draw", "kind", "two-forces", "like", first, "at", "99")
 		require.NotEqual(t, first, code())
 		assert.Equal(t, 4, settings(t).Answer.Magnitude)
-		assert.Equal(t, tutor.HelpOff, settings(t).Hints)
-		want, _, err := (tutor.Wish{Kind: tutor.All.ByName("two-forces"), Settings: settings(t)}).Generate(99)
+		assert.Equal(t, lesson.HelpOff, settings(t).Hints)
+		want, _, err := (tutor.Wish{Kind: kinds.All.ByName("two-forces"), Settings: settings(t)}).Generate(99)
 		require.NoError(t, err)
 		assert.Equal(t, want.Code(), code(), "it is drawn fair at the digits asked")
 	})

@@ -4,7 +4,7 @@ import (
 	"testing"
 
 	"closingside/statics/expr"
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -13,7 +13,7 @@ import (
 // Symbols with letters below the line are set so in sentences, as words of
 // their own alone.
 func TestSymbolsInSentences(t *testing.T) {
-	l, err := openCode(tutor.All.ByName("particle-equilibrium").BankProblems()[5].Code())
+	l, err := openCode(kinds.All.ByName("particle-equilibrium").BankProblems()[5].Code())
 	require.NoError(t, err)
 	d := &desk{lesson: l}
 	for sentence, want := range map[string]string{
@@ -25,10 +25,10 @@ func TestSymbolsInSentences(t *testing.T) {
 	} {
 		assert.Equal(t, want, string(d.prose(sentence).Render(nil)))
 	}
-	l, err = openCode(tutor.All.ByName("oblique-components").BankProblems()[0].Code())
+	l, err = openCode(kinds.All.ByName("oblique-components").BankProblems()[0].Code())
 	require.NoError(t, err)
 	assert.Equal(t, "Is <i>P</i><sub>u</sub> longer than <i>P</i><sub>v</sub>?", string((&desk{lesson: l}).prose("Is Pu longer than Pv?").Render(nil)))
-	l, err = openCode(tutor.All.ByName("oblique-components").BankProblems()[1].Code())
+	l, err = openCode(kinds.All.ByName("oblique-components").BankProblems()[1].Code())
 	require.NoError(t, err)
 	assert.Equal(t, "Find <i>M</i><sub>a</sub> and <i>M</i><sub>b</sub> along a.", string((&desk{lesson: l}).prose("Find Ma and Mb along a.").Render(nil)))
 	assert.False(t, lowered(expr.Symbol{Letter: "A", Sub: "t"}), "At may begin a sentence")

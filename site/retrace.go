@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"closingside/tutor"
+	"closingside/tutor/sets"
 )
 
 // Trace is one thing a learner did on a problem, and what was said of it.
@@ -19,9 +20,9 @@ type Trace struct {
 
 // Opened is a set that a log opens, for everyone or for one student.
 type Opened struct {
-	Set     *tutor.Set
+	Set     *sets.Set
 	Student string // "" where all have the same
-	Tasks   []tutor.Task
+	Tasks   []sets.Task
 }
 
 // Retrace works a saved log again, line by line, as the page does when it

@@ -2,7 +2,8 @@ package site
 
 import (
 	"closingside/site/html"
-	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
@@ -41,11 +42,11 @@ func (s *session) home() html.Node {
 	}
 	if d := s.unfinished(); d != nil {
 		parts = append(parts, html.El("section", html.Class("sheet going"), html.A("aria-labelledby", "going"),
-			html.El("h2", html.ID("going"), html.Class("label"), html.Text(text.Say("page.home.going"))), s.choices([]*tutor.Problem{d.lesson.Problem})))
+			html.El("h2", html.ID("going"), html.Class("label"), html.Text(text.Say("page.home.going"))), s.choices([]*lesson.Problem{d.lesson.Problem})))
 	}
 	parts = append(parts, s.shelfOf())
 	parts = append(parts, html.El("p", html.Class("label"), html.Text(text.Say("page.home.kinds"))))
-	for i, k := range tutor.All {
+	for i, k := range kinds.All {
 		parts = append(parts, s.kind(k, i+1, s.unfolded(k, i, s.last())))
 	}
 	return html.El("main", parts...)
@@ -73,7 +74,7 @@ func (s *session) unfinished() *desk {
 
 // unfolded tells which kind is open on the home screen: the one a form was
 // filled in for, the one worked on last, or the first.
-func (s *session) unfolded(k *tutor.Kind, i int, last *desk) bool {
+func (s *session) unfolded(k *lesson.Kind, i int, last *desk) bool {
 	switch {
 	case s.draft != nil:
 		return s.draft.Get("kind") == k.Name
@@ -85,7 +86,7 @@ func (s *session) unfolded(k *tutor.Kind, i int, last *desk) bool {
 
 // kind is one kind of problem on the home screen: numbered, folded to its
 // title and what it is about.
-func (s *session) kind(k *tutor.Kind, n int, open bool) html.Node {
+func (s *session) kind(k *lesson.Kind, n int, open bool) html.Node {
 	parts := []html.Part{html.Class("kind"), html.ID("kind-" + k.Name),
 		html.El("summary", html.El("span", html.Class("number"), html.A("aria-hidden", "true"), html.Text(itoa(n))),
 			html.El("h2", html.Text(text.Say(k.Name+".title"))), html.El("span", html.Class("soft"), html.Text(text.Say(k.Name+".about"))), s.progress(k)),
@@ -101,7 +102,7 @@ func (s *session) kind(k *tutor.Kind, n int, open bool) html.Node {
 
 // progress is how far a learner has come with a kind: how many of its harbour
 // problems are done. Nothing where none was begun.
-func (s *session) progress(k *tutor.Kind) html.Node {
+func (s *session) progress(k *lesson.Kind) html.Node {
 	bank, begun, done := k.BankProblems(), false, 0
 	for _, p := range bank {
 		d := s.desks[p.Code()]
@@ -121,7 +122,7 @@ func (s *session) progress(k *tutor.Kind) html.Node {
 	return html.If(begun, html.El("span", html.Class("progress"), html.Text(words)))
 }
 
-func (s *session) choices(problems []*tutor.Problem) html.Node {
+func (s *session) choices(problems []*lesson.Problem) html.Node {
 	items := []html.Part{html.Class("choices")}
 	for _, p := range problems {
 		code := p.Code()

@@ -4,7 +4,8 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
@@ -16,7 +17,7 @@ import (
 func TestHomeLeadsThroughTheUnit(t *testing.T) {
 	home := ask("do", "start", "at", "1")
 	at := 0
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		next := strings.Index(home, `id="kind-`+k.Name+`"`)
 		assert.Greater(t, next, at, k.Name)
 		at = next
@@ -33,7 +34,7 @@ func TestHomeLeadsThroughTheUnit(t *testing.T) {
 // phone shows them.
 func TestOnesOwnProblemStandsAboveTheList(t *testing.T) {
 	home := ask("do", "start", "at", "1")
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		fold := home[strings.Index(home, `id="kind-`+k.Name+`"`):]
 		own := strings.Index(fold, text.Say("page.home.own"))
 		require.Positive(t, own, k.Name)
@@ -44,7 +45,7 @@ func TestOnesOwnProblemStandsAboveTheList(t *testing.T) {
 // A problem of one's own of every kind: its bank's first problem typed into the
 // form opens the same problem, and every field has its own word.
 func TestOwnProblemsOfEveryKind(t *testing.T) {
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			ask("do", "start", "at", "1")
 			home := ask("do", "form", "kind", k.Name, "at", "1")
@@ -59,7 +60,7 @@ func TestOwnProblemsOfEveryKind(t *testing.T) {
 								value = items[i].Field(spec.Key).Written
 							}
 							assert.Contains(t, home, `name="`+name+`"`)
-							if spec.Is == tutor.ChoiceField && value == "" {
+							if spec.Is == lesson.ChoiceField && value == "" {
 								assert.Contains(t, home, `name="`+name+`"><option value=""`, "can be left empty")
 							}
 							form = append(form, name, value)
@@ -98,7 +99,7 @@ func TestACardIsCalledByItsSymbol(t *testing.T) {
 // One goes on where one was last, and not with what was opened for the first
 // time last.
 func TestGoingOnIsWhereOneWasLast(t *testing.T) {
-	other := tutor.All.ByName("components").BankProblems()[0]
+	other := kinds.All.ByName("components").BankProblems()[0]
 	ask("do", "start", "at", "1")
 	for _, code := range []string{barge(), other.Code(), barge()} {
 		ask("do", "open", "problem", code, "at", "2")

@@ -7,6 +7,9 @@ import (
 	"strings"
 
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
@@ -46,7 +49,7 @@ type desk struct {
 
 // open puts the problem of a code on the screen; false where there is none.
 func (s *session) open(code string) bool {
-	if tutor.IsSetCode(code) {
+	if sets.IsSetCode(code) {
 		return s.openSet(code)
 	}
 	if s.desks[code] == nil {
@@ -118,11 +121,11 @@ func (s *session) move(f Form) {
 	case "personal":
 		s.personal(f)
 	case "draw":
-		if k := tutor.All.ByName(f.Get("kind")); k != nil {
+		if k := kinds.All.ByName(f.Get("kind")); k != nil {
 			s.open(s.draw(k, f))
 		}
 	case "form":
-		if tutor.All.ByName(f.Get("kind")) != nil {
+		if kinds.All.ByName(f.Get("kind")) != nil {
 			s.current, s.draft, s.wrong = "", f, ""
 		}
 	case "own":
@@ -143,7 +146,7 @@ func seed(f Form) uint64 {
 
 // draw is the code of a problem drawn by a request: the one that the log tells,
 // for drawing it again would take as long as it did, or a new one.
-func (s *session) draw(k *tutor.Kind, f Form) string {
+func (s *session) draw(k *lesson.Kind, f Form) string {
 	code := s.codes[f.Line()]
 	if l, err := openCode(code); err == nil && l.Kind == k {
 		return code
@@ -169,15 +172,15 @@ func (s *session) learn(log []Form) {
 
 // drawn is a new problem of kind k, drawn and checked under the settings of the
 // one it is to be like.
-func (s *session) drawn(k *tutor.Kind, f Form) *tutor.Problem {
+func (s *session) drawn(k *lesson.Kind, f Form) *lesson.Problem {
 	l, err := openCode(f.Get("like"))
-	if err != nil || l.Kind != k || l.Problem.Settings == tutor.DefaultSettings() {
+	if err != nil || l.Kind != k || l.Problem.Settings == lesson.DefaultSettings() {
 		return tutor.Generate(k, seed(f))
 	}
 	like := l.Problem.Settings
 	plain := like
-	plain.Direction = tutor.Reference{} // where the new one has no force of that name
-	for _, s := range []tutor.Settings{like, plain} {
+	plain.Direction = lesson.Reference{} // where the new one has no force of that name
+	for _, s := range []lesson.Settings{like, plain} {
 		if p, _, err := (tutor.Wish{Kind: k, Settings: s}).Generate(seed(f)); err == nil {
 			return p
 		}
@@ -190,18 +193,18 @@ func (s *session) drawn(k *tutor.Kind, f Form) *tutor.Problem {
 // own opens a problem typed into the page's form.
 func (s *session) own(f Form) {
 	s.current, s.draft, s.wrong = "", f, ""
-	k := tutor.All.ByName(f.Get("kind"))
+	k := kinds.All.ByName(f.Get("kind"))
 	if k == nil {
 		return
 	}
 	src, names := source(k, f)
-	p, err := tutor.All.Read(src)
+	p, err := kinds.All.Read(src)
 	if err == nil {
 		_, err = tutor.Open(p)
 	}
 	if err != nil {
 		s.refused = err.Error()
-		if fault := (*tutor.SourceError)(nil); errors.As(err, &fault) && fault.Line > 0 {
+		if fault := (*lesson.SourceError)(nil); errors.As(err, &fault) && fault.Line > 0 {
 			s.wrong, s.refused = names[fault.Line-1], fault.Message
 			if strings.TrimSpace(f.Get(s.wrong)) == "" {
 				s.refused = text.Say("page.home.own.empty")
@@ -217,17 +220,17 @@ func (s *session) own(f Form) {
 // source is the problem a form describes; fields are called
 // "forces.0.magnitude", and the line of a value is its place among the names.
 // Things beyond those a kind needs count only where something is written.
-func source(k *tutor.Kind, f Form) (src tutor.Source, names []string) {
-	src = tutor.Source{Kids: []tutor.Source{{Key: "kind", Text: k.Name}, {Key: "story", Text: f.Get("story")}}}
+func source(k *lesson.Kind, f Form) (src lesson.Source, names []string) {
+	src = lesson.Source{Kids: []lesson.Source{{Key: "kind", Text: k.Name}, {Key: "story", Text: f.Get("story")}}}
 	for _, g := range k.Groups {
-		list := tutor.Source{Key: g.Key}
+		list := lesson.Source{Key: g.Key}
 		for i := range g.Max {
-			item, empty := tutor.Source{}, true
+			item, empty := lesson.Source{}, true
 			for _, field := range g.Fields {
 				name := fieldName(g.Key, i, field.Key)
 				if v, ok := f.Lookup(name); ok {
 					names = append(names, name)
-					item.Kids = append(item.Kids, tutor.Source{Key: field.Key, Text: v, Line: len(names)})
+					item.Kids = append(item.Kids, lesson.Source{Key: field.Key, Text: v, Line: len(names)})
 					empty = empty && strings.TrimSpace(v) == ""
 				}
 			}
@@ -306,7 +309,7 @@ func (d *desk) take(f Form) (reply tutor.Reply, ok bool) {
 // openCode opens the problem of a link. The error is a sentence for whoever
 // followed it.
 func openCode(code string) (*tutor.Lesson, error) {
-	p, err := tutor.All.Decode(code)
+	p, err := kinds.All.Decode(code)
 	if err != nil {
 		return nil, err
 	}

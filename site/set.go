@@ -7,7 +7,7 @@ import (
 
 	"closingside/site/html"
 	"closingside/statics/expr"
-	"closingside/tutor"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
@@ -15,20 +15,20 @@ import (
 // problems are drawn when they are first looked at.
 type setView struct {
 	code    string
-	set     *tutor.Set
+	set     *sets.Set
 	student string
-	drawn   []tutor.Drawn
+	drawn   []sets.Drawn
 	told    bool // the log tells what was drawn
-	tasks   []tutor.Task
+	tasks   []sets.Task
 	wrong   string // why there are no tasks
 }
 
 // look is the problems, drawn where they are not.
-func (v *setView) look() []tutor.Task { return v.draw(v.set.Wishes()) }
+func (v *setView) look() []sets.Task { return v.draw(v.set.Wishes()) }
 
 // draw draws so many more problems, and is all of them where all are drawn. A
 // set whose students have variants has none before the student is known.
-func (v *setView) draw(n int) []tutor.Task {
+func (v *setView) draw(n int) []sets.Task {
 	if v.tasks != nil || v.wrong != "" || v.set.Personal() && v.student == "" {
 		return v.tasks
 	}
@@ -49,13 +49,13 @@ func (v *setView) draw(n int) []tutor.Task {
 // recall takes from the log which problems were drawn; drawing twenty anew
 // whenever the page is opened would take a phone seconds.
 func (v *setView) recall(codes []string) {
-	var drawn []tutor.Drawn
+	var drawn []sets.Drawn
 	for _, code := range codes {
 		l, err := openCode(code)
 		if err != nil {
 			return
 		}
-		drawn = append(drawn, tutor.Drawn{Problem: l.Problem})
+		drawn = append(drawn, sets.Drawn{Problem: l.Problem})
 	}
 	if variant, err := v.set.Deal(v.student, drawn); err == nil {
 		v.drawn, v.tasks, v.told = drawn, variant.Tasks, true
@@ -109,7 +109,7 @@ func (s *session) setOf(code string) (*setView, error) {
 	if v := s.sets[code]; v != nil {
 		return v, nil
 	}
-	set, student, err := tutor.OpenSetCode(code)
+	set, student, err := sets.OpenCode(code)
 	if err != nil {
 		return nil, err
 	}
@@ -165,11 +165,11 @@ func (s *session) personal(f Form) {
 	if !s.openSet(f.Get("set")) {
 		return
 	}
-	if tutor.FoldStudent(f.Get("student")) == "" {
+	if sets.FoldStudent(f.Get("student")) == "" {
 		s.refused = text.Say("set.who.empty")
 		return
 	}
-	if why := tutor.CheckStudent(f.Get("student")); why != "" {
+	if why := sets.CheckStudent(f.Get("student")); why != "" {
 		s.refused = why
 		return
 	}
@@ -259,7 +259,7 @@ func (s *session) whoForm(v *setView) html.Node {
 		html.El("input", field...), why, button(text.Say("set.who.go"), "primary"))
 }
 
-func (s *session) taskList(v *setView, tasks []tutor.Task) html.Node {
+func (s *session) taskList(v *setView, tasks []sets.Task) html.Node {
 	items := []html.Part{html.Class("choices tasks")}
 	done, earned, next := 0, 0.0, -1
 	for i, task := range tasks {
@@ -311,7 +311,7 @@ func handIn() html.Node {
 
 // earned is what the work on a problem of a set earned: all marks where every
 // answer was found.
-func (s *session) earned(set *tutor.Set, task tutor.Task, done bool) float64 {
+func (s *session) earned(set *sets.Set, task sets.Task, done bool) float64 {
 	if done {
 		return float64(task.Marks)
 	}
@@ -319,7 +319,7 @@ func (s *session) earned(set *tutor.Set, task tutor.Task, done bool) float64 {
 }
 
 // fields say which problem of which set is opened.
-func (v *setView) fields(task tutor.Task) []html.Part {
+func (v *setView) fields(task sets.Task) []html.Part {
 	return []html.Part{html.Hidden("problem", task.Problem.Code()), html.Hidden("set", v.code)}
 }
 
@@ -337,7 +337,7 @@ func (d *desk) onward() html.Node {
 		return html.Node{}
 	}
 	tasks := d.of.look()
-	i := slices.IndexFunc(tasks, func(t tutor.Task) bool { return t.Problem.Code() == d.code })
+	i := slices.IndexFunc(tasks, func(t sets.Task) bool { return t.Problem.Code() == d.code })
 	if i < 0 || i == len(tasks)-1 {
 		return act("open", text.Say("set.back", "set", d.of.set.Title), "primary", html.Hidden("problem", d.of.code))
 	}

@@ -12,18 +12,21 @@ import (
 
 	"closingside/site/html"
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 )
 
-var twoForces = tutor.All.ByName("two-forces")
+var twoForces = kinds.All.ByName("two-forces")
 
 // aSet is a set of two problems of the harbour and one drawn.
-func aSet(t *testing.T, extra ...tutor.Source) *tutor.Set {
-	leaf := func(key, text string) tutor.Source { return tutor.Source{Key: key, Text: text} }
+func aSet(t *testing.T, extra ...lesson.Source) *sets.Set {
+	leaf := func(key, text string) lesson.Source { return lesson.Source{Key: key, Text: text} }
 	bank := twoForces.Bank
-	item := func(kids ...tutor.Source) tutor.Source { return tutor.Source{Kids: kids} }
-	list := tutor.Source{Key: "problems", Kids: []tutor.Source{
-		item(append([]tutor.Source{leaf("marks", "4")}, bank[0].Kids...)...), item(bank[1].Kids...), item(leaf("generate", "two-forces"))}}
-	set, err := tutor.ReadSet(tutor.Source{Kids: append([]tutor.Source{leaf("title", "Week 3 & more"), leaf("note", "Use <degrees>."), list}, extra...)})
+	item := func(kids ...lesson.Source) lesson.Source { return lesson.Source{Kids: kids} }
+	list := lesson.Source{Key: "problems", Kids: []lesson.Source{
+		item(append([]lesson.Source{leaf("marks", "4")}, bank[0].Kids...)...), item(bank[1].Kids...), item(leaf("generate", "two-forces"))}}
+	set, err := sets.Read(lesson.Source{Kids: append([]lesson.Source{leaf("title", "Week 3 & more"), leaf("note", "Use <degrees>."), list}, extra...)})
 	require.NoError(t, err)
 	return set
 }
@@ -98,7 +101,7 @@ func TestASetIsOpenedAndWorked(t *testing.T) {
 // A set that was drawn is not drawn anew when the page is opened again: the log
 // tells which problems they were.
 func TestALogTellsWhichProblemsASetDrew(t *testing.T) {
-	set := aSet(t, tutor.Source{Key: "numbers", Text: "own"}, tutor.Source{Key: "order", Text: "shuffled"})
+	set := aSet(t, lesson.Source{Key: "numbers", Text: "own"}, lesson.Source{Key: "order", Text: "shuffled"})
 	code := set.Code("s1042")
 	v, err := set.Variant("s1042")
 	require.NoError(t, err)
@@ -129,7 +132,7 @@ func TestALogTellsWhichProblemsASetDrew(t *testing.T) {
 		"a report draws the set itself")
 
 	// What can't be the set's is drawn.
-	for _, wrong := range [][]string{{}, {"x"}, {other, other}, {tutor.Generate(tutor.All.ByName("components"), 1).Code()}} {
+	for _, wrong := range [][]string{{}, {"x"}, {other, other}, {tutor.Generate(kinds.All.ByName("components"), 1).Code()}} {
 		again = &learner{log: []string{told(wrong...)}}
 		assert.Equal(t, screen, again.ask("do", "start", "hash", code))
 	}
@@ -138,9 +141,9 @@ func TestALogTellsWhichProblemsASetDrew(t *testing.T) {
 // Drawing many problems takes a phone a while: it is done a few at a time, and
 // the screen shows how far.
 func TestManyProblemsAreDrawnAFewAtATime(t *testing.T) {
-	leaf := func(key, value string) tutor.Source { return tutor.Source{Key: key, Text: value} }
-	set, err := tutor.ReadSet(tutor.Source{Kids: []tutor.Source{leaf("title", "Buoys"),
-		{Key: "problems", Kids: []tutor.Source{{Kids: []tutor.Source{leaf("generate", "components"), leaf("count", "8")}}}}}})
+	leaf := func(key, value string) lesson.Source { return lesson.Source{Key: key, Text: value} }
+	set, err := sets.Read(lesson.Source{Kids: []lesson.Source{leaf("title", "Buoys"),
+		{Key: "problems", Kids: []lesson.Source{{Kids: []lesson.Source{leaf("generate", "components"), leaf("count", "8")}}}}}})
 	require.NoError(t, err)
 	code := set.Code("")
 	l := &learner{}
@@ -183,7 +186,7 @@ func TestTheLastProblemLeadsBackToTheSet(t *testing.T) {
 }
 
 func TestAVariantIsAskedForByNumber(t *testing.T) {
-	set := aSet(t, tutor.Source{Key: "numbers", Text: "own"})
+	set := aSet(t, lesson.Source{Key: "numbers", Text: "own"})
 	l := &learner{}
 	screen := l.ask("do", "start", "hash", set.Code(""))
 	assert.Contains(t, screen, `name="student"`)

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
@@ -86,7 +86,7 @@ func TestHostileSketches(t *testing.T) {
 		"act=put&end=t9&at=h0", "act=put&end=t0&at=h0", "act=close&from=h0&to=h0", "act=estimate", "act=", "act=undo", "act=pass"} {
 		assert.NotPanics(t, func() { Handle([]byte("do=sketch&problem=" + line("", barge())[1:] + "&" + r)) }, r)
 	}
-	none := tutor.All.ByName("components").BankProblems()[0].Code()
+	none := kinds.All.ByName("components").BankProblems()[0].Code()
 	assert.NotPanics(t, func() { ask("do", "sketch", "problem", none, "act", "put", "end", "t0", "at", "h1") })
 	assert.NotContains(t, ask("do", "open", "problem", none), "sketch-skip", "no sketch where the kind has none")
 }
@@ -94,7 +94,7 @@ func TestHostileSketches(t *testing.T) {
 // Settings may leave the sketch out: then nothing of it is on the page, and a
 // request about it does nothing.
 func TestNoSketchWhereSettingsLeaveItOut(t *testing.T) {
-	p := *tutor.All.ByName("two-forces").BankProblems()[0]
+	p := *kinds.All.ByName("two-forces").BankProblems()[0]
 	p.Settings.Sketch = false
 	code := p.Code()
 	ask("do", "start", "at", "1")

@@ -5,12 +5,13 @@ import (
 
 	"closingside/site/html"
 	"closingside/tutor"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
 // attempt is one entry of the history and what was said of it: with the reason
 // where the learner stands by it, and a word where it was judged again.
-func (d *desk) attempt(q *tutor.Quantity, a *tutor.Attempt) html.Node {
+func (d *desk) attempt(q *lesson.Quantity, a *tutor.Attempt) html.Node {
 	parts := []html.Part{html.Data("verdict", a.Verdict.String()),
 		html.El("b", html.Text(a.Entry)), d.prose(" " + d.lesson.Heading(&a.Reply) + ". " + a.Feedback)}
 	if a.Since != "" {
@@ -30,7 +31,7 @@ func (d *desk) attempt(q *tutor.Quantity, a *tutor.Attempt) html.Node {
 
 // standForm lets the learner stand by a refused entry, with a reason, or
 // withdraw.
-func (d *desk) standForm(q *tutor.Quantity, a *tutor.Attempt) html.Node {
+func (d *desk) standForm(q *lesson.Quantity, a *tutor.Attempt) html.Node {
 	id, symbol := "reason-"+q.Name, d.lesson.SymbolText(q)
 	fields := []html.Part{html.Hidden("problem", d.code), html.Hidden("quantity", q.Name), html.Hidden("entry", a.Entry)}
 	if a.Reason != "" {

@@ -10,7 +10,8 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
@@ -60,7 +61,7 @@ func (k *keeper) old() *keeper {
 }
 
 // opened are the quantities that may be entered for a problem, after it was opened.
-func (k *keeper) opened(p *tutor.Problem) (code string, asked []*tutor.Quantity) {
+func (k *keeper) opened(p *lesson.Problem) (code string, asked []*lesson.Quantity) {
 	code = p.Code()
 	k.ask("do", "open", "problem", code)
 	l := here.desks[code].lesson
@@ -73,7 +74,7 @@ func (k *keeper) opened(p *tutor.Problem) (code string, asked []*tutor.Quantity)
 }
 
 // work enters a value wrongly for some quantities of a problem and rightly for all.
-func (k *keeper) work(p *tutor.Problem) {
+func (k *keeper) work(p *lesson.Problem) {
 	code, asked := k.opened(p)
 	for i, q := range asked {
 		if i%3 == 0 {
@@ -87,16 +88,16 @@ func figures6(v float64) string { return strconv.FormatFloat(v, 'g', 6, 64) }
 
 // Whatever is done on a problem, its log tells what stands on its desk.
 func TestTheLogTellsHowFarWorkIs(t *testing.T) {
-	rows := map[string]*tutor.Problem{
-		"one triangle": tutor.All.ByName("two-forces").BankProblems()[0],
-		"two":          tutor.All.ByName("missing-force").BankProblems()[2],
-		"equations":    tutor.All.ByName("particle-equilibrium").BankProblems()[0],
+	rows := map[string]*lesson.Problem{
+		"one triangle": kinds.All.ByName("two-forces").BankProblems()[0],
+		"two":          kinds.All.ByName("missing-force").BankProblems()[2],
+		"equations":    kinds.All.ByName("particle-equilibrium").BankProblems()[0],
 	}
 	for name, problem := range rows {
 		t.Run(name, func(t *testing.T) {
 			k, r := fresh(), rand.New(rand.NewPCG(7, 11))
 			code, asked := k.opened(problem)
-			enter := func(q *tutor.Quantity, e string) {
+			enter := func(q *lesson.Quantity, e string) {
 				k.ask("do", "enter", "problem", code, "quantity", q.Name, "entry", e)
 			}
 			anew, ended := 0, 0
@@ -153,7 +154,7 @@ func TestTheLogTellsHowFarWorkIs(t *testing.T) {
 // for it. One of a log that tells less is the same.
 func TestHomeComesFromTheLog(t *testing.T) {
 	k := fresh()
-	for _, kind := range tutor.All {
+	for _, kind := range kinds.All {
 		k.work(kind.BankProblems()[1])
 		code, asked := k.opened(kind.BankProblems()[2])
 		k.ask("do", "enter", "problem", code, "quantity", asked[0].Name, "entry", figures6(asked[0].True))
@@ -190,9 +191,9 @@ func TestAnEntryWithoutItsOutcome(t *testing.T) {
 // However many problems are worked, the engine holds what two need.
 func TestMemoryOfManyProblems(t *testing.T) {
 	k := fresh()
-	var problems []*tutor.Problem
+	var problems []*lesson.Problem
 	for n := range 5 {
-		for _, kind := range tutor.All {
+		for _, kind := range kinds.All {
 			problems = append(problems, kind.BankProblems()[n])
 		}
 	}
@@ -224,7 +225,7 @@ func TestWhatIsGivenUpChangesNothing(t *testing.T) {
 			before()
 			replies = append(replies, k.ask(pairs...))
 		}
-		for _, kind := range tutor.All {
+		for _, kind := range kinds.All {
 			code, asked := k.opened(kind.BankProblems()[0])
 			for i, q := range asked {
 				on := []string{"problem", code, "quantity", q.Name}
@@ -272,10 +273,10 @@ func TestADrawnProblemComesBack(t *testing.T) {
 	k.old().back()
 	assert.Equal(t, code, here.current)
 
-	other := tutor.All.ByName("two-forces").BankProblems()[3].Code()
+	other := kinds.All.ByName("two-forces").BankProblems()[3].Code()
 	for told, want := range map[string]string{
 		other: other,
-		tutor.All.ByName("components").BankProblems()[0].Code(): code, // of another kind
+		kinds.All.ByName("components").BankProblems()[0].Code(): code, // of another kind
 		"nonsense": code, "": code, "s1+T+1+++d1;two-forces++0000": code,
 	} {
 		as := ReadForm(k.log[1])

@@ -3,12 +3,13 @@ package site
 import (
 	"closingside/site/html"
 	"closingside/tutor"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
 // which is the buttons under a question between two slips; nothing where none
 // is open.
-func (d *desk) which(q *tutor.Quantity, a *tutor.Attempt) html.Node {
+func (d *desk) which(q *lesson.Quantity, a *tutor.Attempt) html.Node {
 	options := d.work.Options(a)
 	if options == nil {
 		return html.Node{}

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"cmp"
 	"slices"
 )
@@ -42,7 +43,7 @@ func (w *Work) Answer(name string, c Choice) (Reply, bool) {
 }
 
 // settle is what follows for r from the answer c to its question.
-func (w *Work) settle(q *Quantity, r *Reply, c Choice) {
+func (w *Work) settle(q *lesson.Quantity, r *Reply, c Choice) {
 	r.Chosen = c
 	r.Slips = slices.Clone(r.Slips)
 	sum := 0.0
@@ -79,7 +80,7 @@ func (w *Work) rivals(slips []Suspect) bool {
 
 // settled answers the question of r as the learner did when the same value
 // was entered before; false where it was not, or another pair stood then.
-func (w *Work) settled(q *Quantity, r *Reply) bool {
+func (w *Work) settled(q *lesson.Quantity, r *Reply) bool {
 	for i := len(w.Past) - 1; i >= 0; i-- {
 		a := &w.Past[i]
 		if !a.Undone && a.Quantity == q.Name && a.Chosen != Unsaid && sameEntry(q, &r.Reading, &a.Reading) {
@@ -91,7 +92,7 @@ func (w *Work) settled(q *Quantity, r *Reply) bool {
 
 // settleAs answers the question of r as the learner answered that of before;
 // false where that asked about another pair, or was not answered, or r is.
-func (w *Work) settleAs(q *Quantity, r, before *Reply) bool {
+func (w *Work) settleAs(q *lesson.Quantity, r, before *Reply) bool {
 	if !r.Asked || r.Chosen != Unsaid || before.Chosen == Unsaid {
 		return false
 	}
@@ -110,7 +111,7 @@ func (w *Work) settleAs(q *Quantity, r, before *Reply) bool {
 }
 
 // askOrSettle asks which of two rivals it was, unless that was said before.
-func (w *Work) askOrSettle(q *Quantity, r *Reply) {
+func (w *Work) askOrSettle(q *lesson.Quantity, r *Reply) {
 	r.rivals = [2]Suspect(r.Slips[:2])
 	r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.rivals[0], r.rivals[1]), true
 	w.settled(q, r)

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -11,7 +12,7 @@ import (
 // one component to 690 N: a question separates them, and its answer counts.
 func TestTheAnswerToAQuestionIsUsed(t *testing.T) {
 	ask := func(t *testing.T) (*Work, Reply) {
-		w := NewWork(barge(t), DefaultSettings())
+		w := NewWork(barge(t), lesson.DefaultSettings())
 		r := w.Enter("R", "690 N")
 		require.True(t, r.Asked, "%+v", r)
 		require.Len(t, w.Options(w.Standing("R")), 2)
@@ -47,7 +48,7 @@ func TestTheAnswerToAQuestionIsUsed(t *testing.T) {
 		assert.NotContains(t, after.Feedback, "683")
 	})
 	t.Run("not asked", func(t *testing.T) {
-		w := NewWork(barge(t), DefaultSettings())
+		w := NewWork(barge(t), lesson.DefaultSettings())
 		w.Enter("R", "698.4 N")
 		_, ok := w.Answer("R", First)
 		assert.False(t, ok)
@@ -59,7 +60,7 @@ func TestTheAnswerToAQuestionIsUsed(t *testing.T) {
 // Who enters the same value again is not asked again what was said.
 func TestAnAnswerHoldsForTheSameValueAgain(t *testing.T) {
 	for _, c := range []Choice{First, Second, Neither} {
-		w := NewWork(barge(t), DefaultSettings())
+		w := NewWork(barge(t), lesson.DefaultSettings())
 		require.True(t, w.Enter("R", "690 N").Asked)
 		first, ok := w.Answer("R", c)
 		require.True(t, ok)
@@ -70,7 +71,7 @@ func TestAnAnswerHoldsForTheSameValueAgain(t *testing.T) {
 		assert.NotEqual(t, first.Feedback, again.Feedback, "with more help")
 		assert.Nil(t, w.Options(w.Standing("R")))
 	}
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	w.Enter("R", "690 N")
 	w.Answer("R", First)
 	require.Equal(t, Correct, w.Enter("R", "682.6 N").Verdict)
@@ -81,7 +82,7 @@ func TestAnAnswerHoldsForTheSameValueAgain(t *testing.T) {
 // changed.
 func TestAnAnswerOutlivesRejudging(t *testing.T) {
 	for _, choice := range []Choice{First, Second, Neither} {
-		w := NewWork(barge(t), DefaultSettings())
+		w := NewWork(barge(t), lesson.DefaultSettings())
 		w.Enter("phi", "93")
 		require.True(t, w.Enter("R", "690 N").Asked)
 		said, ok := w.Answer("R", choice)

@@ -6,6 +6,7 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 )
 
 // Who works by components in the head may lay the axes as she likes: along one
@@ -15,7 +16,7 @@ import (
 
 // free tells whether a value other than a component may have been worked along
 // any axes: no component is entered.
-func (w *Work) free(q *Quantity) bool {
+func (w *Work) free(q *lesson.Quantity) bool {
 	if q.Signed {
 		return false
 	}
@@ -86,12 +87,12 @@ func (l *Lesson) atWorst(in inner) inner {
 		}
 		return -1, -1
 	}
-	if x, y, ok := bin(in.node, expr.OpPow); ok {
+	if x, y, ok := expr.AsBin(in.node, expr.OpPow); ok {
 		if i, m := of(x); m >= 0 && y == expr.N(2) {
 			in.value = l.size(i) * l.size(i)
 		}
 	}
-	if x, y, ok := bin(in.node, expr.OpDiv); ok {
+	if x, y, ok := expr.AsBin(in.node, expr.OpDiv); ok {
 		i, m := of(x)
 		if o, _ := of(y); m >= 0 && o == m && in.slope > 0 {
 			v := l.Quantities[i].True / l.Quantities[m].True

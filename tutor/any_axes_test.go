@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"math/rand/v2"
 	"testing"
 
@@ -27,8 +28,8 @@ func TestTheBandDoesNotTurnWithTheAxes(t *testing.T) {
 				continue
 			}
 			for _, name := range []string{"R", "alpha", "beta", "theta"} {
-				want := NewWork(l, DefaultSettings()).Band(l.Quantity(name)).Half
-				got := NewWork(turned, DefaultSettings()).Band(turned.Quantity(name)).Half
+				want := NewWork(l, lesson.DefaultSettings()).Band(l.Quantity(name)).Half
+				got := NewWork(turned, lesson.DefaultSettings()).Band(turned.Quantity(name)).Half
 				assert.InEpsilon(t, want, got, 1e-9, "%s turned by %d: %v", name, turn, r)
 			}
 		}

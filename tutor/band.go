@@ -7,6 +7,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // Floors and limits of the accepted band (common practice: an answer is
@@ -24,7 +25,7 @@ const nearRight = 10.0
 // tolerance is a half-width: relative for magnitudes, in degrees for angles.
 type tolerance struct{ rel, angle float64 }
 
-func (t tolerance) of(q *Quantity) float64 {
+func (t tolerance) of(q *lesson.Quantity) float64 {
 	if q.Dim == statics.DimAngle {
 		return t.angle
 	}
@@ -35,26 +36,26 @@ func (t tolerance) of(q *Quantity) float64 {
 type Band struct{ Centre, Half float64 }
 
 // Holds tells whether v lies in the band of q.
-func (b Band) Holds(q *Quantity, v float64) bool {
-	return q.apart(v, b.Centre) <= b.Half*(1+1e-12)
+func (b Band) Holds(q *lesson.Quantity, v float64) bool {
+	return q.Apart(v, b.Centre) <= b.Half*(1+1e-12)
 }
 
 // Band is the band within which an entry for q is right: what correct rounding
 // of every written intermediate can produce, never less than the floor, never
 // more than the limit (but see byInverseSine).
-func (w *Work) Band(q *Quantity) Band {
+func (w *Work) Band(q *lesson.Quantity) Band {
 	floor := floorWork
 	if q.Answer {
 		floor = floorAnswer
 	}
-	asked := w.Settings.asked(q).halfUnit(q.Dim, q.True)
+	asked := w.Settings.DigitsOf(q).HalfUnit(q.Dim, q.True)
 	half := max(floor.of(q), asked)
 	if q.Signed { // a component near zero is judged against the force it belongs to
-		half = max(half, w.Settings.asked(q).halfUnit(q.Dim, w.scale(q)))
+		half = max(half, w.Settings.DigitsOf(q).HalfUnit(q.Dim, w.scale(q)))
 	}
 	cap, wide := max(w.limit(q), half), 0.0
 	for j := range q.Routes {
-		if !q.Routes[j].fits(w.Settings.Method) {
+		if !q.Routes[j].Fits(w.Settings.Method) {
 			continue
 		}
 		r := w.sway(q, j, w.Lesson.Truth, w.entries(q, w.entered))
@@ -62,7 +63,7 @@ func (w *Work) Band(q *Quantity) Band {
 			continue
 		}
 		if q.Answer { // written as found, and then to the digits asked
-			r += w.Settings.Work.halfUnit(q.Dim, q.True)
+			r += w.Settings.Work.HalfUnit(q.Dim, q.True)
 		}
 		half = max(half, r+asked)
 		if w.byInverseSine(q, j) {
@@ -74,11 +75,11 @@ func (w *Work) Band(q *Quantity) Band {
 
 // inUnit is the band b of q for one entry: where it is written to the digits asked
 // in a unit of the learner's own, half a unit of those lies inside.
-func (w *Work) inUnit(b Band, q *Quantity, r entry.Reading) Band {
+func (w *Work) inUnit(b Band, q *lesson.Quantity, r entry.Reading) Band {
 	u, ok := statics.UnitBySymbol(r.Unit)
 	if own := w.Lesson.UnitOf(q); ok && u.Dim == q.Dim && u.Factor != own.Factor {
 		ratio := own.Factor / u.Factor
-		asked := w.Settings.asked(q).halfUnit(statics.DimRatio, q.True*ratio) / ratio
+		asked := w.Settings.DigitsOf(q).HalfUnit(statics.DimRatio, q.True*ratio) / ratio
 		if len(r.Halves) > 0 && r.Halves[0] >= asked*(1-1e-9) {
 			b.Half = max(b.Half, asked)
 		}
@@ -90,10 +91,10 @@ func (w *Work) inUnit(b Band, q *Quantity, r entry.Reading) Band {
 // component may come out near zero as the difference of two large ones, so its
 // limit is never less than what rounding those alone can do; but for one that
 // follows from its force as given alone.
-func (w *Work) limit(q *Quantity) float64 { return w.limitAt(q, q.True) }
+func (w *Work) limit(q *lesson.Quantity) float64 { return w.limitAt(q, q.True) }
 
 // limitAt is the limit of q, its value being v.
-func (w *Work) limitAt(q *Quantity, v float64) float64 {
+func (w *Work) limitAt(q *lesson.Quantity, v float64) float64 {
 	switch {
 	case !q.Signed:
 		return limit.of(q)
@@ -101,21 +102,21 @@ func (w *Work) limitAt(q *Quantity, v float64) float64 {
 		return limit.rel * math.Abs(v)
 	}
 	most := w.scale(q)
-	return max(limit.rel*math.Abs(v), floorWork.rel*most, 3*w.Settings.asked(q).halfUnit(q.Dim, most))
+	return max(limit.rel*math.Abs(v), floorWork.rel*most, 3*w.Settings.DigitsOf(q).HalfUnit(q.Dim, most))
 }
 
 // ofOneForce tells whether q is a component of a given force that follows from
 // givens alone: its direction is given, too, whichever way.
-func (l *Lesson) ofOneForce(q *Quantity) bool {
+func (l *Lesson) ofOneForce(q *lesson.Quantity) bool {
 	givens := l.ready().givens
-	return l.wholeOf(q) != nil && slices.ContainsFunc(l.prep.of[l.index[q.Name]].routes, func(f routeFacts) bool { return f.reads&^givens == 0 })
+	return l.WholeOf(q) != nil && slices.ContainsFunc(l.prep.of[l.index[q.Name]].routes, func(f routeFacts) bool { return f.reads&^givens == 0 })
 }
 
 // scale is the force that a component is small or large against: its own where
 // that is given, otherwise the largest. One that follows from its force alone is
 // measured by itself, unless it is nothing of it.
-func (w *Work) scale(q *Quantity) float64 {
-	whole, size := w.Lesson.wholeOf(q), math.Abs(q.True)
+func (w *Work) scale(q *lesson.Quantity) float64 {
+	whole, size := w.Lesson.WholeOf(q), math.Abs(q.True)
 	switch {
 	case whole == nil:
 		return w.largest()
@@ -139,7 +140,7 @@ func (w *Work) largest() float64 {
 // byInverseSine tells whether q lies near 90° and the learner's accepted
 // entries are those that route j, an inverse sine, needs: there the extra
 // width is granted that the sine's last digit is worth.
-func (w *Work) byInverseSine(q *Quantity, j int) bool {
+func (w *Work) byInverseSine(q *lesson.Quantity, j int) bool {
 	f := &w.Lesson.ready().of[w.Lesson.index[q.Name]].routes[j]
 	if f.crest == nil || math.Abs(q.True-90) > nearRight {
 		return false
@@ -154,7 +155,7 @@ func (w *Work) byInverseSine(q *Quantity, j int) bool {
 
 // offset is how far an input may be off that the learner has entered; false
 // where there is no accepted entry.
-type offset func(in *Quantity) (float64, bool)
+type offset func(in *lesson.Quantity) (float64, bool)
 
 // entries is what rounding is followed from.
 type entries struct {
@@ -162,7 +163,7 @@ type entries struct {
 	free bool // nothing entered says how the axes lie; see free
 }
 
-func (w *Work) entries(q *Quantity, of offset) entries { return entries{of, w.free(q)} }
+func (w *Work) entries(q *lesson.Quantity, of offset) entries { return entries{of, w.free(q)} }
 
 // sensitivity is that of a route, along the axes it may have been worked by.
 func (e entries) sensitivity(f *routeFacts) sensitivity {
@@ -173,16 +174,16 @@ func (e entries) sensitivity(f *routeFacts) sensitivity {
 }
 
 // entered is how far an accepted entry is from the truth.
-func (w *Work) entered(in *Quantity) (float64, bool) {
+func (w *Work) entered(in *lesson.Quantity) (float64, bool) {
 	if v, ok := w.typed(in.Name); ok && w.Found(in.Name) {
-		return in.apart(v, in.True), true
+		return in.Apart(v, in.True), true
 	}
 	return 0, false
 }
 
 // asHeld takes every accepted entry for what the calculator held when it was
 // typed: off by half a unit of its last digit, or of the last one asked.
-func (w *Work) asHeld(in *Quantity) (float64, bool) {
+func (w *Work) asHeld(in *lesson.Quantity) (float64, bool) {
 	if !w.Found(in.Name) {
 		return 0, false
 	}
@@ -190,7 +191,7 @@ func (w *Work) asHeld(in *Quantity) (float64, bool) {
 	if len(r.Halves) == 0 {
 		return 0, true
 	}
-	return min(r.Halves[0], w.Settings.asked(in).halfUnit(in.Dim, r.Value)), true
+	return min(r.Halves[0], w.Settings.DigitsOf(in).HalfUnit(in.Dim, r.Value)), true
 }
 
 // sway is how far correct rounding of what is written on the way carries q
@@ -198,7 +199,7 @@ func (w *Work) asHeld(in *Quantity) (float64, bool) {
 // a unit of the digits kept, times its slope, all in the same sense. An
 // inverse sine is followed on its curve, and stops at 90°. NaN where the route
 // runs in a circle.
-func (w *Work) sway(q *Quantity, j int, env expr.Env, known entries) float64 {
+func (w *Work) sway(q *lesson.Quantity, j int, env expr.Env, known entries) float64 {
 	i := w.Lesson.index[q.Name]
 	f := &w.Lesson.ready().of[i].routes[j]
 	on := set(0).with(i)
@@ -207,7 +208,7 @@ func (w *Work) sway(q *Quantity, j int, env expr.Env, known entries) float64 {
 	}
 	x := expr.Eval(f.crest.sine, env)
 	off := w.sum(w.asEntered(f.crest.sensitivity), on, known)
-	off.add(1, w.Settings.Work.halfUnit(statics.DimRatio, min(x, nearOne)))
+	off.add(1, w.Settings.Work.HalfUnit(statics.DimRatio, min(x, nearOne)))
 	return inverseSineOff(x, off.half())
 }
 
@@ -235,7 +236,7 @@ func (w *Work) sum(s sensitivity, on set, known entries) width {
 		if p.exact(w.Settings.Work) {
 			continue
 		}
-		all.add(p.slope, w.Settings.Work.halfUnit(p.dim, p.value))
+		all.add(p.slope, w.Settings.Work.HalfUnit(p.dim, p.value))
 	}
 	for _, in := range s.inputs {
 		off := w.offInput(in.quantity, on, known)
@@ -305,7 +306,7 @@ func (w *Work) offInput(i int, on set, known entries) width {
 	if most := w.limitAt(in, v); widest.half() > most {
 		widest = width{most, most * most / (sigmas * sigmas)}
 	}
-	widest.add(1, w.Settings.Work.halfUnit(in.Dim, v))
+	widest.add(1, w.Settings.Work.HalfUnit(in.Dim, v))
 	return widest
 }
 

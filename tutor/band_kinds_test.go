@@ -5,13 +5,15 @@ import (
 	"testing"
 
 	"closingside/statics/expr"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 )
 
 // acyclic tells whether every route that a walker may take to what r reads ends
 // at givens without passing through q again.
-func (k *walker) acyclic(q *Quantity, r *Route, on set) bool {
+func (k *walker) acyclic(q *lesson.Quantity, r *lesson.Route, on set) bool {
 	l := k.w.Lesson
 	on = on.with(l.index[q.Name])
 	for _, name := range expr.Symbols(r.Tree) {
@@ -35,7 +37,7 @@ func (k *walker) acyclic(q *Quantity, r *Route, on set) bool {
 // is not refused, but where rounding itself goes beyond the band's limit.
 func TestCorrectRoundingIsNeverRefusedInAnyKind(t *testing.T) {
 	const seed = 99
-	for _, kind := range All {
+	for _, kind := range kinds.All {
 		t.Run(kind.Name, func(t *testing.T) {
 			rng := rand.New(rand.NewPCG(seed, 1))
 			entries, limited := 0, 0
@@ -44,9 +46,9 @@ func TestCorrectRoundingIsNeverRefusedInAnyKind(t *testing.T) {
 				if err != nil {
 					t.Fatal(err)
 				}
-				s := DefaultSettings()
+				s := lesson.DefaultSettings()
 				if n%2 == 0 {
-					s.Answer, s.Work = Digits{4, 2}, Digits{4, 2}
+					s.Answer, s.Work = lesson.Digits{Magnitude: 4, Angle: 2}, lesson.Digits{Magnitude: 4, Angle: 2}
 				}
 				for i := range l.Quantities {
 					q := &l.Quantities[i]
@@ -63,7 +65,7 @@ func TestCorrectRoundingIsNeverRefusedInAnyKind(t *testing.T) {
 						if k.enter(q, &q.Routes[j], v) == Correct {
 							continue
 						}
-						if rounded := s.asked(q).roundTo(q.Dim, v); k.beyond || q.apart(rounded, q.True) > k.w.limit(q) {
+						if rounded := s.DigitsOf(q).Round(q.Dim, v); k.beyond || q.Apart(rounded, q.True) > k.w.limit(q) {
 							limited++
 							continue
 						}
@@ -79,14 +81,14 @@ func TestCorrectRoundingIsNeverRefusedInAnyKind(t *testing.T) {
 
 // In every kind nothing outside the band is accepted, and what is inside is.
 func TestNothingOutsideTheBandIsAcceptedInAnyKind(t *testing.T) {
-	for _, kind := range All {
+	for _, kind := range kinds.All {
 		t.Run(kind.Name, func(t *testing.T) {
 			for n := range uint64(max(3, problems()/200)) {
 				l, err := Open(Generate(kind, n))
 				if err != nil {
 					t.Fatal(err)
 				}
-				w := NewWork(l, DefaultSettings())
+				w := NewWork(l, lesson.DefaultSettings())
 				for i := range l.Quantities {
 					q := &l.Quantities[i]
 					if q.Given || q.Equation || q.True != q.True {
@@ -95,10 +97,10 @@ func TestNothingOutsideTheBandIsAcceptedInAnyKind(t *testing.T) {
 					half := w.Band(q).Half
 					for _, off := range []float64{-4, -1.5, -1.01, -0.99, 0, 0.5, 0.99, 1.01, 1.5, 7} {
 						v := q.True + off*half
-						if q.Also == q.Also && q.apart(v, q.Also) < 2*half {
+						if q.Also == q.Also && q.Apart(v, q.Also) < 2*half {
 							continue // the other solution is right too
 						}
-						got := w.judge(q, Digits{9, 8}.written(q.Dim, v)).Verdict
+						got := w.judge(q, lesson.Digits{Magnitude: 9, Angle: 8}.Written(q.Dim, v)).Verdict
 						assert.Equal(t, off >= -1 && off <= 1, got == Correct, "%s = %v, true %v ± %v, of %d", q.Name, v, q.True, half, n)
 					}
 				}

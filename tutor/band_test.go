@@ -11,6 +11,8 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -28,7 +30,7 @@ func randomLesson(t *testing.T, rng *rand.Rand) *Lesson {
 }
 
 func randomPair(t *testing.T, m1, m2, d1, d2 int) (*Lesson, bool) {
-	p, err := All.Read(harbour("", force("P", itoa(m1)+" N", itoa(d1)+" deg"), force("Q", itoa(m2)+" N", itoa(d2)+" deg")))
+	p, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("P", strconv.Itoa(m1)+" N", strconv.Itoa(d1)+" deg"), kinds.ForceSource("Q", strconv.Itoa(m2)+" N", strconv.Itoa(d2)+" deg")))
 	require.NoError(t, err)
 	l, err := Open(p)
 	if err != nil {
@@ -53,7 +55,7 @@ type walker struct {
 
 // work works route r of q and rounds what is worked out on the way; values
 // that are not entered are found in the head by a way of the worked solution.
-func (k *walker) work(q *Quantity, r *Route, enter bool) float64 {
+func (k *walker) work(q *lesson.Quantity, r *lesson.Route, enter bool) float64 {
 	values := map[string]float64{}
 	for _, name := range expr.Symbols(r.Tree) {
 		in := k.w.Lesson.Quantity(name)
@@ -76,13 +78,13 @@ func (k *walker) work(q *Quantity, r *Route, enter bool) float64 {
 		if site == 0 {
 			return v
 		}
-		return k.w.Settings.Work.roundTo(k.w.Lesson.dimension(n), v)
+		return k.w.Settings.Work.Round(k.w.Lesson.dimension(n), v)
 	})
 }
 
 // find finds a value on the way by a route of the worked solution's sort, and
 // enters it where the learner writes every step into the page.
-func (k *walker) find(in *Quantity, enter bool) float64 {
+func (k *walker) find(in *lesson.Quantity, enter bool) float64 {
 	var taken []int
 	for j, f := range k.w.Lesson.ready().of[k.w.Lesson.index[in.Name]].routes {
 		if f.taken && in.Routes[j].ID != "sine-law-twin" && in.Routes[j].Principle != "angle-from-direction" {
@@ -98,21 +100,21 @@ func (k *walker) find(in *Quantity, enter bool) float64 {
 		k.beyond = true
 		return v
 	}
-	k.beyond = k.beyond || in.apart(k.w.Settings.Work.roundTo(in.Dim, v), in.True) > k.w.limit(in)
+	k.beyond = k.beyond || in.Apart(k.w.Settings.Work.Round(in.Dim, v), in.True) > k.w.limit(in)
 	if enter {
 		k.enter(in, r, v)
 		v, _ = k.w.typed(in.Name)
 		return v
 	}
-	return k.w.Settings.Work.roundTo(in.Dim, v)
+	return k.w.Settings.Work.Round(in.Dim, v)
 }
 
 // enter writes v at the digits asked, where it has a value at all.
-func (k *walker) enter(q *Quantity, r *Route, v float64) Verdict {
+func (k *walker) enter(q *lesson.Quantity, r *lesson.Route, v float64) Verdict {
 	if math.IsNaN(v) {
 		return Correct
 	}
-	text := k.w.Settings.asked(q).written(q.Dim, v)
+	text := k.w.Settings.DigitsOf(q).Written(q.Dim, v)
 	return k.w.Enter(q.Name, text).Verdict
 }
 
@@ -125,14 +127,14 @@ func TestCorrectRoundingIsNeverRefused(t *testing.T) {
 	const seed = 20261125
 	for _, digits := range []int{3, 4} {
 		for _, enter := range []bool{true, false} {
-			t.Run(itoa(digits)+" digits, steps entered "+strconv.FormatBool(enter), func(t *testing.T) {
+			t.Run(strconv.Itoa(digits)+" digits, steps entered "+strconv.FormatBool(enter), func(t *testing.T) {
 				rng := rand.New(rand.NewPCG(seed, uint64(digits)))
 				entries, limited, accused, silent := 0, 0, 0, 0
 				for range problems() / 4 {
 					l := randomLesson(t, rng)
-					s := DefaultSettings()
-					s.Work = Digits{digits, digits - 2}
-					s.Answer = Digits{digits, digits - 2}
+					s := lesson.DefaultSettings()
+					s.Work = lesson.Digits{Magnitude: digits, Angle: digits - 2}
+					s.Answer = lesson.Digits{Magnitude: digits, Angle: digits - 2}
 					for i := range l.Quantities {
 						q := &l.Quantities[i]
 						if q.Given {
@@ -145,7 +147,7 @@ func TestCorrectRoundingIsNeverRefused(t *testing.T) {
 							if k.enter(q, &q.Routes[j], v) == Correct {
 								continue
 							}
-							if rounded := s.asked(q).roundTo(q.Dim, v); k.beyond || q.apart(rounded, q.True) > k.w.limit(q) {
+							if rounded := s.DigitsOf(q).Round(q.Dim, v); k.beyond || q.Apart(rounded, q.True) > k.w.limit(q) {
 								limited++
 								switch k.w.Past[len(k.w.Past)-1].Verdict {
 								case SlipFound:
@@ -204,13 +206,13 @@ func loose(w *Work, rng *rand.Rand, i, j int, on set) float64 {
 			}
 		}
 		v := loose(w, rng, k, taken[rng.IntN(len(taken))], on.with(k))
-		values[name] = v + jitter(rng)*w.Settings.Work.halfUnit(in.Dim, in.True)
+		values[name] = v + jitter(rng)*w.Settings.Work.HalfUnit(in.Dim, in.True)
 	}
 	return expr.EvalEach(q.Routes[j].Tree, func(name string) float64 { return values[name] }, func(n expr.Node, site int, v float64) float64 {
 		if site == 0 {
 			return v
 		}
-		return v + jitter(rng)*w.Settings.Work.halfUnit(w.Lesson.dimension(n), v)
+		return v + jitter(rng)*w.Settings.Work.HalfUnit(w.Lesson.dimension(n), v)
 	})
 }
 
@@ -224,7 +226,7 @@ func TestTheBandIsNoWiderThanRoundingNeeds(t *testing.T) {
 	widest := 0.0
 	for range max(3, problems()/330) {
 		l := randomLesson(t, rng)
-		w := NewWork(l, DefaultSettings())
+		w := NewWork(l, lesson.DefaultSettings())
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
@@ -234,18 +236,18 @@ func TestTheBandIsNoWiderThanRoundingNeeds(t *testing.T) {
 			for j := range q.Routes {
 				for range roundings {
 					if v := loose(w, rng, i, j, set(0).with(i)); v == v {
-						extreme = max(extreme, q.apart(v, q.True))
+						extreme = max(extreme, q.Apart(v, q.True))
 					}
 				}
 			}
-			asked := w.Settings.asked(q).halfUnit(q.Dim, q.True)
+			asked := w.Settings.DigitsOf(q).HalfUnit(q.Dim, q.True)
 			floor := floorWork
 			if q.Answer {
 				floor = floorAnswer
 			}
 			least := max(floor.of(q), asked)
 			if q.Signed {
-				least = max(least, w.Settings.asked(q).halfUnit(q.Dim, w.largest()))
+				least = max(least, w.Settings.DigitsOf(q).HalfUnit(q.Dim, w.largest()))
 			}
 			half := w.Band(q).Half
 			if half > least*(1+1e-9) {
@@ -263,7 +265,7 @@ func TestNothingOutsideTheBandIsAccepted(t *testing.T) {
 	rng := rand.New(rand.NewPCG(seed, 1))
 	for range problems() / 40 {
 		l := randomLesson(t, rng)
-		w := NewWork(l, DefaultSettings())
+		w := NewWork(l, lesson.DefaultSettings())
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
@@ -293,7 +295,7 @@ func misplaced(r Reply) bool {
 // An angle of one or two decimals gets the same verdict written another way: a
 // turn more or less, in radians, in minutes and seconds.
 func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
-	eachAngle(t, 6, func(seed string, w *Work, q *Quantity, v float64) {
+	eachAngle(t, 6, func(seed string, w *Work, q *lesson.Quantity, v float64) {
 		digits := 1 + int(math.Abs(v))%2
 		tenths := math.Round(v * 10)
 		if digits == 2 && math.Remainder(tenths, 10) == 0 {
@@ -314,15 +316,15 @@ func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
 }
 
 // eachAngle calls do for right angles, angles next to them, and wrong ones.
-func eachAngle(t *testing.T, seed uint64, do func(seed string, w *Work, q *Quantity, v float64)) {
+func eachAngle(t *testing.T, seed uint64, do func(seed string, w *Work, q *lesson.Quantity, v float64)) {
 	rng := rand.New(rand.NewPCG(seed, 1))
 	for n := range problems() / 40 {
 		l := randomLesson(t, rng)
-		w := NewWork(l, DefaultSettings())
+		w := NewWork(l, lesson.DefaultSettings())
 		for _, name := range []string{"theta", "gamma", "beta"} {
 			q := l.Quantity(name)
 			for _, v := range []float64{q.True, q.True + 0.15, q.True + 7, 180 - q.True, -q.True} {
-				do("seed "+itoa(int(seed))+", problem "+itoa(n), w, q, v)
+				do("seed "+strconv.Itoa(int(seed))+", problem "+strconv.Itoa(n), w, q, v)
 			}
 		}
 	}
@@ -333,7 +335,7 @@ func eachAngle(t *testing.T, seed uint64, do func(seed string, w *Work, q *Quant
 // which mistake is seen may.
 func TestFinerWritingLeavesRightRight(t *testing.T) {
 	compared, differ := 0, 0
-	eachAngle(t, 6, func(seed string, w *Work, q *Quantity, v float64) {
+	eachAngle(t, 6, func(seed string, w *Work, q *lesson.Quantity, v float64) {
 		v = math.Round(v*3600) / 3600
 		right := func(v float64) bool {
 			return w.right(q, entry.Reading{Value: v, Form: entry.Number, Halves: []float64{5e-5}})
@@ -358,7 +360,7 @@ func TestFinerWritingLeavesRightRight(t *testing.T) {
 // minutes writes an angle of whole seconds in degrees, minutes and seconds.
 func minutes(deg float64) string {
 	s := int(math.Round(math.Abs(deg) * 3600))
-	text := itoa(s/3600) + "°" + itoa(s/60%60) + "′" + itoa(s%60) + "″"
+	text := strconv.Itoa(s/3600) + "°" + strconv.Itoa(s/60%60) + "′" + strconv.Itoa(s%60) + "″"
 	if deg < 0 {
 		return "-" + text
 	}
@@ -379,8 +381,8 @@ func TestRoundingOverAPowerOfTenIsNotRefused(t *testing.T) {
 	for _, r := range rows {
 		l, ok := randomPair(t, r.m1, r.m2, r.d1, r.d2)
 		require.True(t, ok)
-		s := DefaultSettings()
-		s.Answer, s.Work = Digits{r.digits, r.digits - 2}, Digits{r.digits, r.digits - 2}
+		s := lesson.DefaultSettings()
+		s.Answer, s.Work = lesson.Digits{Magnitude: r.digits, Angle: r.digits - 2}, lesson.Digits{Magnitude: r.digits, Angle: r.digits - 2}
 		w := NewWork(l, s)
 		for _, e := range r.entered {
 			assert.Equal(t, Correct, w.Enter(e[0], e[1]).Verdict, "%s = %s, band ±%v", e[0], e[1], w.Band(l.Quantity(e[0])).Half)
@@ -391,17 +393,17 @@ func TestRoundingOverAPowerOfTenIsNotRefused(t *testing.T) {
 // A component that follows from its force alone is held to its own size: however
 // large the other forces are, and whichever way its direction is given.
 func TestAComponentOfOneForceIsHeldToItsOwnSize(t *testing.T) {
-	small := missing("", force("A", "12 kip", "64 deg"), free("B"), required("1.5 kip", "-11 deg")) // Ry = 1.5 sin(−11°) = −0.28621
-	upright := oneForce("", "F", "400 N", "89 deg above -x")                                        // Fx = −400 cos 89° = −6.9810
+	small := kinds.MissingForceSource("", kinds.ForceSource("A", "12 kip", "64 deg"), kinds.MissingSource("B"), kinds.ResultantSource("1.5 kip", "-11 deg")) // Ry = 1.5 sin(−11°) = −0.28621
+	upright := kinds.ComponentsSource("", "F", "400 N", "89 deg above -x")                                                                                   // Fx = −400 cos 89° = −6.9810
 	for _, row := range []struct {
-		problem         Source
+		problem         lesson.Source
 		quantity, entry string
 		right           bool
 	}{
 		{small, "Ry", "-0.2862", true}, {small, "Ry", "-0.286", true}, {small, "Ry", "-0.2800", false}, {small, "Ry", "-0.2916", false}, {small, "Ry", "-0.2920", false},
 		{upright, "Fx", "-6.981", true}, {upright, "Fx", "-6.98", true}, {upright, "Fx", "-7.3", false},
 	} {
-		got := NewWork(solvedBy(t, row.problem), DefaultSettings()).Enter(row.quantity, row.entry)
+		got := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings()).Enter(row.quantity, row.entry)
 		assert.Equal(t, row.right, got.Verdict == Correct, row.entry)
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 )
 
 // spread is what is not known of the value that a hypothesis predicts: how far
@@ -19,7 +20,7 @@ type spread struct {
 }
 
 // habits are the digits kept on the way that spread speaks of.
-var habits = [2]Digits{{4, 2}, {3, 1}}
+var habits = [2]lesson.Digits{{Magnitude: 4, Angle: 2}, {Magnitude: 3, Angle: 1}}
 
 // drift is how a value may be off: variances, and the shift.
 type drift struct{ four, three, held, shift float64 }
@@ -241,7 +242,7 @@ func (l *Lesson) firstRoute(i int, on set) int {
 // round adds what rounding v does, of which so much arrives. Who keeps three
 // digits is off by ten times as much as who keeps four.
 func (d *drift) round(slope, v float64, dim statics.Dimension) {
-	if e := slope * habits[0].halfUnit(dim, v); !math.IsNaN(e) {
+	if e := slope * habits[0].HalfUnit(dim, v); !math.IsNaN(e) {
 		d.four += e * e / 3
 		d.three += 100 * e * e / 3
 	}

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 	"math"
 )
 
@@ -9,20 +11,6 @@ import (
 // Work stands in one of the two. An entry that is right only in the other
 // takes the work there, unless an accepted entry holds it where it is: then
 // two solutions were mixed, and that is said.
-
-// branchSlip is the slip of an entry that belongs to the other of two solutions.
-const branchSlip = "branches-mixed"
-
-// tie ties two lessons of one problem together.
-func (l *Lesson) tie(other *Lesson) {
-	l.Other, other.Other = other, l
-	for i := range l.Quantities {
-		a, b := &l.Quantities[i], other.Quantity(l.Quantities[i].Name)
-		if b != nil && !(a.apart(a.True, b.True) <= 1e-9*math.Max(1, math.Abs(a.True))) {
-			a.Also, b.Also = b.True, a.True
-		}
-	}
-}
 
 // Solutions are the lesson itself and the other one, where there are two.
 func (l *Lesson) Solutions() []*Lesson {
@@ -34,7 +22,7 @@ func (l *Lesson) Solutions() []*Lesson {
 
 // judgeEither judges an entry where the work stands and, where it is not right
 // there, in the other solution. switched tells whether the work went over.
-func (w *Work) judgeEither(q *Quantity, entered string) (r Reply, switched bool) {
+func (w *Work) judgeEither(q *lesson.Quantity, entered string) (r Reply, switched bool) {
 	r = w.judge(q, entered)
 	if w.Lesson.Other == nil || r.Verdict == Correct || r.Verdict == Unreadable {
 		return r, false
@@ -51,7 +39,7 @@ func (w *Work) judgeEither(q *Quantity, entered string) (r Reply, switched bool)
 		w.Lesson, w.states = w.Lesson.Other, nil
 		return o, true
 	case o.Verdict == Correct:
-		r.Verdict, r.Slips, r.Unexplained = SlipFound, []Suspect{{IDs: []string{branchSlip}, Likely: branchSlip, Probability: sureMixed, At: q.Name}}, 1-sureMixed
+		r.Verdict, r.Slips, r.Unexplained = SlipFound, []Suspect{{IDs: []string{slips.BranchesMixed}, Likely: slips.BranchesMixed, Probability: sureMixed, At: q.Name}}, 1-sureMixed
 		r.From, r.Rounded = "", nil
 		r.Asked = false
 		r.Feedback = w.Lesson.Say("feedback.case", "case", w.Lesson.CaseText()) + " " + w.askAbout(r.Slips[0])
@@ -90,7 +78,7 @@ func (w *Work) allRight(name string) bool {
 }
 
 // caseNote is the note on a right answer that has another solution.
-func (w *Work) caseNote(q *Quantity) []string {
+func (w *Work) caseNote(q *lesson.Quantity) []string {
 	if math.IsNaN(q.Also) || !q.Answer {
 		return nil
 	}

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -32,7 +33,7 @@ func TestCarriedNamesTheFirstWrongEntry(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			w := NewWork(barge(t), DefaultSettings())
+			w := NewWork(barge(t), lesson.DefaultSettings())
 			var last Reply
 			for _, e := range r.entries {
 				last = w.Enter(e[0], e[1])
@@ -40,14 +41,14 @@ func TestCarriedNamesTheFirstWrongEntry(t *testing.T) {
 			require.Equal(t, r.want, last.Verdict, "%+v", last)
 			assert.Equal(t, r.from, last.From)
 			if r.want == Carried {
-				assert.Contains(t, last.Feedback, w.Lesson.plain(r.from))
+				assert.Contains(t, last.Feedback, w.Lesson.Plain(r.from))
 			}
 		})
 	}
 }
 
 func TestCorrectingAnEntryJudgesWhatFollowedAgain(t *testing.T) {
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	require.Equal(t, SlipFound, w.Enter("gamma", "93°").Verdict)
 	require.Equal(t, Carried, w.Enter("R", "713.7 N").Verdict)
 	require.Equal(t, Correct, w.Enter("F1x", "308.1 N").Verdict)
@@ -61,7 +62,7 @@ func TestCorrectingAnEntryJudgesWhatFollowedAgain(t *testing.T) {
 }
 
 func TestAWorseCorrectionTurnsWhatFollowedIntoCarried(t *testing.T) {
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	w.Enter("gamma", "80°")
 	require.NotEqual(t, Carried, w.Enter("R", "713.7 N").Verdict)
 	fixed := w.Enter("gamma", "93°")

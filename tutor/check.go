@@ -8,10 +8,12 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // judge gives the verdict on an entry for q, without recording it.
-func (w *Work) judge(q *Quantity, text string) Reply {
+func (w *Work) judge(q *lesson.Quantity, text string) Reply {
 	r := Reply{Quantity: q.Name, Entry: text}
 	reading, bad := w.Read(q.Name, text)
 	if bad != nil {
@@ -38,7 +40,7 @@ func (w *Work) judge(q *Quantity, text string) Reply {
 
 // decide gives the verdict on what was read, in the sense in which it is right
 // or else can be explained.
-func (w *Work) decide(q *Quantity, r *Reply) {
+func (w *Work) decide(q *lesson.Quantity, r *Reply) {
 	best := *r
 	for i, sense := range w.senses(q, r.typed) {
 		one := *r
@@ -59,7 +61,7 @@ func (w *Work) decide(q *Quantity, r *Reply) {
 }
 
 // decideAs gives the verdict on a value.
-func (w *Work) decideAs(q *Quantity, r *Reply) {
+func (w *Work) decideAs(q *lesson.Quantity, r *Reply) {
 	switch {
 	case q.Equation:
 		w.judgeEquation(q, r)
@@ -77,11 +79,11 @@ func (w *Work) decideAs(q *Quantity, r *Reply) {
 // right tells whether a value is correct: inside the band, or what follows
 // rightly from the learner's own accepted entries as typed. Where those were so
 // coarse that it lies beyond every limit, it was rounded (see onlyRounded).
-func (w *Work) right(q *Quantity, r entry.Reading) bool {
-	half, exact := w.Settings.asked(q).halfUnit(q.Dim, r.Value), w.unrounded(r)
+func (w *Work) right(q *lesson.Quantity, r entry.Reading) bool {
+	half, exact := w.Settings.DigitsOf(q).HalfUnit(q.Dim, r.Value), w.unrounded(r)
 	if exact {
 		half = exactly * math.Abs(r.Value)
-		if q.apart(r.Value, q.True) <= exactly*max(1, math.Abs(q.True)) {
+		if q.Apart(r.Value, q.True) <= exactly*max(1, math.Abs(q.True)) {
 			return true
 		}
 	}
@@ -89,7 +91,7 @@ func (w *Work) right(q *Quantity, r entry.Reading) bool {
 	if !exact && (w.followsEquations(q, r.Value, half) || w.inUnit(band, q, r).Holds(q, r.Value)) {
 		return true
 	}
-	return q.apart(r.Value, q.True) <= max(w.limit(q), band.Half) && w.follows(q, r.Value, half) != nil
+	return q.Apart(r.Value, q.True) <= max(w.limit(q), band.Half) && w.follows(q, r.Value, half) != nil
 }
 
 // unrounded tells whether an entry is an expression of givens and whole
@@ -100,7 +102,7 @@ func (w *Work) unrounded(r entry.Reading) bool {
 	if len(r.Halves) > 0 || r.Form == entry.Number {
 		return false
 	}
-	if contains(r.Tree, func(n expr.Node) bool {
+	if expr.Contains(r.Tree, func(n expr.Node) bool {
 		s, ok := n.(expr.Sym)
 		return ok && !w.Lesson.Quantity(s.Name).Given
 	}) {
@@ -148,8 +150,8 @@ func (w *Work) side(v float64) bool {
 
 // heading tells whether a direction of the statement is such.
 func (w *Work) heading(such func(statics.Heading) bool) bool {
-	return slices.ContainsFunc(w.Lesson.Problem.Items, func(it Item) bool {
-		return slices.ContainsFunc(it.Fields, func(f Field) bool { return such(f.Heading) })
+	return slices.ContainsFunc(w.Lesson.Problem.Items, func(it lesson.Item) bool {
+		return slices.ContainsFunc(it.Fields, func(f lesson.Field) bool { return such(f.Heading) })
 	})
 }
 
@@ -160,14 +162,14 @@ func (w *Work) stated(v float64) bool {
 	case 1, 2, 90, 180, 270, 360:
 		return true
 	}
-	turned := func(h statics.Heading) bool { return math.Abs(degrees(h.Turn)) == v }
+	turned := func(h statics.Heading) bool { return math.Abs(lesson.Degrees(h.Turn)) == v }
 	if w.side(v) || v != 0 && w.heading(turned) {
 		return true
 	}
 	for i := range w.Lesson.Quantities {
 		q := &w.Lesson.Quantities[i]
 		same := func(x float64) bool { return math.Abs(math.Abs(x)-v) <= 1e-9*max(1, v) }
-		if same(q.True) || q.Given && slices.ContainsFunc(miscopies(q.True), same) {
+		if same(q.True) || q.Given && slices.ContainsFunc(slips.Miscopies(q.True), same) {
 			return true
 		}
 	}
@@ -176,7 +178,7 @@ func (w *Work) stated(v float64) bool {
 
 // judgeAffine judges an entry in terms of a direction, such as 118° − θ: right
 // when it has the coefficient and, modulo 360°, the constant of a route.
-func (w *Work) judgeAffine(q *Quantity, r *Reply) {
+func (w *Work) judgeAffine(q *lesson.Quantity, r *Reply) {
 	for _, route := range q.Routes {
 		coef := expr.Partial(route.Tree, w.Lesson.Truth, r.Reading.In)
 		if coef == 0 || math.Abs(coef-r.Reading.Coef) > 1e-9 {
@@ -193,12 +195,12 @@ func (w *Work) judgeAffine(q *Quantity, r *Reply) {
 			return
 		}
 	}
-	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say("feedback.affine", "in", w.Lesson.plain(r.Reading.In))
+	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say("feedback.affine", "in", w.Lesson.Plain(r.Reading.In))
 	w.escalate(q, r)
 }
 
 // notes lists what may be said of a right answer.
-func (w *Work) notes(q *Quantity, r entry.Reading) []string {
+func (w *Work) notes(q *lesson.Quantity, r entry.Reading) []string {
 	notes := w.caseNote(q)
 	if !r.UnitWritten && q.Dim != statics.DimAngle && q.Dim != statics.DimRatio {
 		notes = append(notes, "unit-missing")
@@ -206,12 +208,12 @@ func (w *Work) notes(q *Quantity, r entry.Reading) []string {
 	if len(r.Halves) == 0 {
 		return notes
 	}
-	asked := w.Settings.asked(q)
-	exact := asked.roundTo(q.Dim, q.True)
-	off := q.apart(r.Value, q.True)
-	if r.Halves[0] > asked.halfUnit(q.Dim, q.True)*(1+1e-9) && off > 1e-9*max(1, math.Abs(q.True)) {
+	asked := w.Settings.DigitsOf(q)
+	exact := asked.Round(q.Dim, q.True)
+	off := q.Apart(r.Value, q.True)
+	if r.Halves[0] > asked.HalfUnit(q.Dim, q.True)*(1+1e-9) && off > 1e-9*max(1, math.Abs(q.True)) {
 		notes = append(notes, "digit-more")
-	} else if off > r.Halves[0]*(1+1e-9) && q.apart(asked.roundTo(q.Dim, r.Value), exact) > 1e-9*max(1, math.Abs(exact)) {
+	} else if off > r.Halves[0]*(1+1e-9) && q.Apart(asked.Round(q.Dim, r.Value), exact) > 1e-9*max(1, math.Abs(exact)) {
 		notes = append(notes, "last-digit")
 	}
 	return notes

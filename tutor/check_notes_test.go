@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"slices"
 	"testing"
 
@@ -18,7 +20,7 @@ func TestTheLastDigitIsOffOnlyWhereItIs(t *testing.T) {
 		"396.4 N": true,
 	} {
 		t.Run(entry, func(t *testing.T) {
-			w := NewWork(bankLesson(t, &obliqueComponents, 0), DefaultSettings())
+			w := NewWork(bankLesson(t, &kinds.ObliqueComponents, 0), lesson.DefaultSettings())
 			r := w.Enter("Fv", entry)
 			assert.Equal(t, Correct, r.Verdict)
 			if off {
@@ -32,7 +34,7 @@ func TestTheLastDigitIsOffOnlyWhereItIs(t *testing.T) {
 
 // The unit is missed of a length, too; of an angle, degrees go without saying.
 func TestTheUnitIsMissedOfWhateverHasOne(t *testing.T) {
-	l := bankLesson(t, &particleEquilibrium, 4) // a lamp between a cable and a spring
+	l := bankLesson(t, &kinds.ParticleEquilibrium, 4) // a lamp between a cable and a spring
 	for _, r := range []struct {
 		quantity, entry string
 		missed          bool
@@ -42,7 +44,7 @@ func TestTheUnitIsMissedOfWhateverHasOne(t *testing.T) {
 		{"F1", "580.7", true},
 		{"gamma", "85", false},
 	} {
-		got := NewWork(l, DefaultSettings()).Enter(r.quantity, r.entry)
+		got := NewWork(l, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 		assert.Equal(t, Correct, got.Verdict, r.entry)
 		assert.Equal(t, r.missed, slices.Contains(got.Notes, "unit-missing"), r.entry)
 	}

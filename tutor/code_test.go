@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -8,7 +10,7 @@ import (
 )
 
 func TestCodeComesBack(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for _, p := range append(k.BankProblems(), Generate(k, 3)) {
 			l, err := openCode(p.Code())
 			require.NoError(t, err, p.Code())
@@ -19,20 +21,20 @@ func TestCodeComesBack(t *testing.T) {
 }
 
 func TestABrokenCodeIsRefused(t *testing.T) {
-	good := twoForces.BankProblems()[0].Code()
-	for _, bad := range []string{"", "x", good[:len(good)-1], good[:20], "2" + good[1:], "1!none!!" + checkOf("1!none!")} {
+	good := kinds.TwoForces.BankProblems()[0].Code()
+	for _, bad := range []string{"", "x", good[:len(good)-1], good[:20], "2" + good[1:], "1!none!!" + lesson.CheckLetters("1!none!")} {
 		_, err := openCode(bad)
 		assert.Error(t, err, bad)
 	}
 }
 
 func FuzzOpenCode(f *testing.F) {
-	for _, p := range twoForces.BankProblems() {
+	for _, p := range kinds.TwoForces.BankProblems() {
 		f.Add(p.Code())
 	}
 	f.Add("1!two-forces!~zz!forces:;;;!0000")
 	f.Fuzz(func(t *testing.T, code string) {
-		for _, c := range []string{code, code + "!" + checkOf(code)} {
+		for _, c := range []string{code, code + "!" + lesson.CheckLetters(code)} {
 			if l, err := openCode(c); err == nil {
 				_, again := openCode(l.Problem.Code())
 				require.NoError(t, again)

@@ -1,6 +1,9 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 	"slices"
 	"strconv"
 	"strings"
@@ -19,14 +22,14 @@ func examples(t testing.TB) []*Lesson {
 		pair(t, "730 N", "160 deg", "510 N", "-127 deg"),
 		pair(t, "250 N", "12 deg", "870 N", "71 deg"),
 		pair(t, "250 N", "12 deg", "870 N", "143 deg"), // β obtuse, θ in the second quadrant
-		bankLesson(t, &components, 1),                  // given by a slope
-		bankLesson(t, &missingForce, 0),                // a difference of components
-		bankLesson(t, &missingForce, 2),                // the smallest force
-		bankLesson(t, &particleEquilibrium, 0),
-		bankLesson(t, &particleEquilibrium, 1),
-		bankLesson(t, &particleEquilibrium, 3),
-		bankLesson(t, &particleEquilibrium, 5),
-		bankLesson(t, &particleEquilibrium, 6),
+		bankLesson(t, &kinds.Components, 1),            // given by a slope
+		bankLesson(t, &kinds.MissingForce, 0),          // a difference of components
+		bankLesson(t, &kinds.MissingForce, 2),          // the smallest force
+		bankLesson(t, &kinds.ParticleEquilibrium, 0),
+		bankLesson(t, &kinds.ParticleEquilibrium, 1),
+		bankLesson(t, &kinds.ParticleEquilibrium, 3),
+		bankLesson(t, &kinds.ParticleEquilibrium, 5),
+		bankLesson(t, &kinds.ParticleEquilibrium, 6),
 	}
 }
 
@@ -46,12 +49,12 @@ func wrongExample(t testing.TB, id string, lessons []*Lesson) (best example, sha
 			if q.Given {
 				continue
 			}
-			for _, o := range NewWork(l, DefaultSettings()).now(q).slipsIn(i) {
+			for _, o := range NewWork(l, lesson.DefaultSettings()).now(q).slipsIn(i) {
 				if !slices.Contains(o.ids, id) || shared > 0 && len(o.ids) >= shared {
 					continue
 				}
-				entry := Digits{4, 2}.written(q.Dim, o.value)
-				r := NewWork(l, DefaultSettings()).Enter(q.Name, entry)
+				entry := lesson.Digits{Magnitude: 4, Angle: 2}.Written(q.Dim, o.value)
+				r := NewWork(l, lesson.DefaultSettings()).Enter(q.Name, entry)
 				if r.Verdict == SlipFound && r.Slips[0].Probability >= sureEnough && slices.Contains(r.Slips[0].IDs, id) {
 					best, shared = example{l, q.Name, entry}, len(o.ids)
 				}
@@ -64,7 +67,7 @@ func wrongExample(t testing.TB, id string, lessons []*Lesson) (best example, sha
 // bankLessons are the lessons of every kind's bank.
 func bankLessons(t testing.TB) []*Lesson {
 	var all []*Lesson
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			require.NoError(t, err)
@@ -78,8 +81,8 @@ func bankLessons(t testing.TB) []*Lesson {
 // right value triggers none. The matrix is printed with -v.
 func TestConfusionMatrix(t *testing.T) {
 	lessons, alone := examples(t), 0
-	for _, row := range Catalogue() {
-		if row.ID == branchSlip { // needs an entry before: TestMixedSolutionsAreNamed
+	for _, row := range slips.Catalogue() {
+		if row.ID == slips.BranchesMixed { // needs an entry before: TestMixedSolutionsAreNamed
 			alone++
 			continue
 		}
@@ -92,7 +95,7 @@ func TestConfusionMatrix(t *testing.T) {
 			if shared == 1 {
 				alone++
 			}
-			w := NewWork(e.lesson, DefaultSettings())
+			w := NewWork(e.lesson, lesson.DefaultSettings())
 			r := w.Enter(e.quantity, e.entry)
 			require.Equal(t, SlipFound, r.Verdict)
 			t.Logf("%-26s %-6s %-9s %.2f %s", row.ID, e.quantity, e.entry, r.Slips[0].Probability, strings.Join(r.Slips[0].IDs, " "))
@@ -103,5 +106,5 @@ func TestConfusionMatrix(t *testing.T) {
 			assert.Empty(t, right.Slips)
 		})
 	}
-	assert.GreaterOrEqual(t, alone, len(Catalogue())-15, "rows with a value of their own")
+	assert.GreaterOrEqual(t, alone, len(slips.Catalogue())-15, "rows with a value of their own")
 }

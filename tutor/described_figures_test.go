@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"math"
 	"regexp"
 	"strconv"
@@ -85,7 +87,7 @@ func resultantHeard(t testing.TB, desc string) (sum r2.Vec, forces int) {
 // problems are of the harbour and drawn at random.
 func TestDescriptionsAreEnough(t *testing.T) {
 	scenes := 0
-	for _, k := range All {
+	for _, k := range kinds.All {
 		if k.Sketch == nil {
 			continue
 		}
@@ -96,14 +98,14 @@ func TestDescriptionsAreEnough(t *testing.T) {
 		for _, p := range problems {
 			l, err := Open(p)
 			require.NoError(t, err)
-			w := NewWork(l, DefaultSettings())
+			w := NewWork(l, lesson.DefaultSettings())
 			n := len(p.Group("forces"))
 			check := func(desc string) {
 				sum, forces := resultantHeard(t, desc)
 				require.Equal(t, n, forces, desc)
 				size := 0.0
-				for _, f := range forceFigures(w.Lesson, w) {
-					size = max(size, r2.Norm(f.Vec))
+				for i := range n {
+					size = max(size, l.Truth("F"+strconv.Itoa(i+1)))
 				}
 				truth := r2.Vec{X: l.Truth("Rx"), Y: l.Truth("Ry")}
 				require.LessOrEqual(t, r2.Norm(r2.Sub(sum, truth)), 1e-3*size, "%s\nheard %v, true %v", desc, sum, truth)

@@ -142,7 +142,7 @@ func TestASolutionIsDoneHoweverDirectionsAreReported(t *testing.T) {
 	for _, asked := range []string{"from +x", "from P", "from the vertical", "bearing", "acute"} {
 		w := asking(t, barge(t), "direction: "+asked)
 		for _, sol := range w.Lesson.Solve(w.Settings) {
-			assert.True(t, sol.Done(w.Lesson).Done(), asked)
+			assert.True(t, w.Lesson.Worked(sol).Done(), asked)
 		}
 	}
 }

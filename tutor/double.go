@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"iter"
 	"sync"
 )
@@ -113,7 +114,7 @@ func (d *doubles) make(l *Lesson, q int, late func() bool) bool {
 	defer d.making.Unlock()
 	if !d.made && d.goOn == nil {
 		d.goOn, d.stop = iter.Pull(func(yield func(struct{}) bool) {
-			m := &doubler{d: d, l: l, q: q, s: NewWork(l, DefaultSettings()).now(&Quantity{}), uses: map[set]int32{},
+			m := &doubler{d: d, l: l, q: q, s: NewWork(l, lesson.DefaultSettings()).now(&lesson.Quantity{}), uses: map[set]int32{},
 				wait: func() bool { return yield(struct{}{}) }}
 			if m.list() {
 				m.finish()

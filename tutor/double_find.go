@@ -7,6 +7,7 @@ import (
 
 	"closingside/statics"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // twice is two slips that may have led to an entry, what they come to, and how
@@ -46,12 +47,12 @@ func (s *state) together(q int, r entry.Reading) []twice {
 			from = x.base
 		}
 		v, off := x.work(s.blurringFrom(from))
-		if math.IsNaN(v) || quantity.gap(v, r.Value) > reach {
+		if math.IsNaN(v) || quantity.Gap(v, r.Value) > reach {
 			return
 		}
 		blur := off.spread()
 		p := s.w.likely(quantity, r, func(half float64) float64 {
-			return quantity.signed(r.Value, quantity.fold(v), quantity.below(v)) * s.habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
+			return likelySign(quantity, r.Value, quantity.Fold(v), quantity.Below(v)) * s.habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
 		})
 		if p *= float64(x.weight) / total; p > 0 {
 			hits = append(hits, twice{p, v, x})
@@ -72,7 +73,7 @@ func (s *state) strayed(reach float64) float64 {
 }
 
 // near visits the doubles within reach of v, around the circle for an angle.
-func (d *doubles) near(q *Quantity, v, reach float64, visit func(x *listed)) {
+func (d *doubles) near(q *lesson.Quantity, v, reach float64, visit func(x *listed)) {
 	inRange(q, v, reach, func(lo, hi float64) {
 		i, _ := slices.BinarySearch(d.values, lo)
 		for ; i < len(d.values) && d.values[i] <= hi; i++ {
@@ -157,7 +158,7 @@ func (b *blurring) middle(p *plan) {
 }
 
 // outcome is what x says.
-func (x *double) outcome(q *Quantity, v float64) outcome {
+func (x *double) outcome(q *lesson.Quantity, v float64) outcome {
 	o := outcome{value: v, weight: float64(x.weight), at: q.Name}
 	var ids []string
 	switch {
@@ -229,9 +230,9 @@ func (x *double) both() (one, other []string) {
 }
 
 // alike gives the stretches of twice, in order of value, that are one value.
-func alike(q *Quantity, all []twice, visit func(same []twice)) {
+func alike(q *lesson.Quantity, all []twice, visit func(same []twice)) {
 	for from, i := 0, 1; i <= len(all); i++ {
-		if i == len(all) || q.gap(all[i].value, all[i-1].value) > q.alike() {
+		if i == len(all) || q.Gap(all[i].value, all[i-1].value) > q.Alike() {
 			visit(all[from:i])
 			from = i
 		}
@@ -253,7 +254,7 @@ func chance(same []twice) float64 {
 }
 
 // jointly is what those that come to the same say together.
-func jointly(q *Quantity, same []twice) outcome {
+func jointly(q *lesson.Quantity, same []twice) outcome {
 	all := same[0].x.outcome(q, same[0].value)
 	all.ids = slices.Clone(all.ids)
 	most := same[0].p

@@ -6,6 +6,7 @@ import (
 	"sync"
 
 	"closingside/statics/expr"
+	"closingside/tutor/slips"
 )
 
 // doubler lists doubles.
@@ -130,8 +131,8 @@ func (m *doubler) add(x listed, v, weight float64, steps set) {
 	if math.IsNaN(v) || math.IsInf(v, 0) || weight < leastDouble {
 		return
 	}
-	v = q.fold(v)
-	if q.gap(v, q.True) <= q.alike() {
+	v = q.Fold(v)
+	if q.Gap(v, q.True) <= q.Alike() {
 		return
 	}
 	use, ok := m.uses[steps]
@@ -164,11 +165,11 @@ func (m *doubler) copiedIn(q int) []copiedOnce {
 		return nil
 	}
 	variants := m.l.variantsOf(q)
-	row := slipByID(miscopied[0])
+	row := slips.ByID(miscopied[0])
 	var out []copiedOnce
 	values := slices.Clone(m.s.own)
 	m.l.prep.givens.each(func(g int) {
-		all := miscopies(m.l.Quantities[g].True)
+		all := slips.Miscopies(m.l.Quantities[g].True)
 		for _, to := range all {
 			values[g] = to
 			at := &place{to, int32(g)}

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"slices"
 	"strings"
 	"sync"
@@ -13,7 +14,7 @@ import (
 // Two slips that come to the same value as one are told with it, and the one
 // stays what is asked about.
 func TestTwoSlipsEqualToOneAreToldWithIt(t *testing.T) {
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	r := w.Enter("phi", "143") // 25° + 118°
 	require.Equal(t, SlipFound, r.Verdict)
 	ids := r.Slips[0].IDs
@@ -75,7 +76,7 @@ func TestATableOfTheTruthAloneHasAWeight(t *testing.T) {
 	l := barge(t)
 	q := l.Quantity("R")
 	i := l.index[q.Name]
-	table := NewWork(l, DefaultSettings()).now(q).newTable(i, []guess{{value: q.True, weight: 1, first: &outcome{value: q.True, ids: carriedIDs}}})
+	table := NewWork(l, lesson.DefaultSettings()).now(q).newTable(i, []guess{{value: q.True, weight: 1, first: &outcome{value: q.True, ids: carriedIDs}}})
 	assert.Empty(t, table.cells)
 	assert.InDelta(t, 1, table.total, 0)
 }

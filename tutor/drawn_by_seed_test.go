@@ -1,9 +1,12 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"flag"
 	"os"
 	"path/filepath"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -17,17 +20,17 @@ var update = flag.Bool("update", false, "write the golden files anew")
 // WebAssembly: make wasm runs this test there too. A kind's Rule names what it
 // draws; links to sets carry it.
 func TestASeedDrawsTheSameEverywhere(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			var b strings.Builder
 			for difficulty := range Difficulties + 1 {
 				for seed := range uint64(8) {
 					p, f, err := Wish{Kind: k, Difficulty: difficulty}.Generate(seed)
 					require.NoError(t, err)
-					b.WriteString(itoa(difficulty) + " " + itoa(int(seed)) + " " + itoa(f.Draws) + " " + p.Code() + "\n")
+					b.WriteString(strconv.Itoa(difficulty) + " " + strconv.Itoa(int(seed)) + " " + strconv.Itoa(f.Draws) + " " + p.Code() + "\n")
 				}
 			}
-			assert.Equal(t, letters(SeedOf(b.String()), 4), k.Rule, "what %s draws is not what its Rule says; if meant, write this one", k.Name)
+			assert.Equal(t, lesson.Letters(lesson.SeedOf(b.String()), 4), k.Rule, "what %s draws is not what its Rule says; if meant, write this one", k.Name)
 			pinned(t, filepath.Join("testdata", "drawn", k.Name+".txt"), b.String())
 		})
 	}

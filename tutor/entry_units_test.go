@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,14 +12,14 @@ import (
 // the statement's forces are in: g, masses, stiffnesses and lengths by their
 // definitions (NIST SP 811, appendix B.8).
 func TestAForceAsAProductOfUnits(t *testing.T) {
-	cables := []Source{heldBy("T1 cable", "direction: 40 deg"), heldBy("T2 cable", "direction: 150 deg")}
-	spring := func(stiffness, stretch string) []Source {
-		return []Source{heldBy("T1 cable", "direction: 150 deg"), heldBy("S spring", "direction: 35 deg", "stiffness: "+stiffness, "stretch: "+stretch), heldBy("W weight")}
+	cables := []lesson.Source{kinds.PartSource("T1 cable", "direction: 40 deg"), kinds.PartSource("T2 cable", "direction: 150 deg")}
+	spring := func(stiffness, stretch string) []lesson.Source {
+		return []lesson.Source{kinds.PartSource("T1 cable", "direction: 150 deg"), kinds.PartSource("S spring", "direction: 35 deg", "stiffness: "+stiffness, "stretch: "+stretch), kinds.PartSource("W weight")}
 	}
-	slugs := append(cables[:2:2], heldBy("W weight", "mass: 10 slug"))
-	kilos := append([]Source{heldBy("P weight", "force: 2 kN")}, append(cables[:2:2], heldBy("W weight", "mass: 1000 kg"))...)
+	slugs := append(cables[:2:2], kinds.PartSource("W weight", "mass: 10 slug"))
+	kilos := append([]lesson.Source{kinds.PartSource("P weight", "force: 2 kN")}, append(cables[:2:2], kinds.PartSource("W weight", "mass: 1000 kg"))...)
 	rows := []struct {
-		parts           []Source
+		parts           []lesson.Source
 		quantity, entry string
 	}{
 		{slugs, "F3", "10 slug * 32.2 ft/s^2"},
@@ -40,8 +42,8 @@ func TestAForceAsAProductOfUnits(t *testing.T) {
 	}
 	for _, row := range rows {
 		t.Run(row.entry, func(t *testing.T) {
-			l := solvedBy(t, atRest("", row.parts...))
-			r := NewWork(l, DefaultSettings()).Enter(row.quantity, row.entry)
+			l := solvedBy(t, kinds.EquilibriumSource("", row.parts...))
+			r := NewWork(l, lesson.DefaultSettings()).Enter(row.quantity, row.entry)
 			assert.Equal(t, Correct, r.Verdict, r.Feedback)
 		})
 	}

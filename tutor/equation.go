@@ -8,6 +8,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // A quantity that is an equation (Quantity.Equation) is a sum that is zero. Its
@@ -26,7 +27,7 @@ type balance struct {
 }
 
 // judgeEquation gives the verdict on an equation.
-func (w *Work) judgeEquation(q *Quantity, r *Reply) {
+func (w *Work) judgeEquation(q *lesson.Quantity, r *Reply) {
 	views := w.views()
 	entered := views[0].entered(&r.Reading)
 	switch {
@@ -47,14 +48,14 @@ func (w *Work) judgeEquation(q *Quantity, r *Reply) {
 }
 
 // accept is the verdict on an equation that holds under a view.
-func (w *Work) accept(q *Quantity, r *Reply, v *view, e *balance) {
-	symbol := w.Lesson.plain(q.Name)
+func (w *Work) accept(q *lesson.Quantity, r *Reply, v *view, e *balance) {
+	symbol := w.Lesson.Plain(q.Name)
 	switch same := w.repeats(q, v, e); {
 	case same != "":
-		w.unlike(q, r, "feedback.equation.repeated", "other", w.Lesson.plain(same))
+		w.unlike(q, r, "feedback.equation.repeated", "other", w.Lesson.Plain(same))
 	case v.from != "":
 		r.Verdict, r.From = Carried, v.from
-		r.Feedback = w.Lesson.Say("feedback.carried", "symbol", symbol, "from", w.Lesson.plain(v.from))
+		r.Feedback = w.Lesson.Say("feedback.carried", "symbol", symbol, "from", w.Lesson.Plain(v.from))
 		w.escalate(q, r)
 	default:
 		r.Verdict = Correct
@@ -69,14 +70,14 @@ func (w *Work) accept(q *Quantity, r *Reply, v *view, e *balance) {
 }
 
 // unlike is the verdict on an equation that nothing explains.
-func (w *Work) unlike(q *Quantity, r *Reply, key string, holes ...string) {
+func (w *Work) unlike(q *lesson.Quantity, r *Reply, key string, holes ...string) {
 	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say(key, holes...)
 	w.escalate(q, r)
 }
 
 // repeats is another equation the learner has already, of which e is but a
 // multiple; "" where there is none.
-func (w *Work) repeats(q *Quantity, v *view, e *balance) string {
+func (w *Work) repeats(q *lesson.Quantity, v *view, e *balance) string {
 	for i := range w.Lesson.Quantities {
 		o := &w.Lesson.Quantities[i]
 		if !o.Equation || o == q || !w.Found(o.Name) {

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -72,7 +74,7 @@ func TestEquationsAsStudentsWriteThem(t *testing.T) {
 // force, and what is said where it is written wrongly.
 func TestSlopesInEquationsAsStudentsWriteThem(t *testing.T) {
 	sloping := func() *Work {
-		return NewWork(solvedBy(t, atRest("", heldBy("T1 cable", "direction: 1:2 up left"), heldBy("T2 cable", "direction: 66 deg above +x"), heldBy("W weight", "force: 860 lb"))), DefaultSettings())
+		return NewWork(solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 1:2 up left"), kinds.PartSource("T2 cable", "direction: 66 deg above +x"), kinds.PartSource("W weight", "force: 860 lb"))), lesson.DefaultSettings())
 	}
 	for _, row := range []struct{ sum, entry, slip string }{
 		{"sumx", "-2/√5 T1 + T2 cos 66 = 0", ""},
@@ -104,7 +106,7 @@ func TestSlopesInEquationsAsStudentsWriteThem(t *testing.T) {
 // than a value may be: 32 for 32.2 ft/s² is another g, alone or in a sum.
 func TestWholeNumbersInEquationsHoldToTheLimit(t *testing.T) {
 	hung := func(mass, g string) *Work {
-		return NewWork(solvedBy(t, under(g, heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: "+mass))), DefaultSettings())
+		return NewWork(solvedBy(t, under(g, kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "mass: "+mass))), lesson.DefaultSettings())
 	}
 	for _, row := range []struct {
 		mass, g, load string

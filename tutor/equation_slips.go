@@ -8,6 +8,7 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 )
 
 // wrongEquation is an equation that a slip makes of one of the lesson's.
@@ -22,7 +23,7 @@ type wrongEquation struct {
 
 // explainEquation looks for the slip behind a wrong equation: the one that
 // makes of one of the lesson's sums a multiple of what was entered.
-func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
+func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 	hits, chance := w.hits(r, views, w.singles())
 	rate := rateSlip
 	if len(hits) == 0 {
@@ -44,7 +45,7 @@ func (w *Work) explainEquation(q *Quantity, r *Reply, views []*view) {
 		return
 	}
 	if total == 0 {
-		w.unlike(q, r, "feedback.equation.unexplained", "symbol", w.Lesson.plain(q.Name))
+		w.unlike(q, r, "feedback.equation.unexplained", "symbol", w.Lesson.Plain(q.Name))
 		return
 	}
 	sum := rate + chance
@@ -79,8 +80,8 @@ func (b *balance) multiplies() bool {
 	})
 }
 
-func (w *Work) unlikeAmong(r *Reply, q *Quantity) {
-	r.Verdict, r.Feedback = Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.plain(q.Name))
+func (w *Work) unlikeAmong(r *Reply, q *lesson.Quantity) {
+	r.Verdict, r.Feedback = Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.Plain(q.Name))
 }
 
 // byChance is how often a wrong equation that nothing explains would agree with
@@ -171,7 +172,7 @@ func (w *Work) singles() []wrongEquation {
 		}
 		for _, name := range expr.Symbols(q.Routes[0].Tree) {
 			in := l.Quantity(name)
-			if in.Given || l.behindUnknown(in) || w.Standing(name) != nil {
+			if in.Given || l.BehindUnknown(in) || w.Standing(name) != nil {
 				continue
 			}
 			for _, v := range l.variantsOf(l.index[name]) {
@@ -203,7 +204,7 @@ func (l *Lesson) wrongEquations(of func(quantity int) []variant) []wrongEquation
 
 // withOthers lists the sum q with a force in it, whole, that acts along the other
 // axis alone, as when a weight is put into the sum along x.
-func (l *Lesson) withOthers(q *Quantity) []expr.Node {
+func (l *Lesson) withOthers(q *lesson.Quantity) []expr.Node {
 	own := expr.Symbols(q.Routes[0].Tree)
 	var all []expr.Node
 	for i := range l.Quantities {
@@ -220,33 +221,13 @@ func (l *Lesson) withOthers(q *Quantity) []expr.Node {
 	return all
 }
 
-// everyKey is a sum with sine and cosine exchanged throughout, as when all
-// angles are taken from the other axis.
-func everyKey(tree expr.Node) expr.Node {
-	swapped, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
-		k, ok := n.(expr.Fn)
-		to, swap := otherKey[k.Func]
-		if !ok || !swap {
-			return n, false
-		}
-		k.Func = to
-		return k, true
-	})
-	return swapped
-}
-
 // wholeForces is a sum of whole forces in the place of their parts.
 func wholeForces(tree expr.Node) expr.Node {
 	whole, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
-		if force, key, ok := bin(n, expr.OpMul); ok && isForward(key) {
+		if force, key, ok := expr.AsBin(n, expr.OpMul); ok && expr.IsForward(key) {
 			return force, true
 		}
 		return n, false
 	})
 	return whole
-}
-
-// isCosineRow tells the rows about the cosine law.
-func isCosineRow(id string) bool {
-	return slices.ContainsFunc(cosineSlips, func(s Slip) bool { return s.ID == id })
 }

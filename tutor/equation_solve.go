@@ -6,11 +6,13 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // system is the two sums q is the solution of, the second nil where one alone
 // gives it, and the other unknown.
-func (l *Lesson) system(q *Quantity) (sums [2]expr.Node, other string) {
+func (l *Lesson) system(q *lesson.Quantity) (sums [2]expr.Node, other string) {
 	if sums = q.Sums; sums[0] == nil {
 		sums[0] = l.Quantity(q.Solves[0]).Routes[0].Tree
 		if q.Solves[1] == "" {
@@ -26,21 +28,18 @@ func (l *Lesson) system(q *Quantity) (sums [2]expr.Node, other string) {
 	return sums, other
 }
 
-// solves tells whether q is the solution of sums.
-func (q *Quantity) solves() bool { return q.Solves[0] != "" || q.Sums[0] != nil }
-
 // sumOf is the sum along x or y that q is the solution of, as an equation.
-func (l *Lesson) sumOf(q *Quantity, i int) *Quantity {
+func (l *Lesson) sumOf(q *lesson.Quantity, i int) *lesson.Quantity {
 	if tree := q.Sums[i]; tree != nil {
-		return &Quantity{Dim: statics.DimForce, Equation: true, Routes: []Route{{Tree: tree}}}
+		return &lesson.Quantity{Dim: statics.DimForce, Equation: true, Routes: []lesson.Route{{Tree: tree}}}
 	}
 	return l.Quantity(q.Solves[i])
 }
 
 // solved lists what slips in the equations make of their solution q: in one of
 // them, or in both where the slip touches what stands in both.
-func (l *Lesson) solved(q *Quantity) []variant {
-	if !q.solves() {
+func (l *Lesson) solved(q *lesson.Quantity) []variant {
+	if !q.IsSolved() {
 		return nil
 	}
 	sums, other := l.system(q)
@@ -49,7 +48,7 @@ func (l *Lesson) solved(q *Quantity) []variant {
 		if q.Sums[0] != nil { // its own route solves them
 			route = aside
 		}
-		if t := solution(slipped, q.Name, other); t != nil {
+		if t := expr.Solution(slipped, q.Name, other); t != nil {
 			v := l.variant(id, prior, t)
 			v.route = route
 			out = append(out, v)
@@ -66,7 +65,7 @@ func (l *Lesson) solved(q *Quantity) []variant {
 		})
 	}
 	if sums[1] != nil {
-		for _, row := range catalogue {
+		for _, row := range slips.Catalogue() {
 			for _, slipped := range l.inBoth(row, q, sums) {
 				add(0, row.ID, row.Prior, slipped)
 			}
@@ -80,17 +79,17 @@ func (l *Lesson) solved(q *Quantity) []variant {
 
 // inBoth makes a slip in both sums: a calculator's mode in every key, another
 // value or key for what stands in both.
-func (l *Lesson) inBoth(row Slip, q *Quantity, sums [2]expr.Node) [][2]expr.Node {
-	c := &context{lesson: l, quantity: l.sumOf(q, 0), site: 1}
+func (l *Lesson) inBoth(row slips.Slip, q *lesson.Quantity, sums [2]expr.Node) [][2]expr.Node {
+	c := &slips.Context{Lesson: l.Lesson, Quantity: l.sumOf(q, 0), Site: 1}
 	slip := func(n expr.Node) []expr.Node { return row.Rule(c, n) }
 	var out [][2]expr.Node
 	switch row.Scope {
-	case InStep:
+	case slips.InStep:
 		xs, ys := slip(sums[0]), slip(sums[1])
 		for i := range min(len(xs), len(ys)) {
 			out = append(out, [2]expr.Node{xs[i], ys[i]})
 		}
-	case AtSite:
+	case slips.AtSite:
 		for _, name := range expr.Symbols(sums[0]) {
 			if !slices.Contains(expr.Symbols(sums[1]), name) {
 				continue
@@ -126,7 +125,7 @@ func slipKeys(slip func(expr.Node) []expr.Node, name string, sums [2]expr.Node) 
 // solveEntered is the value of q out of the learner's own equations: those
 // entered as entered, the other as it is; NaN where they don't give one. from
 // names those entered.
-func (w *Work) solveEntered(q *Quantity) (value float64, from []string) {
+func (w *Work) solveEntered(q *lesson.Quantity) (value float64, from []string) {
 	if q.Solves[0] == "" {
 		return math.NaN(), nil
 	}
@@ -158,7 +157,7 @@ func (w *Work) solveEntered(q *Quantity) (value float64, from []string) {
 
 // named puts q itself in the place of the product that it stands for in an
 // equation, as Fx for F cos θ.
-func (s *sorter) named(row terms, q *Quantity) {
+func (s *sorter) named(row terms, q *lesson.Quantity) {
 	means, _ := s.zeroOf(q.Means, expr.N(0), noLiterals)
 	product, n := "", 0
 	for p, c := range means {
@@ -197,12 +196,12 @@ func solveTerms(x, y terms, name, other string) float64 {
 
 // followsEquations tells whether v is what the learner's own accepted equations
 // give for q as typed.
-func (w *Work) followsEquations(q *Quantity, v, half float64) bool {
+func (w *Work) followsEquations(q *lesson.Quantity, v, half float64) bool {
 	own, from := w.solveEntered(q)
 	if len(from) == 0 || slices.ContainsFunc(from, func(name string) bool { return !w.Found(name) }) {
 		return false
 	}
-	return q.apart(v, own) <= half
+	return q.Apart(v, own) <= half
 }
 
 // fromWrongEquations is what the learner's own equations, of which one is

@@ -11,12 +11,14 @@ import (
 	"pgregory.net/rapid"
 
 	"closingside/statics/expr"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
 // right is an entry for q that is right: the value to so many digits, or the
 // equation.
-func (l *Lesson) right(q *Quantity, d Digits) string {
+func (l *Lesson) right(q *lesson.Quantity, d lesson.Digits) string {
 	if q.Equation {
 		return l.Text(q.Routes[0].Tree) + " = 0"
 	}
@@ -119,7 +121,7 @@ func TestAnEquationThatIsNotLinearIsToldSo(t *testing.T) {
 // What was found on paper may stand in a sum without having been entered, the
 // direction of a force and its size alike; a slip beside it is still seen.
 func TestAnEquationMayHoldWhatWasFoundOnPaper(t *testing.T) {
-	l := solvedBy(t, atRest("", heldBy("P force", "direction: 172 deg", "force: 360 N"), heldBy("Q force", "direction: 21 deg", "force: 570 N"), heldBy("C cable")))
+	l := solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("P force", "direction: 172 deg", "force: 360 N"), kinds.PartSource("Q force", "direction: 21 deg", "force: 570 N"), kinds.PartSource("C cable")))
 	for _, entry := range []string{
 		"C cos(-124.62) + 570 cos 21 + 360 cos 172 = 0",
 		"570 cos 21 + 360 cos 172 = C cos 55.38",
@@ -127,7 +129,7 @@ func TestAnEquationMayHoldWhatWasFoundOnPaper(t *testing.T) {
 		"309.1 cos θC + 570 cos 21 + 360 cos 172 = 0",
 		"C sin(55.38) = 570 sin 21 + 360 sin 172",
 	} {
-		r := NewWork(l, DefaultSettings()).Enter("sumx", entry)
+		r := NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry)
 		assert.Equal(t, Correct, r.Verdict, "%s: %s", entry, r.Feedback)
 	}
 	for entry, slip := range map[string]string{
@@ -135,12 +137,12 @@ func TestAnEquationMayHoldWhatWasFoundOnPaper(t *testing.T) {
 		"C cos(-124.62) + 570 cos 21 - 360 cos 172 = 0": "sign-lost",
 		"309.1 sin θC + 570 cos 21 + 360 cos 172 = 0":   "sine-cosine-swapped",
 	} {
-		r := NewWork(l, DefaultSettings()).Enter("sumx", entry)
+		r := NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry)
 		require.Equal(t, SlipFound, r.Verdict, entry)
 		assert.Contains(t, r.Slips[0].IDs, slip, entry)
 	}
 	for _, entry := range []string{"C cos(-127) + 570 cos 21 + 360 cos 172 = 0"} {
-		assert.Equal(t, Unexplained, NewWork(l, DefaultSettings()).Enter("sumx", entry).Verdict, entry)
+		assert.Equal(t, Unexplained, NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry).Verdict, entry)
 	}
 }
 
@@ -198,8 +200,8 @@ func TestAnotherWrongEquationCarriesOtherValues(t *testing.T) {
 // is not.
 func TestEquivalentSystemsAreAccepted(t *testing.T) {
 	lessons := []*Lesson{}
-	for i := range particleEquilibrium.Bank {
-		lessons = append(lessons, bankLesson(t, &particleEquilibrium, i))
+	for i := range kinds.ParticleEquilibrium.Bank {
+		lessons = append(lessons, bankLesson(t, &kinds.ParticleEquilibrium, i))
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		l := rapid.SampledFrom(lessons).Draw(t, "lesson")
@@ -220,12 +222,12 @@ func TestEquivalentSystemsAreAccepted(t *testing.T) {
 			}
 		}
 		entry := l.Text(combination) + " = 0"
-		r := NewWork(l, DefaultSettings()).Enter("sumy", entry)
+		r := NewWork(l, lesson.DefaultSettings()).Enter("sumy", entry)
 		if r.Verdict != Correct {
 			t.Fatalf("%s: %v %s", entry, r.Verdict, r.Feedback)
 		}
-		wrong := l.Text(expr.Add(combination, expr.Mul(expr.N(rapid.SampledFrom([]float64{0.02, 0.3, 2}).Draw(t, "off")), sums[0]))) + " = " + l.plain(l.unknownForce())
-		if r := NewWork(l, DefaultSettings()).Enter("sumy", wrong); r.Verdict == Correct {
+		wrong := l.Text(expr.Add(combination, expr.Mul(expr.N(rapid.SampledFrom([]float64{0.02, 0.3, 2}).Draw(t, "off")), sums[0]))) + " = " + l.Plain(l.unknownForce())
+		if r := NewWork(l, lesson.DefaultSettings()).Enter("sumy", wrong); r.Verdict == Correct {
 			t.Fatalf("%s: accepted", wrong)
 		}
 	})
@@ -262,7 +264,7 @@ func TestRoundedNumbersInAnEquation(t *testing.T) {
 // An equation whose numbers agree and whose units do not is not taken: it says
 // which side measures what, and nothing is recorded against the learner.
 func TestAnEquationOfDifferentUnitsIsNotTaken(t *testing.T) {
-	w := NewWork(solvedBy(t, atRest("", heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "force: 600 N"))), DefaultSettings())
+	w := NewWork(solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "force: 600 N"))), lesson.DefaultSettings())
 	for _, entry := range []string{"T1 sin 40 + T2 sin 30 = 600 kg", "600 kg = T1 sin 40 + T2 sin 30", "T1 sin 40 + T2 sin 30 = 600 m"} {
 		r := w.Enter("sumy", entry)
 		assert.Equal(t, Unreadable, r.Verdict, entry)
@@ -276,7 +278,7 @@ func TestAnEquationOfDifferentUnitsIsNotTaken(t *testing.T) {
 
 // Where the mass is asked, it may stand in a sum for its weight too.
 func TestAMassAskedForItsWeight(t *testing.T) {
-	w := NewWork(solvedBy(t, atRest("", heldBy("T1 cable", "direction: 40 deg above -x", "force: 500 N"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "find: mass"))), DefaultSettings())
+	w := NewWork(solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 40 deg above -x", "force: 500 N"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "find: mass"))), lesson.DefaultSettings())
 	assert.Equal(t, Correct, w.Enter("sumy", "500 sin 40 + T2 sin 30 = m g").Verdict)
 	for entry, slip := range map[string]string{"500 sin 40 + T2 sin 30 = m": "mass-for-weight", "500 sin 40 + T2 sin 30 = m/g": "gravity-inverted"} {
 		r := w.Enter("sumy", entry)

@@ -8,6 +8,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // view is one way to see the lesson's equations: some unknowns at the values
@@ -33,7 +34,7 @@ const maxFound = 3
 func (w *Work) views() []*view {
 	var found, paper []int
 	var wrong []string
-	turning := slices.ContainsFunc(w.Lesson.Quantities, func(q Quantity) bool { return q.Unknown && q.Dim == statics.DimAngle })
+	turning := slices.ContainsFunc(w.Lesson.Quantities, func(q lesson.Quantity) bool { return q.Unknown && q.Dim == statics.DimAngle })
 	for i := range w.Lesson.Quantities {
 		q := &w.Lesson.Quantities[i]
 		v, ok := w.typed(q.Name)
@@ -116,7 +117,7 @@ func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *bal
 	l := v.w.Lesson
 	for _, side := range []expr.Node{r.Tree, r.Right} {
 		for _, name := range expr.Symbols(side) {
-			if q := l.Quantity(name); v.found.has(l.index[name]) || l.behind(q, v.onPaper, 0) {
+			if q := l.Quantity(name); v.found.has(l.index[name]) || l.Behind(q, v.onPaper, 0) {
 				return nil
 			}
 		}
@@ -124,7 +125,7 @@ func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *bal
 	return v.balance(r.Tree, r.Right, v.w.literals(r, false, off), v.w.literals(r, true, off))
 }
 
-func (v *view) onPaper(q *Quantity) bool { return v.paper.has(v.w.Lesson.index[q.Name]) }
+func (v *view) onPaper(q *lesson.Quantity) bool { return v.paper.has(v.w.Lesson.index[q.Name]) }
 
 func (v *view) balance(left, right expr.Node, inLeft, inRight func(int) float64) *balance {
 	t, ok := (&sorter{v.value, v.tree, inLeft}).zeroOf(left, right, inRight)
@@ -172,8 +173,8 @@ func (v *view) value(name string) (coef, bool) {
 		case !v.paper.has(i):
 			return coef{}, false
 		}
-		return coef{x, max(v.w.Band(q).Half, v.w.Settings.asked(q).halfUnit(q.Dim, x))}, true
-	case l.behindUnknown(q):
+		return coef{x, max(v.w.Band(q).Half, v.w.Settings.DigitsOf(q).HalfUnit(q.Dim, x))}, true
+	case l.BehindUnknown(q):
 		return coef{}, false
 	case v.own:
 		if x, ok := v.w.typed(name); ok && !math.IsNaN(x) {
@@ -186,7 +187,7 @@ func (v *view) value(name string) (coef, bool) {
 // tree is the formula by which a name that follows from an unknown does so.
 func (v *view) tree(name string) expr.Node {
 	if q := v.w.Lesson.Quantity(name); !q.Unknown {
-		return q.means()
+		return q.InEquations()
 	}
 	return nil
 }

@@ -2,17 +2,19 @@ package tutor
 
 import (
 	"math"
+	"strconv"
 	"strings"
 
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
 // escalate adds help where the same wrong value comes again, before the
 // question: first where to look, then the principle of the step, what it takes,
 // and ways to look at it afresh. It never says the same twice.
-func (w *Work) escalate(q *Quantity, r *Reply) {
+func (w *Work) escalate(q *lesson.Quantity, r *Reply) {
 	again := w.times(q, r)
 	if again == 0 {
 		return
@@ -20,13 +22,13 @@ func (w *Work) escalate(q *Quantity, r *Reply) {
 	helps := w.helps(w.place(q, r), r)
 	parts := []string{w.Lesson.Say("feedback.again")}
 	if again > len(helps) {
-		parts[0] = w.Lesson.Say("feedback.again.times", "n", itoa(again+1))
+		parts[0] = w.Lesson.Say("feedback.again.times", "n", strconv.Itoa(again+1))
 	}
 	r.Feedback = strings.Join(append(parts, helps[min(again, len(helps))-1], r.Feedback), " ")
 }
 
 // times is how often the value of r was entered for q before, and refused.
-func (w *Work) times(q *Quantity, r *Reply) int {
+func (w *Work) times(q *lesson.Quantity, r *Reply) int {
 	n := 0
 	for i := range w.Past {
 		if a := &w.Past[i]; !a.Undone && a.Quantity == q.Name && a.Verdict != Correct && sameEntry(q, &r.Reading, &a.Reading) {
@@ -37,18 +39,18 @@ func (w *Work) times(q *Quantity, r *Reply) int {
 }
 
 // sameEntry tells whether two readings for q are of the same value.
-func sameEntry(q *Quantity, a, b *entry.Reading) bool {
+func sameEntry(q *lesson.Quantity, a, b *entry.Reading) bool {
 	switch {
 	case q.Equation:
 		return a.Tree == b.Tree && a.Right == b.Right
 	case a.Form == entry.Affine || b.Form == entry.Affine:
-		return a.Form == b.Form && a.In == b.In && a.Coef == b.Coef && q.apart(a.Const, b.Const) <= 1e-9
+		return a.Form == b.Form && a.In == b.In && a.Coef == b.Coef && q.Apart(a.Const, b.Const) <= 1e-9
 	}
-	return q.apart(a.Value, b.Value) <= 1e-9*max(1, math.Abs(b.Value))
+	return q.Apart(a.Value, b.Value) <= 1e-9*max(1, math.Abs(b.Value))
 }
 
 // place is the quantity at whose step help begins.
-func (w *Work) place(q *Quantity, r *Reply) *Quantity {
+func (w *Work) place(q *lesson.Quantity, r *Reply) *lesson.Quantity {
 	at := q
 	switch {
 	case r.Verdict == Carried:
@@ -63,32 +65,32 @@ func (w *Work) place(q *Quantity, r *Reply) *Quantity {
 }
 
 // helps lists what is said, one after the other, where a value is repeated.
-func (w *Work) helps(at *Quantity, r *Reply) []string {
+func (w *Work) helps(at *lesson.Quantity, r *Reply) []string {
 	var all []string
 	switch {
 	case r.Verdict == EarlyRounding:
 		all = append(all, w.Lesson.Say("feedback.again.keep"), w.Lesson.Say("feedback.again.memory"))
-	case w.Settings.Hints != HelpOff:
+	case w.Settings.Hints != lesson.HelpOff:
 		all = append(all, w.HintAt(at.Name, 1).Sentence, w.HintAt(at.Name, 2).Sentence)
 		if s := w.takes(at); s != "" && !at.Equation && r.Reading.Form != entry.Affine {
 			all = append(all, s)
 		}
 	}
 	for _, key := range []string{"fresh", "numbers", "stand"} {
-		all = append(all, w.Lesson.Say("feedback.again."+key, "at", w.Lesson.plain(at.Name)))
+		all = append(all, w.Lesson.Say("feedback.again."+key, "at", w.Lesson.Plain(at.Name)))
 	}
 	return all
 }
 
 // takes says which values the step for q takes and which of them is still to be
 // found; "" where it takes none.
-func (w *Work) takes(q *Quantity) string {
+func (w *Work) takes(q *lesson.Quantity) string {
 	r := w.nearest(q)
 	var all, open []string
 	for _, name := range expr.Symbols(r.Tree) {
-		all = append(all, w.Lesson.plain(name))
+		all = append(all, w.Lesson.Plain(name))
 		if !w.Lesson.Quantity(name).Given && !w.Found(name) {
-			open = append(open, w.Lesson.plain(name))
+			open = append(open, w.Lesson.Plain(name))
 		}
 	}
 	if len(all) == 0 {
@@ -98,5 +100,5 @@ func (w *Work) takes(q *Quantity) string {
 	if len(open) > 0 {
 		key += ".open"
 	}
-	return w.Lesson.Say(key, "at", w.Lesson.plain(q.Name), "all", text.List(all), "open", text.List(open))
+	return w.Lesson.Say(key, "at", w.Lesson.Plain(q.Name), "all", text.List(all), "open", text.List(open))
 }

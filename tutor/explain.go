@@ -7,17 +7,18 @@ import (
 
 	"closingside/statics"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // explain looks for what is behind a wrong value.
-func (w *Work) explain(q *Quantity, r *Reply) {
+func (w *Work) explain(q *lesson.Quantity, r *Reply) {
 	w.explainAs(q, r, w.weigh(q, r.Reading, w.overTurn(q, r.Reading)...))
 	w.escalate(q, r)
 }
 
 // explainAs gives the verdict that the weighed explanations of a wrong value
 // add up to.
-func (w *Work) explainAs(q *Quantity, r *Reply, c weighed) {
+func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 	if c.carried != nil && w.madeOfBoth(q, c) {
 		c = c.notCarried()
 	}
@@ -74,7 +75,7 @@ var ofBoth = []string{"other-force", "right-triangle-assumed"}
 
 // madeOfBoth tells whether a value that may be carried from the twin's holds the
 // slip that the twin was told: one slip twice, not one gone on from.
-func (w *Work) madeOfBoth(q *Quantity, c weighed) bool {
+func (w *Work) madeOfBoth(q *lesson.Quantity, c weighed) bool {
 	twin := w.Standing(q.Twin)
 	if twin == nil || c.carried.from != q.Twin || len(twin.Slips) == 0 || len(c.slips) == 0 {
 		return false
@@ -101,7 +102,7 @@ func (c *weighed) carriedOrSlip() bool {
 
 // nearlyCarried is the first wrong entry behind a value that lies as near to one
 // carried from it as a right value may lie to the true one; "" where there is none.
-func (w *Work) nearlyCarried(q *Quantity, r entry.Reading) string {
+func (w *Work) nearlyCarried(q *lesson.Quantity, r entry.Reading) string {
 	if len(r.Halves) == 0 {
 		return ""
 	}
@@ -112,7 +113,7 @@ func (w *Work) nearlyCarried(q *Quantity, r entry.Reading) string {
 	}
 	nearest := math.Inf(1)
 	t.near(r.Value, reach, func(c *cell) {
-		if off := q.gap(c.value, r.Value); off <= reach && off < nearest && q.below(r.Value) == c.below {
+		if off := q.Gap(c.value, r.Value); off <= reach && off < nearest && q.Below(r.Value) == c.below {
 			nearest, from = off, t.outcome(c).from
 		}
 	})

@@ -7,6 +7,8 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // Fairness is how well the values of a drawn problem can be told apart.
@@ -95,7 +97,7 @@ func (l *Lesson) fairness() (Fairness, bool) {
 		}
 	}
 	if f.Quantity != "" {
-		f.Symbol = l.plain(f.Quantity)
+		f.Symbol = l.Plain(f.Quantity)
 	}
 	return f, true
 }
@@ -103,33 +105,33 @@ func (l *Lesson) fairness() (Fairness, bool) {
 // crowded tells whether two different common slips come so near to each other
 // in q, or one so near to the right value, that look would refuse. It looks at
 // formulas alone, which is quick, before everything is worked out.
-func (l *Lesson) crowded(q *Quantity) bool {
-	digits := l.Problem.Settings.asked(q)
-	same := q.alike()
+func (l *Lesson) crowded(q *lesson.Quantity) bool {
+	digits := l.Problem.Settings.DigitsOf(q)
+	same := q.Alike()
 	var wrong []wrongValue
 	near := func(id string, tree expr.Node) bool {
-		v := q.fold(expr.Eval(tree, l.Truth))
-		if math.IsNaN(v) || q.gap(v, q.True) <= same || q.gap(v, q.Also) <= same {
+		v := q.Fold(expr.Eval(tree, l.Truth))
+		if math.IsNaN(v) || q.Gap(v, q.True) <= same || q.Gap(v, q.Also) <= same {
 			return false
 		}
-		unit := 2 * digits.halfUnit(q.Dim, v)
+		unit := 2 * digits.HalfUnit(q.Dim, v)
 		for i := range wrong {
 			o := &wrong[i]
-			if off := q.gap(v, o.value); off > same && off <= (1+offClean)*max(unit, o.unit) && o.ids[0] != id {
+			if off := q.Gap(v, o.value); off > same && off <= (1+offClean)*max(unit, o.unit) && o.ids[0] != id {
 				return true
 			}
 		}
 		wrong = append(wrong, wrongValue{value: v, unit: unit, ids: []string{id}})
-		return q.gap(v, q.True) <= (0.5+offClean)*unit
+		return q.Gap(v, q.True) <= (0.5+offClean)*unit
 	}
 	for _, r := range q.Routes {
 		for _, base := range bases(r.Tree) {
-			for i := range catalogue {
-				if catalogue[i].Prior < common {
+			for i := range slips.Catalogue() {
+				if slips.Catalogue()[i].Prior < common {
 					continue
 				}
-				for _, tree := range l.apply(catalogue[i], q, base) {
-					if near(catalogue[i].ID, tree) {
+				for _, tree := range l.apply(slips.Catalogue()[i], q, base) {
+					if near(slips.Catalogue()[i].ID, tree) {
 						return true
 					}
 				}
@@ -137,7 +139,7 @@ func (l *Lesson) crowded(q *Quantity) bool {
 		}
 	}
 	for _, m := range q.Mistakes {
-		if slipByID(m.Slip).Prior >= common && near(m.Slip, m.Tree) {
+		if slips.ByID(m.Slip).Prior >= common && near(m.Slip, m.Tree) {
 			return true
 		}
 	}
@@ -159,16 +161,16 @@ func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
 	if q.Equation { // a wrong equation has no value
 		return nil
 	}
-	same := q.alike()
-	digits := w.Settings.asked(q)
+	same := q.Alike()
+	digits := w.Settings.DigitsOf(q)
 	var each []wrongValue
 	l.slipped(q, func(route int, id string, _ float64, tree expr.Node) {
 		if route == aside {
 			return
 		}
-		v := q.fold(expr.Eval(tree, l.Truth))
-		if right := q.gap(v, q.True) <= same || q.gap(v, q.Also) <= same; !math.IsNaN(v) && !right {
-			each = append(each, wrongValue{value: v, ids: []string{id}, common: slipByID(id).Prior >= common})
+		v := q.Fold(expr.Eval(tree, l.Truth))
+		if right := q.Gap(v, q.True) <= same || q.Gap(v, q.Also) <= same; !math.IsNaN(v) && !right {
+			each = append(each, wrongValue{value: v, ids: []string{id}, common: slips.ByID(id).Prior >= common})
 		}
 	})
 	slices.SortStableFunc(each, func(a, b wrongValue) int { return cmp.Compare(a.value, b.value) })
@@ -176,7 +178,7 @@ func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
 	for _, v := range each {
 		last := len(all) - 1
 		if last < 0 || v.value-all[last].value > same {
-			v.unit = 2 * digits.halfUnit(q.Dim, v.value)
+			v.unit = 2 * digits.HalfUnit(q.Dim, v.value)
 			all = append(all, v)
 			continue
 		}
@@ -191,19 +193,19 @@ func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
 
 // look takes the wrong values of one quantity in; false where two that have to
 // be apart are not.
-func (f *Fairness) look(w *Work, q *Quantity, wrong []wrongValue) bool {
+func (f *Fairness) look(w *Work, q *lesson.Quantity, wrong []wrongValue) bool {
 	band := w.Band(q)
-	digits := w.Settings.asked(q)
-	right := wrongValue{value: q.True, unit: 2 * digits.halfUnit(q.Dim, q.True), common: true}
+	digits := w.Settings.DigitsOf(q)
+	right := wrongValue{value: q.True, unit: 2 * digits.HalfUnit(q.Dim, q.True), common: true}
 	for i := range wrong {
 		a := &wrong[i]
 		// Written to the digits asked, a value moves by half a unit.
-		if off := (q.gap(a.value, q.True)-band.Half)/right.unit + 0.5; !f.apart(q, a, &right, off) {
+		if off := (q.Gap(a.value, q.True)-band.Half)/right.unit + 0.5; !f.apart(q, a, &right, off) {
 			return false
 		}
 		for j := range i {
 			b := &wrong[j]
-			if off := q.gap(a.value, b.value) / max(a.unit, b.unit); !f.apart(q, a, b, off) {
+			if off := q.Gap(a.value, b.value) / max(a.unit, b.unit); !f.apart(q, a, b, off) {
 				return false
 			}
 		}
@@ -213,7 +215,7 @@ func (f *Fairness) look(w *Work, q *Quantity, wrong []wrongValue) bool {
 
 // apart notes how far two values lie from each other, in units of the last
 // digit; false where that is too little and both are common.
-func (f *Fairness) apart(q *Quantity, a, b *wrongValue, off float64) bool {
+func (f *Fairness) apart(q *lesson.Quantity, a, b *wrongValue, off float64) bool {
 	if slices.ContainsFunc(a.ids, func(id string) bool { return slices.Contains(b.ids, id) }) {
 		return true // one name fits both
 	}

@@ -3,15 +3,17 @@ package tutor
 import (
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
 // praise is what is said of a right answer, with its notes.
-func (w *Work) praise(q *Quantity, notes []string) string {
+func (w *Work) praise(q *lesson.Quantity, notes []string) string {
 	parts := []string{w.Lesson.Say("feedback.correct")}
 	for _, n := range notes {
 		parts = append(parts, w.Lesson.Say("note."+n, "unit", w.Lesson.UnitOf(q).Symbol, "how", w.howAngle(q), "case", w.Lesson.CaseText()))
@@ -35,7 +37,7 @@ func (w *Work) askAbout(s Suspect) string {
 	case share(s.IDs, supplements) && text.Has(key+".supplement"):
 		key += ".supplement"
 	}
-	ask := w.Lesson.Say(key, "at", w.Lesson.plain(s.At), "where", w.where(s.At))
+	ask := w.Lesson.Say(key, "at", w.Lesson.Plain(s.At), "where", w.where(s.At))
 	if s.double() {
 		ask = w.Lesson.Say("feedback.two") + " " + ask
 	}
@@ -51,7 +53,7 @@ func (w *Work) where(name string) string {
 	if w.Lesson.Quantity(name).Given {
 		key += ".given"
 	}
-	return w.Lesson.Say(key, "at", w.Lesson.plain(name))
+	return w.Lesson.Say(key, "at", w.Lesson.Plain(name))
 }
 
 // first is the slip to ask about: the likeliest, or of two together the one
@@ -108,20 +110,20 @@ func (s Suspect) fitting(id string) string {
 }
 
 // sendTo sends the learner to the first wrong entry.
-func (w *Work) sendTo(q *Quantity, from string) string {
+func (w *Work) sendTo(q *lesson.Quantity, from string) string {
 	key := "feedback.carried"
 	if w.Found(from) { // corrected since
 		key = "feedback.corrected"
 	}
-	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "from", w.Lesson.plain(from))
+	return w.Lesson.Say(key, "symbol", w.Lesson.Plain(q.Name), "from", w.Lesson.Plain(from))
 }
 
 // keepDigits says what was rounded too soon and about how far that moved the
 // value: to the nearest of 1, 2, 5, 10 and so on, and not to which side, so that
 // it shows how much but not where the value lies.
-func (w *Work) keepDigits(q *Quantity, r *Rounded, v float64) string {
-	moved := roughly(q.gap(v, q.True))
-	symbol := w.Lesson.plain(q.Name)
+func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64) string {
+	moved := roughly(q.Gap(v, q.True))
+	symbol := w.Lesson.Plain(q.Name)
 	key := "feedback.rounded"
 	switch {
 	case w.Lesson.tooCoarse(q, r):
@@ -132,13 +134,13 @@ func (w *Work) keepDigits(q *Quantity, r *Rounded, v float64) string {
 		key += ".several"
 	}
 	return w.Lesson.Say(key, "what", r.What, "kept", r.kept(), "keep", (&Rounded{Digits: r.Keep, angle: r.angle}).kept(),
-		"moved", w.Lesson.Show(q, moved, Digits{Magnitude: 1, Angle: max(0, -leading(moved))}), "symbol", symbol)
+		"moved", w.Lesson.Show(q, moved, lesson.Digits{Magnitude: 1, Angle: max(0, -lesson.LeadingPower(moved))}), "symbol", symbol)
 }
 
 // tooCoarse tells whether a value itself was kept to one digit, which fits many
 // wrong ways, too.
-func (l *Lesson) tooCoarse(q *Quantity, r *Rounded) bool {
-	return r.What == l.plain(q.Name) && r.Digits == 1 && !r.angle
+func (l *Lesson) tooCoarse(q *lesson.Quantity, r *Rounded) bool {
+	return r.What == l.Plain(q.Name) && r.Digits == 1 && !r.angle
 }
 
 // Heading is the verdict on an entry in a word or two.
@@ -162,12 +164,12 @@ func (r *Rounded) kept() string {
 	case 1:
 		key += ".one"
 	}
-	return text.Say(key, "n", itoa(r.Digits))
+	return text.Say(key, "n", strconv.Itoa(r.Digits))
 }
 
 // roughly is x > 0 to the nearest of 1, 2 and 5 times a power of ten.
 func roughly(x float64) float64 {
-	unit := pow10(leading(x))
+	unit := math.Pow10(lesson.LeadingPower(x))
 	switch m := x / unit; {
 	case m < 1.5:
 		return unit
@@ -180,7 +182,7 @@ func roughly(x float64) float64 {
 }
 
 // bounds is what a sketch would show of a value that nothing explains.
-func (w *Work) bounds(q *Quantity, v float64) string {
+func (w *Work) bounds(q *lesson.Quantity, v float64) string {
 	lo, hi := w.limits(q)
 	if math.IsNaN(lo) || math.IsNaN(hi) {
 		return w.Lesson.Say("feedback.unexplained")
@@ -193,18 +195,18 @@ func (w *Work) bounds(q *Quantity, v float64) string {
 	case in:
 		key = "feedback.inside"
 	}
-	if q.Turns && (!q.reported() || w.Settings.Direction.As == FromX) { // as one turns from the one to the other
-		hi = lo + turn(hi-lo)
+	if q.Turns && (!q.IsReported() || w.Settings.Direction.As == lesson.FromX) { // as one turns from the one to the other
+		hi = lo + lesson.InTurn(hi-lo)
 	}
-	return w.Lesson.Say(key, "symbol", w.Lesson.plain(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi))
+	return w.Lesson.Say(key, "symbol", w.Lesson.Plain(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi))
 }
 
 // seen is a limit as a sketch shows it, rounded outwards (by math.Floor or
 // math.Ceil): a size to two digits, an angle to whole degrees.
-func seen(q *Quantity, v float64, outwards func(float64) float64) float64 {
+func seen(q *lesson.Quantity, v float64, outwards func(float64) float64) float64 {
 	unit := 1.0
 	if q.Dim != statics.DimAngle {
-		unit = pow10(leading(v) - 1)
+		unit = math.Pow10(lesson.LeadingPower(v) - 1)
 	}
 	n := v / unit
 	if near := math.Round(n); math.Abs(n-near) <= 1e-9 {
@@ -214,8 +216,8 @@ func seen(q *Quantity, v float64, outwards func(float64) float64) float64 {
 }
 
 // bound is such a limit, in words.
-func (w *Work) bound(q *Quantity, v float64) string {
-	d := Digits{Magnitude: 2}
+func (w *Work) bound(q *lesson.Quantity, v float64) string {
+	d := lesson.Digits{Magnitude: 2}
 	if v == 0 {
 		d.Magnitude = 1
 	}
@@ -224,24 +226,24 @@ func (w *Work) bound(q *Quantity, v float64) string {
 
 // limits are the values between which a sketch shows q to lie, as far as they
 // follow from what is given or found: they must not tell another value.
-func (w *Work) limits(q *Quantity) (lo, hi float64) {
+func (w *Work) limits(q *lesson.Quantity) (lo, hi float64) {
 	if q.Between[0] == nil {
 		return math.NaN(), math.NaN()
 	}
 	lo, hi = expr.Eval(q.Between[0], w.accepted), expr.Eval(q.Between[1], w.accepted)
 	switch {
 	case q.Turns:
-		lo, hi = wrap(lo), wrap(hi)
-	case q.circular() && math.IsNaN(hi): // any angle of a triangle
+		lo, hi = lesson.Wrap(lo), lesson.Wrap(hi)
+	case q.Circular() && math.IsNaN(hi): // any angle of a triangle
 		hi = 180
 	}
 	return lo, hi
 }
 
 // inside tells whether v lies from lo to hi, counter-clockwise for a direction.
-func inside(q *Quantity, v, lo, hi float64) bool {
+func inside(q *lesson.Quantity, v, lo, hi float64) bool {
 	if q.Turns {
-		return turn(v-lo) <= turn(hi-lo)
+		return lesson.InTurn(v-lo) <= lesson.InTurn(hi-lo)
 	}
 	return lo <= v && v <= hi
 }

@@ -7,8 +7,10 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"closingside/statics/expr"
-
 	"closingside/tutor/entry"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // An expression is read for its form: slips that agree in value are told apart
@@ -26,7 +28,7 @@ func TestAnExpressionTellsWhichSlipItHolds(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.entry, func(t *testing.T) {
-			got := NewWork(barge(t), DefaultSettings()).Enter("R", r.entry)
+			got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", r.entry)
 			require.Equal(t, SlipFound, got.Verdict, "%+v", got)
 			if got.Reading.Form == entry.Expression {
 				assert.ElementsMatch(t, r.ids, got.Slips[0].IDs)
@@ -56,14 +58,14 @@ func TestExpressionsWithRoundedNumbersAreHeldToTheBand(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.entry, func(t *testing.T) {
-			got := NewWork(barge(t), DefaultSettings()).Enter(r.quantity, r.entry)
+			got := NewWork(barge(t), lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 			assert.Equal(t, r.right, got.Verdict == Correct, "%+v", got)
 		})
 	}
 }
 
 func TestTheSameWrongValueAgainBringsMoreHelp(t *testing.T) {
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	said := map[string]bool{}
 	for range 4 {
 		r := w.Enter("R", "698.4 N")
@@ -79,7 +81,7 @@ func TestTheSameWrongValueAgainBringsMoreHelp(t *testing.T) {
 func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
 	// Without the factor 2 it comes to 690.5 N; with the other force's direction
 	// in one component to 690 N at three digits.
-	r := NewWork(barge(t), DefaultSettings()).Enter("R", "690 N")
+	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "690 N")
 	require.Equal(t, SlipFound, r.Verdict, "%+v", r)
 	require.Less(t, r.Slips[0].Probability, sureEnough)
 	assert.Contains(t, r.Feedback, "another force's value used")
@@ -88,7 +90,7 @@ func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
 
 func TestSharesSumToOne(t *testing.T) {
 	for _, entry := range []string{"713.7 N", "698.4 N", "950 N", "511.11 N", "700 N", "1000"} {
-		r := NewWork(barge(t), DefaultSettings()).Enter("R", entry)
+		r := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", entry)
 		if r.Verdict == EarlyRounding || r.Verdict == Carried {
 			continue
 		}
@@ -103,7 +105,7 @@ func TestSharesSumToOne(t *testing.T) {
 // A slip that may have been made at the very quantity is asked about there,
 // also where it would give the same in a step before.
 func TestAQuestionBeginsAtTheQuantityItself(t *testing.T) {
-	r := NewWork(barge(t), DefaultSettings()).Enter("gamma", "93")
+	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("gamma", "93")
 	require.Equal(t, SlipFound, r.Verdict)
 	assert.Equal(t, "gamma", r.Slips[0].At)
 	assert.Contains(t, r.Feedback, "at the step for γ")
@@ -112,17 +114,17 @@ func TestAQuestionBeginsAtTheQuantityItself(t *testing.T) {
 // The question is about what was done where it was done: not about a number in
 // the statement that stands there as it should, or does not stand there.
 func TestTheQuestionIsAboutTheStep(t *testing.T) {
-	slope := concurrent("Two lines.", force("P", "210 N", "166 deg"), force("S", "240 N", "2:3 up right"))
-	least := missing("", force("F1", "650 N", "95 deg"), free("F2"), along("57 deg"), leaf("find", "smallest"))
+	slope := kinds.ConcurrentForcesSource("Two lines.", kinds.ForceSource("P", "210 N", "166 deg"), kinds.ForceSource("S", "240 N", "2:3 up right"))
+	least := kinds.MissingForceSource("", kinds.ForceSource("F1", "650 N", "95 deg"), kinds.MissingSource("F2"), kinds.DirectedSource("57 deg"), lesson.Leaf("find", "smallest"))
 	for _, row := range []struct {
-		problem               Source
+		problem               lesson.Source
 		quantity, entry, asks string
 	}{
 		{slope, "F2x", "133.1", "leg of the slope triangle"},
-		{oneForce("", "F", "400 N", "73 deg"), "alpha", "17", "from which axis is it measured"},
+		{kinds.ComponentsSource("", "F", "400 N", "73 deg"), "alpha", "17", "from which axis is it measured"},
 		{least, "theta2", "147", "to which side does its head point"},
 	} {
-		r := NewWork(solvedBy(t, row.problem), DefaultSettings()).Enter(row.quantity, row.entry)
+		r := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings()).Enter(row.quantity, row.entry)
 		require.Equal(t, SlipFound, r.Verdict)
 		assert.Contains(t, r.Feedback, row.asks)
 	}
@@ -132,7 +134,7 @@ func TestTheQuestionIsAboutTheStep(t *testing.T) {
 // 143.1° to 200°, not to −160°.
 func TestBoundsOfADirectionFollowTheTurn(t *testing.T) {
 	l := pair(t, "520 N", "143.1 deg", "310 N", "-160 deg")
-	got := NewWork(l, DefaultSettings()).Enter("theta", "-1.5")
+	got := NewWork(l, lesson.DefaultSettings()).Enter("theta", "-1.5")
 	require.Equal(t, Unexplained, got.Verdict)
 	assert.Contains(t, got.Feedback, "between 143° and 200°")
 }
@@ -154,10 +156,10 @@ func TestTwoSlipsAreAskedAboutOneByOne(t *testing.T) {
 						continue
 					}
 					v := expr.Eval(two[len(two)/2].Tree, l.Truth)
-					w := NewWork(l, DefaultSettings())
+					w := NewWork(l, lesson.DefaultSettings())
 					got := Reply{}
 					if v == v && met < 40 {
-						got = w.Enter(q.Name, l.Show(q, v, Digits{Magnitude: 5, Angle: 3}))
+						got = w.Enter(q.Name, l.Show(q, v, lesson.Digits{Magnitude: 5, Angle: 3}))
 					}
 					if got.Verdict != SlipFound || !got.Slips[0].double() {
 						continue
@@ -165,7 +167,7 @@ func TestTwoSlipsAreAskedAboutOneByOne(t *testing.T) {
 					met++
 					assert.Contains(t, got.Feedback, l.Say("feedback.two"))
 					id, at := w.first(got.Slips[0]), got.Slips[0].At
-					assert.True(t, l.mayHold(at, id) || slipByID(id).Scope == InAnswer, "%s at %s", id, at)
+					assert.True(t, l.mayHold(at, id) || slips.ByID(id).Scope == slips.InAnswer, "%s at %s", id, at)
 				}
 			}
 		}
@@ -178,7 +180,7 @@ func TestTwoSlipsAreAskedAboutOneByOne(t *testing.T) {
 func TestASketchShowsNoMoreThanItCan(t *testing.T) {
 	l := pair(t, "345.2 N", "25.4 deg", "612.7 N", "118 deg")
 	said := func(quantity, entry string) string {
-		r := NewWork(l, DefaultSettings()).Enter(quantity, entry)
+		r := NewWork(l, lesson.DefaultSettings()).Enter(quantity, entry)
 		assert.Equal(t, Unexplained, r.Verdict, "%+v", r)
 		return r.Feedback
 	}
@@ -186,12 +188,12 @@ func TestASketchShowsNoMoreThanItCan(t *testing.T) {
 	assert.Contains(t, said("theta", "199.7"), "between 25° and 118°")
 	assert.NotContains(t, said("F1x", "77.7 N"), "between", "from −P to P says nothing")
 
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	assert.Equal(t, "610 N", w.given("F2"))
 }
 
 func TestTheHeadingFitsWhatIsSaid(t *testing.T) {
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	r := w.Enter("R", "700")
 	assert.Equal(t, EarlyRounding, r.Verdict)
 	assert.Equal(t, w.Lesson.Say("verdict.early-rounding.coarse"), w.Lesson.Heading(&r))
@@ -202,7 +204,7 @@ func TestTheHeadingFitsWhatIsSaid(t *testing.T) {
 // Where a value is what an angle lacks of 180°, the question fits whichever law
 // it was found by.
 func TestTheQuestionAboutASupplementFitsEitherLaw(t *testing.T) {
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	w.Enter("gamma", "87")
 	w.Enter("R", "sqrt(340^2+610^2-2*340*610*cos(87))")
 	r := w.Enter("beta", "116.8")
@@ -216,7 +218,7 @@ func TestTheQuestionAboutASupplementFitsEitherLaw(t *testing.T) {
 // asked about by its quadrant: there is no arrow to look at where the components
 // are given.
 func TestAPrincipalValueIsAskedAboutByItsQuadrant(t *testing.T) {
-	w := NewWork(solvedBy(t, byParts("", "F", "-310 N", "545 N")), DefaultSettings())
+	w := NewWork(solvedBy(t, kinds.FromComponentsSource("", "F", "-310 N", "545 N")), lesson.DefaultSettings())
 	r := w.Enter("theta", "-60.4")
 	require.Equal(t, SlipFound, r.Verdict)
 	assert.Contains(t, r.Feedback, "in which quadrant does the arrow lie?")

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 )
 
 // line is a way to a quantity from accepted entries: steps in the head, and a
@@ -26,7 +27,7 @@ const (
 // follows is a line that gives v for q from accepted entries, as typed or as
 // they were held, to within the given half-width and the rounding on its last
 // route; nil where none does.
-func (w *Work) follows(q *Quantity, v, half float64) *line {
+func (w *Work) follows(q *lesson.Quantity, v, half float64) *line {
 	f := w.finder()
 	if f.accepted == 0 {
 		return nil
@@ -37,7 +38,7 @@ func (w *Work) follows(q *Quantity, v, half float64) *line {
 		own := func(name string) float64 { return f.values[w.Lesson.index[name]] }
 		route, far := l.steps[len(l.steps)-1].route, max(half, w.limit(q))
 		beyond := w.byInverseSine(q, route)
-		if off := q.apart(v, x); (off <= far || beyond) && off <= half+w.sway(q, route, own, w.entries(q, w.asHeld)) {
+		if off := q.Apart(v, x); (off <= far || beyond) && off <= half+w.sway(q, route, own, w.entries(q, w.asHeld)) {
 			found = &line{slices.Clone(l.steps), l.rests}
 		}
 		return found == nil
@@ -136,10 +137,10 @@ func (f *lineFinder) choose(reads, rests, on set, visit func(rests set) bool) bo
 
 // coarsest is the accepted entry of a line that is off by enough to move what
 // the line comes to by most; nil where none is off.
-func (w *Work) coarsest(l *line) *Quantity {
+func (w *Work) coarsest(l *line) *lesson.Quantity {
 	f := w.finder()
 	straight := f.work(l.steps)
-	var most *Quantity
+	var most *lesson.Quantity
 	worst := 0.0
 	l.rests.each(func(i int) {
 		typed := f.values[i]

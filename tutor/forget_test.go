@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"math"
 	"runtime"
 	"testing"
@@ -13,13 +15,13 @@ import (
 // What was made for checks is gone once it is forgotten, half-made lists and
 // that of the other solution among them, and the replies are the same after it.
 func TestForget(t *testing.T) {
-	for _, kind := range All {
+	for _, kind := range kinds.All {
 		t.Run(kind.Name, func(t *testing.T) {
 			l, err := Open(kind.BankProblems()[0])
 			require.NoError(t, err)
 			again, err := Open(kind.BankProblems()[0])
 			require.NoError(t, err)
-			kept, forgetful := NewWork(l, DefaultSettings()), NewWork(again, DefaultSettings())
+			kept, forgetful := NewWork(l, lesson.DefaultSettings()), NewWork(again, lesson.DefaultSettings())
 			before := goroutines()
 			for i := range l.Quantities {
 				q := &l.Quantities[i]

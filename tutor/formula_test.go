@@ -7,6 +7,8 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -15,7 +17,7 @@ import (
 // everyKind calls do with lessons of every kind: its bank, and drawn ones.
 func everyKind(t *testing.T, drawn int, do func(t *testing.T, l *Lesson)) {
 	t.Helper()
-	for _, k := range All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			problems := k.BankProblems()
 			for seed := range uint64(drawn) {
@@ -33,7 +35,7 @@ func everyKind(t *testing.T, drawn int, do func(t *testing.T, l *Lesson)) {
 // In a worked solution the numbers shown come to the value shown: whoever keys
 // them in finds what stands there.
 func TestShownArithmeticWorksOut(t *testing.T) {
-	check := func(t *testing.T, l *Lesson, s Settings) {
+	check := func(t *testing.T, l *Lesson, s lesson.Settings) {
 		for _, way := range l.Solve(s) {
 			for _, step := range way.Steps {
 				q := step.Quantity
@@ -45,27 +47,27 @@ func TestShownArithmeticWorksOut(t *testing.T) {
 				if q.Turns && v <= -180 {
 					v += 360
 				}
-				assert.Equal(t, shown, l.Show(q, v, step.digits), "%s = %s", q.Name, l.Text(step.Numbers))
+				assert.Equal(t, shown, l.Show(q, v, step.Digits), "%s = %s", q.Name, l.Text(step.Numbers))
 			}
 		}
 	}
-	everyKind(t, 40, func(t *testing.T, l *Lesson) { check(t, l, DefaultSettings()) })
+	everyKind(t, 40, func(t *testing.T, l *Lesson) { check(t, l, lesson.DefaultSettings()) })
 	everyKind(t, 5, func(t *testing.T, l *Lesson) {
-		s := DefaultSettings()
-		s.Answer, s.Work = Digits{5, 3}, Digits{5, 3}
+		s := lesson.DefaultSettings()
+		s.Answer, s.Work = lesson.Digits{Magnitude: 5, Angle: 3}, lesson.Digits{Magnitude: 5, Angle: 3}
 		check(t, l, s)
 	})
 	const seed = 31
 	rng := rand.New(rand.NewPCG(seed, 1))
 	for range 300 {
-		check(t, randomLesson(t, rng), DefaultSettings())
+		check(t, randomLesson(t, rng), lesson.DefaultSettings())
 	}
 }
 
 // A value is shown to the digits at which it was found before.
 func TestAValueIsShownTheSameAgain(t *testing.T) {
 	everyKind(t, 20, func(t *testing.T, l *Lesson) {
-		for _, way := range l.Solve(DefaultSettings()) {
+		for _, way := range l.Solve(lesson.DefaultSettings()) {
 			found := map[string]string{}
 			for _, step := range way.Steps {
 				found[step.Quantity.Name], _, _ = strings.Cut(strings.NewReplacer("°", "", "−", "").Replace(step.Value), " ")
@@ -82,7 +84,7 @@ func TestAValueIsShownTheSameAgain(t *testing.T) {
 
 func TestNearlyCancellingComponentsKeepMoreDigits(t *testing.T) {
 	var lines []string
-	for _, s := range barge(t).Solve(DefaultSettings())[1].Steps {
+	for _, s := range barge(t).Solve(lesson.DefaultSettings())[1].Steps {
 		lines = append(lines, barge(t).Text(s.Numbers)+" = "+s.Value)
 	}
 	assert.Contains(t, lines, "308.145 + (−286.378) = 21.77 N")
@@ -103,21 +105,21 @@ func TestGivensInFormulas(t *testing.T) {
 	for _, r := range rows {
 		t.Run(r.direction, func(t *testing.T) {
 			l := pair(t, "340 N", r.direction, "610 N", "118 deg")
-			step := l.Solve(DefaultSettings())[0].Steps[0]
+			step := l.Solve(lesson.DefaultSettings())[0].Steps[0]
 			assert.Contains(t, l.Text(step.Numbers), strings.TrimSuffix(r.want, "°"), "or further digits of it")
-			hint := NewWork(l, DefaultSettings()).HintAt("phi", 3)
+			hint := NewWork(l, lesson.DefaultSettings()).HintAt("phi", 3)
 			assert.Equal(t, r.want, l.Text(hint.Formula.Numbers))
 		})
 	}
 	l := pair(t, "340 N", "25 deg", "100 lb", "118 deg")
-	assert.Contains(t, l.Text(l.Solve(DefaultSettings())[0].Steps[2].Numbers), "√(340² + 444.8")
+	assert.Contains(t, l.Text(l.Solve(lesson.DefaultSettings())[0].Steps[2].Numbers), "√(340² + 444.8")
 }
 
 // With a hint's numbers the value of the last hint comes out, also where the
 // learner's own entries are rounded.
 func TestTheLastHintWorksOut(t *testing.T) {
 	everyKind(t, 5, func(t *testing.T, l *Lesson) {
-		w := NewWork(l, DefaultSettings())
+		w := NewWork(l, lesson.DefaultSettings())
 		for _, way := range l.Ways {
 			for _, step := range way.Steps {
 				q := l.Quantity(step.Quantity)
@@ -128,9 +130,9 @@ func TestTheLastHintWorksOut(t *testing.T) {
 						v += 360
 					}
 					shown, _, _ := strings.Cut(h.Formula.Value, ", that is")
-					assert.Equal(t, shown, l.Show(q, v, w.Settings.asked(q)), "%s = %s", q.Name, l.Text(h.Formula.Numbers))
+					assert.Equal(t, shown, l.Show(q, v, w.Settings.DigitsOf(q)), "%s = %s", q.Name, l.Text(h.Formula.Numbers))
 				}
-				text := w.Settings.asked(q).written(q.Dim, q.True)
+				text := w.Settings.DigitsOf(q).Written(q.Dim, q.True)
 				if q.Dim == statics.DimAngle {
 					text += "°"
 				}

@@ -7,17 +7,19 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"closingside/tutor/figure"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // No label of a particle's figures lies on another or on a line, in either room
 // of the page, for the bank and for random problems.
 func TestFiguresOfAParticleAtRest(t *testing.T) {
 	var lessons []*Lesson
-	for i := range particleEquilibrium.Bank {
-		lessons = append(lessons, bankLesson(t, &particleEquilibrium, i))
+	for i := range kinds.ParticleEquilibrium.Bank {
+		lessons = append(lessons, bankLesson(t, &kinds.ParticleEquilibrium, i))
 	}
-	for d := NewDraw(3, 9); len(lessons) < 250; {
-		p, err := All.Read(drawEquilibrium(d))
+	for d := lesson.NewDraw(3, 9); len(lessons) < 250; {
+		p, err := kinds.All.Read(kinds.ParticleEquilibrium.Draw(d))
 		require.NoError(t, err)
 		if l, err := Open(p); err == nil {
 			lessons = append(lessons, l)
@@ -25,10 +27,10 @@ func TestFiguresOfAParticleAtRest(t *testing.T) {
 	}
 	scenes, leaders := 0, 0
 	for _, l := range lessons {
-		s := DefaultSettings()
-		s.Method = ByTriangle // shows the triangle from the start
+		s := lesson.DefaultSettings()
+		s.Method = lesson.ByTriangle // shows the triangle from the start
 		all := NewWork(l, s).Scenes()
-		if situation, ok := particleEquilibrium.Situation(l); ok {
+		if situation, ok := l.Situation(); ok {
 			all = append(all, situation)
 		}
 		for _, scene := range all {
@@ -47,21 +49,21 @@ func TestFiguresOfAParticleAtRest(t *testing.T) {
 
 // The free-body diagram tells nothing that is still to be found.
 func TestTheFreeBodyDiagramKeepsTheUnknown(t *testing.T) {
-	w := NewWork(bankLesson(t, &particleEquilibrium, 3), DefaultSettings())
+	w := NewWork(bankLesson(t, &kinds.ParticleEquilibrium, 3), lesson.DefaultSettings())
 	body := w.Scenes()[0]
 	assert.Contains(t, body.Desc, "not known")
 	assert.NotContains(t, body.Desc, w.Lesson.Show(w.Lesson.Quantity("F3"), w.Lesson.Truth("F3"), w.Settings.Answer))
-	require.Equal(t, Correct, w.Enter("theta3", w.Lesson.right(w.Lesson.Quantity("theta3"), Digits{4, 2})).Verdict)
+	require.Equal(t, Correct, w.Enter("theta3", w.Lesson.right(w.Lesson.Quantity("theta3"), lesson.Digits{Magnitude: 4, Angle: 2})).Verdict)
 	assert.NotContains(t, w.Scenes()[0].Desc, "not known")
 }
 
 // A direction given by a slope triangle shows that triangle, with its rise and
 // run, in the situation and in the free-body diagram.
 func TestSlopeTrianglesAreDrawn(t *testing.T) {
-	l := bankLesson(t, &particleEquilibrium, 5) // 3:4 up left
-	situation, ok := particleEquilibrium.Situation(l)
+	l := bankLesson(t, &kinds.ParticleEquilibrium, 5) // 3:4 up left
+	situation, ok := l.Situation()
 	require.True(t, ok)
-	for _, scene := range []figure.Scene{situation, NewWork(l, DefaultSettings()).Scenes()[0]} {
+	for _, scene := range []figure.Scene{situation, NewWork(l, lesson.DefaultSettings()).Scenes()[0]} {
 		require.Len(t, scene.Slopes, 1, scene.Title)
 		assert.Equal(t, figure.Plain("3"), scene.Slopes[0].RiseLabel)
 		assert.Equal(t, figure.Plain("4"), scene.Slopes[0].RunLabel)

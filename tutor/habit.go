@@ -1,6 +1,9 @@
 package tutor
 
-import "closingside/tutor/entry"
+import (
+	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
+)
 
 // habit is the mix of learners who keep full precision on the way, 4 digits
 // and 3 digits.
@@ -17,8 +20,8 @@ var (
 
 // habitOf is the mix for a value of q written as v ± half, by a learner whose
 // accepted entries lean to some habit.
-func (s *state) habitOf(q *Quantity, v, half float64) habit {
-	if half <= habits[0].halfUnit(q.Dim, v)*(1+1e-9) {
+func (s *state) habitOf(q *lesson.Quantity, v, half float64) habit {
+	if half <= habits[0].HalfUnit(q.Dim, v)*(1+1e-9) {
 		return habitFine.given(s.leaning)
 	}
 	return habitCoarse.given(s.leaning)
@@ -38,7 +41,7 @@ const leastSeen = 0.1
 
 // seen is what an entry for q that is right says of the digits kept on the way:
 // how likely it is under each habit, worked from what was entered before.
-func (s *state) seen(q *Quantity, r entry.Reading) habit {
+func (s *state) seen(q *lesson.Quantity, r entry.Reading) habit {
 	none := habit{1, 1, 1}
 	if r.Form != entry.Number || len(r.Halves) == 0 || q.Equation {
 		return none

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,9 +12,9 @@ import (
 // What right entries show of the digits kept tells how a wrong one is read:
 // sines and cosines of three digits here, worked by hand.
 func TestRightEntriesTellHowManyDigitsAreKept(t *testing.T) {
-	source := concurrent("Three lines.", force("A", "760 N", "147 deg"), force("B", "500 N", "37 deg"), force("C", "350 N", "-62 deg"))
+	source := kinds.ConcurrentForcesSource("Three lines.", kinds.ForceSource("A", "760 N", "147 deg"), kinds.ForceSource("B", "500 N", "37 deg"), kinds.ForceSource("C", "350 N", "-62 deg"))
 	entered := func(entries ...[2]string) *Work {
-		w := NewWork(solvedBy(t, source), DefaultSettings())
+		w := NewWork(solvedBy(t, source), lesson.DefaultSettings())
 		for _, e := range entries {
 			require.Equal(t, Correct, w.Enter(e[0], e[1]).Verdict, e[0])
 		}

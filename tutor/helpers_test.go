@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"flag"
 	"strings"
 	"testing"
@@ -11,9 +13,9 @@ import (
 // What many tests begin with: lessons, work on them, and how much is drawn.
 
 // solvedBy is the lesson of a problem as written.
-func solvedBy(t checker, src Source) *Lesson {
+func solvedBy(t checker, src lesson.Source) *Lesson {
 	t.Helper()
-	p, err := All.Read(src)
+	p, err := kinds.All.Read(src)
 	require.NoError(t, err)
 	l, err := Open(p)
 	require.NoError(t, err)
@@ -21,7 +23,7 @@ func solvedBy(t checker, src Source) *Lesson {
 }
 
 // bankLesson is the i-th lesson of a kind's bank.
-func bankLesson(t testing.TB, k *Kind, i int) *Lesson {
+func bankLesson(t testing.TB, k *lesson.Kind, i int) *Lesson {
 	t.Helper()
 	l, err := Open(k.BankProblems()[i])
 	require.NoError(t, err)
@@ -31,7 +33,7 @@ func bankLesson(t testing.TB, k *Kind, i int) *Lesson {
 // pair is the two-forces problem of two magnitudes and directions as written.
 func pair(t testing.TB, m1, d1, m2, d2 string) *Lesson {
 	t.Helper()
-	return solvedBy(t, harbour("Two tugs hold a barge.", force("P", m1, d1), force("Q", m2, d2)))
+	return solvedBy(t, kinds.TwoForcesSource("Two tugs hold a barge.", kinds.ForceSource("P", m1, d1), kinds.ForceSource("Q", m2, d2)))
 }
 
 // barge is the lesson most tests stand on: γ = 87°, F₂ the larger.
@@ -39,18 +41,18 @@ func barge(t testing.TB) *Lesson { return pair(t, "340 N", "25 deg", "610 N", "1
 
 // crate is the bank's first problem: T1 40° above −x, T2 30° above +x, 120 kg.
 func crate(t testing.TB) *Work {
-	return NewWork(bankLesson(t, &particleEquilibrium, 0), DefaultSettings())
+	return NewWork(bankLesson(t, &kinds.ParticleEquilibrium, 0), lesson.DefaultSettings())
 }
 
 // asking is work on a pair of forces with settings given as "key: value" lines.
 func asking(t *testing.T, l *Lesson, lines ...string) *Work {
 	t.Helper()
-	check := branch(CheckKey)
+	check := lesson.Branch(lesson.CheckKey)
 	for _, line := range lines {
 		key, value, _ := strings.Cut(line, ": ")
-		check.Kids = append(check.Kids, leaf(key, value))
+		check.Kids = append(check.Kids, lesson.Leaf(key, value))
 	}
-	s, err := ReadSettings(check)
+	s, err := lesson.ReadSettings(check)
 	require.NoError(t, err)
 	require.NoError(t, l.Problem.Use(s))
 	l, err = Open(l.Problem)
@@ -75,7 +77,7 @@ func draws() uint64 { return uint64(max(20, problems()/40)) }
 
 // openCode opens the problem of a code.
 func openCode(code string) (*Lesson, error) {
-	p, err := All.Decode(code)
+	p, err := kinds.All.Decode(code)
 	if err != nil {
 		return nil, err
 	}

@@ -5,14 +5,15 @@ import (
 	"slices"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 )
 
 // Hint is one level of help on a quantity.
 type Hint struct {
 	Quantity string
-	Level    int      // 1 what to look for, 2 the principle, 3 the formula with numbers, 4 the value
-	Sentence string   // a sentence for the learner
-	Formula  *Formula // level 3 and 4
+	Level    int             // 1 what to look for, 2 the principle, 3 the formula with numbers, 4 the value
+	Sentence string          // a sentence for the learner
+	Formula  *lesson.Formula // level 3 and 4
 }
 
 // HintLevels is the number of levels of help on each quantity.
@@ -40,10 +41,10 @@ func (w *Work) HintAt(name string, level int) Hint {
 	case 2:
 		h.Sentence = w.Lesson.Say("principle." + r.Principle)
 	default:
-		h.Formula = &Formula{Quantity: q, Route: r, Numbers: w.numbers(q, r)}
+		h.Formula = &lesson.Formula{Quantity: q, Route: r, Numbers: w.numbers(q, r)}
 		h.Sentence = w.missing(q, r)
 		if level == HintLevels {
-			h.Formula.Value = w.Lesson.ends(q, q.True, w.Settings.asked(q))
+			h.Formula.Value = w.Lesson.Ending(q, q.True, w.Settings.DigitsOf(q))
 			h.Sentence = w.Lesson.Say("hint.value")
 			if q.Equation {
 				h.Sentence = w.Lesson.Say("hint.equation.whole")
@@ -56,18 +57,18 @@ func (w *Work) HintAt(name string, level int) Hint {
 // numbers is r's formula with what the learner has found, as typed. Where that
 // is too coarse for the value that is to be shown, what was found is written
 // more finely.
-func (w *Work) numbers(q *Quantity, r *Route) expr.Node {
+func (w *Work) numbers(q *lesson.Quantity, r *lesson.Route) expr.Node {
 	at := w.Settings.Work
-	d := func(*Quantity) Digits { return at }
-	n := w.Lesson.numbers(q, r, w.accepted, d)
+	d := func(*lesson.Quantity) lesson.Digits { return at }
+	n := w.Lesson.WithNumbers(q, r, w.accepted, d)
 	found := func(name string) float64 {
 		if v := w.accepted(name); v != v {
 			return v
 		}
 		return w.Lesson.Truth(name)
 	}
-	for ; !w.Lesson.comesTo(q, n, w.Settings.asked(q)) && at != finest; at = at.further() {
-		n = w.Lesson.numbers(q, r, found, d)
+	for ; !w.Lesson.ComesTo(q, n, w.Settings.DigitsOf(q)) && at != lesson.Finest; at = at.Further() {
+		n = w.Lesson.WithNumbers(q, r, found, d)
 	}
 	return n
 }
@@ -82,14 +83,14 @@ func (w *Work) accepted(name string) float64 {
 
 // nearest is the route to q with the fewest values still to be found, in the
 // method asked for and, among equals, in the method already begun.
-func (w *Work) nearest(q *Quantity) *Route {
+func (w *Work) nearest(q *lesson.Quantity) *lesson.Route {
 	best, least := &q.Routes[0], math.Inf(1)
 	for i := range q.Routes {
 		r := &q.Routes[i]
 		cost := float64(w.unfound(r)) + 0.01*float64(i)
-		if m := w.Method(); !r.fits(m) {
+		if m := w.Method(); !r.Fits(m) {
 			cost += 0.5
-			if w.Settings.Method != AnyMethod {
+			if w.Settings.Method != lesson.AnyMethod {
 				cost += 1000 // it is not asked for
 			}
 		}
@@ -101,8 +102,8 @@ func (w *Work) nearest(q *Quantity) *Route {
 }
 
 // Method is the method asked for, or the one most of the entries belong to.
-func (w *Work) Method() Method {
-	if w.Settings.Method != AnyMethod {
+func (w *Work) Method() lesson.Method {
+	if w.Settings.Method != lesson.AnyMethod {
 		return w.Settings.Method
 	}
 	var count [3]int
@@ -112,15 +113,15 @@ func (w *Work) Method() Method {
 		}
 	}
 	switch {
-	case count[ByComponents] > count[ByTriangle]:
-		return ByComponents
-	case count[ByTriangle] > 0:
-		return ByTriangle
+	case count[lesson.ByComponents] > count[lesson.ByTriangle]:
+		return lesson.ByComponents
+	case count[lesson.ByTriangle] > 0:
+		return lesson.ByTriangle
 	}
-	return AnyMethod
+	return lesson.AnyMethod
 }
 
-func (w *Work) unfound(r *Route) int {
+func (w *Work) unfound(r *lesson.Route) int {
 	n := 0
 	for _, name := range expr.Symbols(r.Tree) {
 		if !w.Lesson.Quantity(name).Given && !w.Found(name) {
@@ -131,13 +132,13 @@ func (w *Work) unfound(r *Route) int {
 }
 
 // missing says what the formula still needs, or that all of it is at hand.
-func (w *Work) missing(q *Quantity, r *Route) string {
+func (w *Work) missing(q *lesson.Quantity, r *lesson.Route) string {
 	if q.Equation { // written to find what is unknown in it
 		return w.Lesson.Say("hint.equation")
 	}
 	for _, name := range expr.Symbols(r.Tree) {
 		if in := w.Lesson.Quantity(name); !in.Given && !w.Found(name) {
-			return w.Lesson.Say("hint.needs", "what", w.Lesson.Sentence(in, "what"), "symbol", w.Lesson.plain(name))
+			return w.Lesson.Say("hint.needs", "what", w.Lesson.Sentence(in, "what"), "symbol", w.Lesson.Plain(name))
 		}
 	}
 	return w.Lesson.Say("hint.ready")
@@ -162,7 +163,7 @@ func (w *Work) Next() string {
 // spare tells whether nothing on the way still waits for a value that is no
 // answer: each step that uses it is found, is spare itself, or is an answer that
 // follows by another route from what the learner found.
-func (w *Work) spare(way Way, name string) bool {
+func (w *Work) spare(way lesson.Way, name string) bool {
 	if w.Lesson.Quantity(name).Answer {
 		return false
 	}
@@ -182,24 +183,24 @@ func (w *Work) spare(way Way, name string) bool {
 
 // reachedBeside tells whether q follows from values found by a route of the way's method
 // that leaves the way: from one that is none of its steps.
-func (w *Work) reachedBeside(way Way, q *Quantity) bool {
+func (w *Work) reachedBeside(way lesson.Way, q *lesson.Quantity) bool {
 	beside := func(name string) bool {
-		return !w.Lesson.Quantity(name).Given && !slices.ContainsFunc(way.Steps, func(s Step) bool { return s.Quantity == name })
+		return !w.Lesson.Quantity(name).Given && !slices.ContainsFunc(way.Steps, func(s lesson.Step) bool { return s.Quantity == name })
 	}
-	return slices.ContainsFunc(q.Routes, func(r Route) bool {
-		return w.unfound(&r) == 0 && (r.Method == way.Method || r.Method == AnyMethod) && slices.ContainsFunc(expr.Symbols(r.Tree), beside)
+	return slices.ContainsFunc(q.Routes, func(r lesson.Route) bool {
+		return w.unfound(&r) == 0 && (r.Method == way.Method || r.Method == lesson.AnyMethod) && slices.ContainsFunc(expr.Symbols(r.Tree), beside)
 	})
 }
 
 // ShowSolution records that the worked solution was shown and returns it.
-func (w *Work) ShowSolution() []Solution {
+func (w *Work) ShowSolution() []lesson.Solution {
 	w.shown = true
 	return w.Lesson.Solve(w.Settings)
 }
 
 // Solution is the worked solution in which the work stands; of two, the one
 // that its entries belong to.
-func (w *Work) Solution() []Solution { return w.Lesson.solve(w.Settings) }
+func (w *Work) Solution() []lesson.Solution { return w.Lesson.SolveOne(w.Settings) }
 
 // SolutionShown tells whether the worked solution was shown.
 func (w *Work) SolutionShown() bool { return w.shown }

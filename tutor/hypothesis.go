@@ -6,6 +6,8 @@ import (
 	"sync"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // outcome is a value that hypotheses predict for a quantity: the slips that
@@ -127,11 +129,11 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 			continue
 		}
 		v := p.run(s.fresh(), o.came(), &s.tape)
-		if math.IsNaN(v) || p.blunt() && q.gap(180-v, q.True) <= 1e-6 { // the other angle is all that is wrong
+		if math.IsNaN(v) || p.blunt() && q.Gap(180-v, q.True) <= 1e-6 { // the other angle is all that is wrong
 			continue
 		}
 		g := guess{value: v, weight: o.weight * p.weight, first: o, plan: p}
-		if p.keyed && isMode(o.lead()) { // and set right again for the next key
+		if p.keyed && slips.IsMode(o.lead()) { // and set right again for the next key
 			g.weight *= shareModeSet
 		}
 		out = append(out, g)
@@ -155,7 +157,7 @@ func (s *state) asDrawn(p *plan, v float64) (drawn float64, other bool) {
 		return v, false
 	}
 	drawn = last.prog.Run(s.scratch, &s.tape)
-	return drawn, s.w.Lesson.Quantities[last.quantity].gap(drawn, v) > 1e-6
+	return drawn, s.w.Lesson.Quantities[last.quantity].Gap(drawn, v) > 1e-6
 }
 
 // misread appends what q is in the problem that a learner works who misreads
@@ -244,11 +246,11 @@ type place struct {
 	index int32
 }
 
-// place is where wrong value v of q stands: one that came out below zero after
+// placeOf is where wrong value v of q stands: one that came out below zero after
 // those of its size that did not.
-func (q *Quantity) place(v float64, below bool, index int) place {
+func placeOf(q *lesson.Quantity, v float64, below bool, index int) place {
 	if below {
-		v += 4 * q.alike()
+		v += 4 * q.Alike()
 	}
 	return place{v, int32(index)}
 }

@@ -6,6 +6,9 @@ import (
 	"testing"
 
 	"closingside/statics"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -16,14 +19,14 @@ import (
 // turned is a problem of two solutions, by hand: F₁ = 520 N at 35°, F₂ = 410 N,
 // the resultant along +x. Across it F₁ has 520 sin 35° = 298.26 N, so
 // sin α = 298.26/410 and α = 46.67° or 133.33°; θ₂ = −α; R = 425.96 ± 281.32 N.
-func turned(t testing.TB) *Lesson { return bankLesson(t, &missingForce, 3) }
+func turned(t testing.TB) *Lesson { return bankLesson(t, &kinds.MissingForce, 3) }
 
 func TestTwoSolutionsAreBothAccepted(t *testing.T) {
 	for _, row := range []struct{ theta, r, says string }{
 		{"-46.67", "707.3 N", "acute"}, {"-133.3", "144.6 N", "obtuse"},
 	} {
 		t.Run(row.says, func(t *testing.T) {
-			w := NewWork(turned(t), DefaultSettings())
+			w := NewWork(turned(t), lesson.DefaultSettings())
 			first := w.Enter("theta2", row.theta)
 			require.Equal(t, Correct, first.Verdict)
 			assert.Contains(t, first.Notes, "two-solutions")
@@ -34,7 +37,7 @@ func TestTwoSolutionsAreBothAccepted(t *testing.T) {
 	}
 	l := turned(t)
 	require.NotNil(t, l.Other)
-	assert.Len(t, l.Solve(DefaultSettings()), 2, "both are worked out")
+	assert.Len(t, l.Solve(lesson.DefaultSettings()), 2, "both are worked out")
 }
 
 // R of one triangle with the direction of the other is no solution: it is said,
@@ -42,11 +45,11 @@ func TestTwoSolutionsAreBothAccepted(t *testing.T) {
 func TestMixedSolutionsAreNamed(t *testing.T) {
 	for name, enter := range map[string][2]string{"acute first": {"707.3 N", "-133.3"}, "obtuse first": {"144.6 N", "-46.67"}} {
 		t.Run(name, func(t *testing.T) {
-			w := NewWork(turned(t), DefaultSettings())
+			w := NewWork(turned(t), lesson.DefaultSettings())
 			require.Equal(t, Correct, w.Enter("R", enter[0]).Verdict)
 			r := w.Enter("theta2", enter[1])
 			require.Equal(t, SlipFound, r.Verdict)
-			assert.Equal(t, []string{branchSlip}, r.Slips[0].IDs)
+			assert.Equal(t, []string{slips.BranchesMixed}, r.Slips[0].IDs)
 			assert.InDelta(t, 1, r.Slips[0].Probability+r.Unexplained, 1e-12)
 			assert.False(t, w.Done())
 			other := map[string]string{"-133.3": "144.6 N", "-46.67": "707.3 N"}[enter[1]]
@@ -59,7 +62,7 @@ func TestMixedSolutionsAreNamed(t *testing.T) {
 // The learner goes over to the other triangle by replacing both values; the
 // first replaced is mixed until the second follows, and then right.
 func TestGoingOverToTheOtherSolution(t *testing.T) {
-	w := NewWork(turned(t), DefaultSettings())
+	w := NewWork(turned(t), lesson.DefaultSettings())
 	w.Enter("R", "707.3 N")
 	w.Enter("theta2", "-46.67")
 	require.True(t, w.Done())
@@ -71,31 +74,31 @@ func TestGoingOverToTheOtherSolution(t *testing.T) {
 
 // A slip in the second triangle is named there.
 func TestSlipInTheOtherSolution(t *testing.T) {
-	w := NewWork(turned(t), DefaultSettings())
+	w := NewWork(turned(t), lesson.DefaultSettings())
 	require.Equal(t, Correct, w.Enter("alpha", "133.33").Verdict)
 	r := w.Enter("theta2", "133.33") // laid off on the wrong side
 	require.Equal(t, SlipFound, r.Verdict)
 }
 
 func TestImpossibleForcesAreRefusedWithAReason(t *testing.T) {
-	p := force("P", "340 N", "25 deg")
+	p := kinds.ForceSource("P", "340 N", "25 deg")
 	rows := []struct {
 		name string
-		src  Source
+		src  lesson.Source
 		says string
 	}{
-		{"all of the missing force", missing("", p, branch("missing", leaf("name", "Q"), leaf("magnitude", "1 N"), leaf("direction", "0 deg")), along("10 deg")), "two values"},
-		{"too little", missing("", p, free("Q"), along("10 deg")), "two values"},
-		{"too small", missing("", p, free("Q", "magnitude", "100 N"), along("70 deg")), "too small"},
-		{"just long enough", missing("", p, free("Q", "magnitude", "340 N"), along("115 deg")), "only just"},
-		{"would push", missing("", p, free("Q", "direction", "-60 deg"), along("70 deg")), "push"},
-		{"backwards", missing("", p, free("Q"), along("150 deg"), leaf("find", "smallest")), "backwards"},
-		{"in line", missing("", p, free("Q"), required("500 N", "25 deg")), "one line"},
-		{"smallest, but known", missing("", p, free("Q", "magnitude", "340 N"), along("50 deg"), leaf("find", "smallest")), "two values"},
+		{"all of the missing force", kinds.MissingForceSource("", p, lesson.Branch("missing", lesson.Leaf("name", "Q"), lesson.Leaf("magnitude", "1 N"), lesson.Leaf("direction", "0 deg")), kinds.DirectedSource("10 deg")), "two values"},
+		{"too little", kinds.MissingForceSource("", p, kinds.MissingSource("Q"), kinds.DirectedSource("10 deg")), "two values"},
+		{"too small", kinds.MissingForceSource("", p, kinds.MissingSource("Q", "magnitude", "100 N"), kinds.DirectedSource("70 deg")), "too small"},
+		{"just long enough", kinds.MissingForceSource("", p, kinds.MissingSource("Q", "magnitude", "340 N"), kinds.DirectedSource("115 deg")), "only just"},
+		{"would push", kinds.MissingForceSource("", p, kinds.MissingSource("Q", "direction", "-60 deg"), kinds.DirectedSource("70 deg")), "push"},
+		{"backwards", kinds.MissingForceSource("", p, kinds.MissingSource("Q"), kinds.DirectedSource("150 deg"), lesson.Leaf("find", "smallest")), "backwards"},
+		{"in line", kinds.MissingForceSource("", p, kinds.MissingSource("Q"), kinds.ResultantSource("500 N", "25 deg")), "one line"},
+		{"smallest, but known", kinds.MissingForceSource("", p, kinds.MissingSource("Q", "magnitude", "340 N"), kinds.DirectedSource("50 deg"), lesson.Leaf("find", "smallest")), "two values"},
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			prob, err := All.Read(r.src)
+			prob, err := kinds.All.Read(r.src)
 			require.NoError(t, err)
 			_, err = Open(prob)
 			assert.ErrorContains(t, err, r.says)
@@ -109,7 +112,7 @@ func TestMissingForceClosesTheTriangle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		turn := float64(rapid.IntRange(-179, 179).Draw(t, "turn"))
 		scale := rapid.Float64Range(0.01, 100).Draw(t, "scale")
-		p := Generate(&missingForce, rapid.Uint64().Draw(t, "seed"))
+		p := Generate(&kinds.MissingForce, rapid.Uint64().Draw(t, "seed"))
 		l, err := Open(p)
 		require.NoError(t, err)
 		moved, err := Open(turnedAndScaled(p, turn, scale))
@@ -133,17 +136,17 @@ func TestMissingForceClosesTheTriangle(t *testing.T) {
 }
 
 // turnedAndScaled is p with every direction turned and every force scaled.
-func turnedAndScaled(p *Problem, turn, scale float64) *Problem {
+func turnedAndScaled(p *lesson.Problem, turn, scale float64) *lesson.Problem {
 	q := *p
 	q.Items = nil
 	for _, it := range p.Items {
 		moved := it
 		moved.Fields = nil
 		for _, f := range it.Fields {
-			switch p.spec(it.Group, f.Key).Is {
-			case ForceField, ComponentField:
+			switch p.Spec(it.Group, f.Key).Is {
+			case lesson.ForceField, lesson.ComponentField:
 				f.Value *= scale
-			case DirectionField:
+			case lesson.DirectionField:
 				if f.Given() {
 					f.Heading, _ = statics.From(statics.PlusX, f.Heading.Angle()+statics.Angle(turn)*statics.Degree, statics.CounterClockwise)
 					f.Value = f.Heading.Angle().Degrees()

@@ -11,21 +11,23 @@ import (
 	"pgregory.net/rapid"
 
 	"closingside/statics"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // under is a problem at rest under a gravity of its own.
-func under(g string, parts ...Source) Source {
-	src := atRest("", parts...)
-	src.Kids = append(src.Kids, leaf("gravity", g))
+func under(g string, parts ...lesson.Source) lesson.Source {
+	src := kinds.EquilibriumSource("", parts...)
+	src.Kids = append(src.Kids, lesson.Leaf("gravity", g))
 	return src
 }
 
 // Every particle at rest of the published examples, as a problem of this kind.
 func TestPublishedParticles(t *testing.T) {
 	const g = "9.8 m/s²"
-	load := func(mass string) Source { return heldBy("W weight", "mass: "+mass) }
-	sag := func(deg string) Source {
-		return heldBy("T cable", "direction: "+deg+" deg above -x", "second: "+deg+" deg above +x")
+	load := func(mass string) lesson.Source { return kinds.PartSource("W weight", "mass: "+mass) }
+	sag := func(deg string) lesson.Source {
+		return kinds.PartSource("T cable", "direction: "+deg+" deg above -x", "second: "+deg+" deg above +x")
 	}
 	of := func(names ...string) map[string]as { // answer, quantity, …
 		m := map[string]as{}
@@ -34,29 +36,29 @@ func TestPublishedParticles(t *testing.T) {
 		}
 		return m
 	}
-	three := []Source{heldBy("A force", "direction: 55 deg S of E", "force: 160 N"), heldBy("B force", "direction: 60 deg E of N", "force: 200 N"),
-		heldBy("C force", "direction: 55 deg W of N", "force: 140 N")}
+	three := []lesson.Source{kinds.PartSource("A force", "direction: 55 deg S of E", "force: 160 N"), kinds.PartSource("B force", "direction: 60 deg E of N", "force: 200 N"),
+		kinds.PartSource("C force", "direction: 55 deg W of N", "force: 140 N")}
 	rows := []struct {
 		id  string
-		src Source
+		src lesson.Source
 		is  map[string]as
 	}{
-		{"up2-e10", atRest("", append(three, heldBy("D cable"))...), map[string]as{"Rx": {"F4x", -1}, "Ry": {"F4y", -1}, "D": {"F4", 1}}},
-		{"up2-t9", atRest("", three[0], three[2], heldBy("D cable")), of("D", "F3", "angle_N_of_E", "theta3")},
+		{"up2-e10", kinds.EquilibriumSource("", append(three, kinds.PartSource("D cable"))...), map[string]as{"Rx": {"F4x", -1}, "Ry": {"F4y", -1}, "D": {"F4", 1}}},
+		{"up2-t9", kinds.EquilibriumSource("", three[0], three[2], kinds.PartSource("D cable")), of("D", "F3", "angle_N_of_E", "theta3")},
 		{"up5-e13", under(g, sag("5"), load("70 kg")), of("T", "F1")},
-		{"up5-t9", atRest("", heldBy("T cable", "direction: 0.25:1.47901994577 up left", "second: 0.25:1.47901994577 up right"), heldBy("F force", "direction: -90 deg", "force: 200 N")), of("T", "F1")},
+		{"up5-t9", kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 0.25:1.47901994577 up left", "second: 0.25:1.47901994577 up right"), kinds.PartSource("F force", "direction: -90 deg", "force: 200 N")), of("T", "F1")},
 		{"up5-p41", under(g, sag("12"), load("0.00002 kg")), of("T_horizontal_strand", "F1")},
-		{"up5-p41", under(g, heldBy("T cable", "direction: 90 deg"), load("0.00002 kg")), of("T_vertical", "F1")},
+		{"up5-p41", under(g, kinds.PartSource("T cable", "direction: 90 deg"), load("0.00002 kg")), of("T_vertical", "F1")},
 		{"up5-p45", under(g, sag("5"), load("26 g")), of("T_b", "F1")},
 		{"up5-p45", under(g, sag("0.5"), load("26 g")), of("T_c", "F1")},
-		{"up5-p47", under(g, heldBy("T cable", "direction: 90 deg", "force: 55 N"), heldBy("W weight", "find: mass")), of("T1", "F2", "m", "m2")},
-		{"up5-p47", under(g, heldBy("T cable", "direction: 90 deg"), heldBy("S weight", "mass: 0.5 kg"), heldBy("P weight", "force: 55 N")), of("T2", "F1")},
-		{"up5-p49", under(g, heldBy("P force", "direction: 30 deg"), heldBy("R force", "direction: 30 deg left of +y"), load("2 kg")), of("N", "F2", "F_parallel", "F1")},
-		{"up5-a16", atRest("", heldBy("A spring", "direction: 30 deg left of +y", "stiffness: 20 N/m"), heldBy("B spring", "direction: 30 deg right of +y", "stiffness: 20 N/m"), heldBy("W weight", "force: 15 N")), of("T", "F1", "stretch", "s1")},
-		{"up6-e1", under(g, heldBy("T1 cable", "direction: 30 deg above -x"), heldBy("T2 cable", "direction: 45 deg above +x"), load("15 kg")), of("T1", "F1", "T2", "F2")},
-		{"up6-p1", under(g, heldBy("T cable", "direction: 30 deg left of +y", "second: 30 deg left of +y"), heldBy("F force", "direction: 0 deg"), load("30 kg")), of("T_each", "F1", "F", "F2")},
-		{"up6-p3", atRest("", heldBy("A force", "direction: 5:3 up right", "force: 5.8309518948453 N"), heldBy("B force", "direction: 7:4 down right", "force: 8.0622577482985 N"), heldBy("C force")), of("F3x", "F3x", "F3y", "F3y")},
-		{"calc21-x55", atRest("", heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 53 deg above +x"), heldBy("W weight", "force: 50 lb")), of("T1", "F1", "T2", "F2")},
+		{"up5-p47", under(g, kinds.PartSource("T cable", "direction: 90 deg", "force: 55 N"), kinds.PartSource("W weight", "find: mass")), of("T1", "F2", "m", "m2")},
+		{"up5-p47", under(g, kinds.PartSource("T cable", "direction: 90 deg"), kinds.PartSource("S weight", "mass: 0.5 kg"), kinds.PartSource("P weight", "force: 55 N")), of("T2", "F1")},
+		{"up5-p49", under(g, kinds.PartSource("P force", "direction: 30 deg"), kinds.PartSource("R force", "direction: 30 deg left of +y"), load("2 kg")), of("N", "F2", "F_parallel", "F1")},
+		{"up5-a16", kinds.EquilibriumSource("", kinds.PartSource("A spring", "direction: 30 deg left of +y", "stiffness: 20 N/m"), kinds.PartSource("B spring", "direction: 30 deg right of +y", "stiffness: 20 N/m"), kinds.PartSource("W weight", "force: 15 N")), of("T", "F1", "stretch", "s1")},
+		{"up6-e1", under(g, kinds.PartSource("T1 cable", "direction: 30 deg above -x"), kinds.PartSource("T2 cable", "direction: 45 deg above +x"), load("15 kg")), of("T1", "F1", "T2", "F2")},
+		{"up6-p1", under(g, kinds.PartSource("T cable", "direction: 30 deg left of +y", "second: 30 deg left of +y"), kinds.PartSource("F force", "direction: 0 deg"), load("30 kg")), of("T_each", "F1", "F", "F2")},
+		{"up6-p3", kinds.EquilibriumSource("", kinds.PartSource("A force", "direction: 5:3 up right", "force: 5.8309518948453 N"), kinds.PartSource("B force", "direction: 7:4 down right", "force: 8.0622577482985 N"), kinds.PartSource("C force")), of("F3x", "F3x", "F3y", "F3y")},
+		{"calc21-x55", kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 53 deg above +x"), kinds.PartSource("W weight", "force: 50 lb")), of("T1", "F1", "T2", "F2")},
 	}
 	all := readPublished(t)
 	seen := map[string]bool{}
@@ -83,27 +85,18 @@ func TestPublishedParticles(t *testing.T) {
 	all["up6-e1"].holds(t, "ratio_T2_T1", s.Truth("F2")/s.Truth("F1"), false)
 }
 
-// balanceOf is the sum of the forces of a lesson, and of their sizes, by gonum.
-func balanceOf(l *Lesson) (sum r2.Vec, size float64) {
-	for _, h := range partsOf(l).parts {
-		sum = r2.Add(sum, h.acts())
-		size += h.size
-	}
-	return sum, size
-}
-
 func TestForcesAtRestAddUpToZero(t *testing.T) {
-	d := NewDraw(11, 4)
+	d := lesson.NewDraw(11, 4)
 	opened := 0
 	for range 3000 {
-		p, err := All.Read(drawEquilibrium(d))
+		p, err := kinds.All.Read(kinds.ParticleEquilibrium.Draw(d))
 		require.NoError(t, err)
 		l, err := Open(p)
 		if err != nil {
 			continue
 		}
 		opened++
-		sum, size := balanceOf(l)
+		sum, size := kinds.Balance(l.Lesson)
 		assert.LessOrEqual(t, r2.Norm(sum), 1e-12*size, p.Code())
 		checkRoutes(t, l)
 	}
@@ -112,14 +105,14 @@ func TestForcesAtRestAddUpToZero(t *testing.T) {
 
 // turnedAtRest is a cable-cable-load problem with every direction turned and every
 // load scaled.
-func turnedAtRest(a, b, load, turn, scale float64, strut bool) Source {
+func turnedAtRest(a, b, load, turn, scale float64, strut bool) lesson.Source {
 	deg := func(v float64) string { return "direction: " + strconv.FormatFloat(v+turn, 'f', -1, 64) + " deg" }
 	second := "T2 cable"
 	if strut {
 		second, b = "T2 strut", b+180
 	}
-	return atRest("", heldBy("T1 cable", deg(a)), heldBy(second, deg(b)),
-		heldBy("W force", deg(-90), "force: "+strconv.FormatFloat(load*scale, 'f', -1, 64)+" N"))
+	return kinds.EquilibriumSource("", kinds.PartSource("T1 cable", deg(a)), kinds.PartSource(second, deg(b)),
+		kinds.PartSource("W force", deg(-90), "force: "+strconv.FormatFloat(load*scale, 'f', -1, 64)+" N"))
 }
 
 func TestTurningAndScalingAParticle(t *testing.T) {
@@ -146,35 +139,37 @@ func TestTurningAndScalingAParticle(t *testing.T) {
 }
 
 func TestWhatCannotBeAtRestIsRefused(t *testing.T) {
-	load := heldBy("W weight", "force: 500 N")
-	cable := func(name, direction string) Source { return heldBy(name+" cable", "direction: "+direction) }
+	load := kinds.PartSource("W weight", "force: 500 N")
+	cable := func(name, direction string) lesson.Source {
+		return kinds.PartSource(name+" cable", "direction: "+direction)
+	}
 	rows := []struct {
 		name  string
-		parts []Source
+		parts []lesson.Source
 		says  string
 	}{
-		{"a cable that would push", []Source{cable("A", "40 deg above +x"), cable("B", "20 deg above +x"), load}, "only pull"},
-		{"a strut that would pull", []Source{cable("A", "30 deg above -x"), heldBy("B strut", "direction: 40 deg above +x"), load}, "taken to push"},
-		{"a spring that would push", []Source{cable("A", "40 deg above +x"), heldBy("S spring", "direction: 20 deg above +x", "stretch: 20 mm"), load}, "given as stretched"},
-		{"three unknown cables", []Source{cable("A", "150 deg"), cable("B", "90 deg"), cable("C", "30 deg"), load}, "more unknowns"},
-		{"two on one line", []Source{cable("A", "90 deg"), cable("B", "90 deg"), load}, "along one line"},
-		{"nearly one line", []Source{cable("A", "90 deg"), cable("B", "90.1 deg"), load}, "nearly one line"},
-		{"pushed across", []Source{cable("A", "90 deg"), load, heldBy("H force", "direction: 0 deg", "force: 50 N")}, "would move"},
-		{"nothing to find", []Source{heldBy("A cable", "direction: 90 deg", "force: 500 N"), load}, "nothing to find"},
-		{"nothing left over", []Source{heldBy("A cable", "direction: 90 deg", "force: 500 N"), load, heldBy("C cable")}, "balances by itself"},
-		{"a weight to the side", []Source{cable("A", "90 deg"), heldBy("W weight", "force: 500 N", "direction: 10 deg")}, "straight down"},
-		{"a known force without direction", []Source{heldBy("A cable", "force: 90 N"), cable("B", "90 deg"), load}, "along the line of B"},
-		{"a known force without direction beside nothing", []Source{heldBy("A cable", "force: 90 N"), load}, "direction of A"},
-		{"a stretched cable", []Source{heldBy("A cable", "direction: 90 deg", "stretch: 0.1 m"), load}, "only a spring"},
-		{"a mass on a cable", []Source{heldBy("A cable", "direction: 90 deg", "mass: 3 kg"), load}, "belongs to a weight"},
-		{"pounds of mass", []Source{cable("A", "90 deg"), heldBy("W weight", "mass: 30 lbm")}, "slugs"},
-		{"a strut round the particle", []Source{heldBy("A strut", "direction: 60 deg", "second: 120 deg"), load}, "round the particle"},
-		{"a weight that would lift", []Source{heldBy("A cable", "direction: -90 deg", "force: 90 N"), heldBy("W weight", "find: mass")}, "only pulls down"},
-		{"a force the other way", []Source{heldBy("P force", "direction: -90 deg"), load}, "other way"},
+		{"a cable that would push", []lesson.Source{cable("A", "40 deg above +x"), cable("B", "20 deg above +x"), load}, "only pull"},
+		{"a strut that would pull", []lesson.Source{cable("A", "30 deg above -x"), kinds.PartSource("B strut", "direction: 40 deg above +x"), load}, "taken to push"},
+		{"a spring that would push", []lesson.Source{cable("A", "40 deg above +x"), kinds.PartSource("S spring", "direction: 20 deg above +x", "stretch: 20 mm"), load}, "given as stretched"},
+		{"three unknown cables", []lesson.Source{cable("A", "150 deg"), cable("B", "90 deg"), cable("C", "30 deg"), load}, "more unknowns"},
+		{"two on one line", []lesson.Source{cable("A", "90 deg"), cable("B", "90 deg"), load}, "along one line"},
+		{"nearly one line", []lesson.Source{cable("A", "90 deg"), cable("B", "90.1 deg"), load}, "nearly one line"},
+		{"pushed across", []lesson.Source{cable("A", "90 deg"), load, kinds.PartSource("H force", "direction: 0 deg", "force: 50 N")}, "would move"},
+		{"nothing to find", []lesson.Source{kinds.PartSource("A cable", "direction: 90 deg", "force: 500 N"), load}, "nothing to find"},
+		{"nothing left over", []lesson.Source{kinds.PartSource("A cable", "direction: 90 deg", "force: 500 N"), load, kinds.PartSource("C cable")}, "balances by itself"},
+		{"a weight to the side", []lesson.Source{cable("A", "90 deg"), kinds.PartSource("W weight", "force: 500 N", "direction: 10 deg")}, "straight down"},
+		{"a known force without direction", []lesson.Source{kinds.PartSource("A cable", "force: 90 N"), cable("B", "90 deg"), load}, "along the line of B"},
+		{"a known force without direction beside nothing", []lesson.Source{kinds.PartSource("A cable", "force: 90 N"), load}, "direction of A"},
+		{"a stretched cable", []lesson.Source{kinds.PartSource("A cable", "direction: 90 deg", "stretch: 0.1 m"), load}, "only a spring"},
+		{"a mass on a cable", []lesson.Source{kinds.PartSource("A cable", "direction: 90 deg", "mass: 3 kg"), load}, "belongs to a weight"},
+		{"pounds of mass", []lesson.Source{cable("A", "90 deg"), kinds.PartSource("W weight", "mass: 30 lbm")}, "slugs"},
+		{"a strut round the particle", []lesson.Source{kinds.PartSource("A strut", "direction: 60 deg", "second: 120 deg"), load}, "round the particle"},
+		{"a weight that would lift", []lesson.Source{kinds.PartSource("A cable", "direction: -90 deg", "force: 90 N"), kinds.PartSource("W weight", "find: mass")}, "only pulls down"},
+		{"a force the other way", []lesson.Source{kinds.PartSource("P force", "direction: -90 deg"), load}, "other way"},
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
-			p, err := All.Read(atRest("", row.parts...))
+			p, err := kinds.All.Read(kinds.EquilibriumSource("", row.parts...))
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, row.says)
@@ -185,16 +180,16 @@ func TestWhatCannotBeAtRestIsRefused(t *testing.T) {
 func TestUnitsOfAParticle(t *testing.T) {
 	rows := []struct {
 		name  string
-		src   Source
+		src   lesson.Source
 		unit  string
 		value map[string]float64
 	}{
-		{"slugs weigh pounds", atRest("", heldBy("T cable", "direction: 90 deg"), heldBy("W weight", "mass: 2 slug")), "lb", map[string]float64{"F1": 64.4, "g": 32.2}},
-		{"kilonewtons and kilograms", atRest("", heldBy("T cable", "direction: 90 deg"), heldBy("W weight", "mass: 1000 kg"), heldBy("P weight", "force: 2000 N")), "N", map[string]float64{"F1": 11810}},
-		{"the first force's unit", atRest("", heldBy("P weight", "force: 2 kN"), heldBy("T cable", "direction: 90 deg"), heldBy("W weight", "mass: 1000 kg")), "kN", map[string]float64{"F2": 11.81, "F3": 9.81}},
-		{"a spring in pounds per inch", atRest("", heldBy("S spring", "direction: 90 deg", "stiffness: 40 lb/in"), heldBy("P weight", "force: 100 lb")), "lb", map[string]float64{"s1": 2.5, "k1": 40}},
-		{"a spring's stiffness", atRest("", heldBy("S spring", "direction: 90 deg", "stretch: 50 mm"), heldBy("P weight", "force: 100 N")), "N", map[string]float64{"k1": 2}},
-		{"a spring's force", atRest("", heldBy("S spring", "direction: 90 deg", "stiffness: 2 kN/m", "stretch: 50 mm"), heldBy("W weight", "find: mass")), "N", map[string]float64{"F1": 100, "F2": 100, "m2": 100 / 9.81}},
+		{"slugs weigh pounds", kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 90 deg"), kinds.PartSource("W weight", "mass: 2 slug")), "lb", map[string]float64{"F1": 64.4, "g": 32.2}},
+		{"kilonewtons and kilograms", kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 90 deg"), kinds.PartSource("W weight", "mass: 1000 kg"), kinds.PartSource("P weight", "force: 2000 N")), "N", map[string]float64{"F1": 11810}},
+		{"the first force's unit", kinds.EquilibriumSource("", kinds.PartSource("P weight", "force: 2 kN"), kinds.PartSource("T cable", "direction: 90 deg"), kinds.PartSource("W weight", "mass: 1000 kg")), "kN", map[string]float64{"F2": 11.81, "F3": 9.81}},
+		{"a spring in pounds per inch", kinds.EquilibriumSource("", kinds.PartSource("S spring", "direction: 90 deg", "stiffness: 40 lb/in"), kinds.PartSource("P weight", "force: 100 lb")), "lb", map[string]float64{"s1": 2.5, "k1": 40}},
+		{"a spring's stiffness", kinds.EquilibriumSource("", kinds.PartSource("S spring", "direction: 90 deg", "stretch: 50 mm"), kinds.PartSource("P weight", "force: 100 N")), "N", map[string]float64{"k1": 2}},
+		{"a spring's force", kinds.EquilibriumSource("", kinds.PartSource("S spring", "direction: 90 deg", "stiffness: 2 kN/m", "stretch: 50 mm"), kinds.PartSource("W weight", "find: mass")), "N", map[string]float64{"F1": 100, "F2": 100, "m2": 100 / 9.81}},
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"closingside/statics"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -41,16 +43,16 @@ func TestComponentsThereAndBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		size := rapid.Float64Range(0.1, 9999).Draw(t, "size")
 		unit := rapid.SampledFrom([]string{" N", " kN", " lb", " kip"}).Draw(t, "unit")
-		p, err := All.Read(oneForce("", "P", decimal(size)+unit, headings.Draw(t, "heading")))
+		p, err := kinds.All.Read(kinds.ComponentsSource("", "P", decimal(size)+unit, headings.Draw(t, "heading")))
 		require.NoError(t, err)
 		l, err := Open(p)
 		require.NoError(t, err)
 		checkRoutes(t, l)
 		h := p.Group("force")[0].Field("direction").Heading
 		want := statics.Polar(size, h.Angle())
-		assert.InDelta(t, 0, r2.Norm(r2.Sub(want, l.vector())), 1e-9*size)
+		assert.InDelta(t, 0, r2.Norm(r2.Sub(want, r2.Vec{X: l.Truth("Fx"), Y: l.Truth("Fy")})), 1e-9*size)
 		assert.InEpsilon(t, size, mat.Norm(mat.NewVecDense(2, []float64{l.Truth("Fx"), l.Truth("Fy")}), 2), 1e-9)
-		back, err := All.Read(byParts("", "P", decimal(l.Truth("Fx"))+unit, decimal(l.Truth("Fy"))+unit))
+		back, err := kinds.All.Read(kinds.FromComponentsSource("", "P", decimal(l.Truth("Fx"))+unit, decimal(l.Truth("Fy"))+unit))
 		require.NoError(t, err)
 		m, err := Open(back)
 		require.NoError(t, err)
@@ -65,11 +67,11 @@ func TestComponentsThereAndBack(t *testing.T) {
 func TestConcurrentForcesAddUp(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		n := rapid.IntRange(2, 6).Draw(t, "n")
-		var forces []Source
+		var forces []lesson.Source
 		for i := range n {
-			forces = append(forces, force("F"+itoa(i+1), decimal(rapid.Float64Range(10, 2000).Draw(t, "size"))+" lb", headings.Draw(t, "heading")))
+			forces = append(forces, kinds.ForceSource("F"+strconv.Itoa(i+1), decimal(rapid.Float64Range(10, 2000).Draw(t, "size"))+" lb", headings.Draw(t, "heading")))
 		}
-		p, err := All.Read(concurrent("", forces...))
+		p, err := kinds.All.Read(kinds.ConcurrentForcesSource("", forces...))
 		require.NoError(t, err)
 		l, err := Open(p)
 		if err != nil {
@@ -91,7 +93,7 @@ func TestConcurrentForcesAddUp(t *testing.T) {
 		assert.InDelta(t, mat.Norm(&sum, 2), l.Truth("R"), 1e-9*scale)
 		r := statics.Polar(l.Truth("R"), statics.Angle(l.Truth("theta"))*statics.Degree)
 		for i := range n {
-			r = r2.Sub(r, r2.Vec{X: l.Truth("F" + itoa(i+1) + "x"), Y: l.Truth("F" + itoa(i+1) + "y")})
+			r = r2.Sub(r, r2.Vec{X: l.Truth("F" + strconv.Itoa(i+1) + "x"), Y: l.Truth("F" + strconv.Itoa(i+1) + "y")})
 		}
 		assert.LessOrEqual(t, r2.Norm(r), 1e-9*scale, "ΣF − R")
 
@@ -105,23 +107,23 @@ func TestConcurrentForcesAddUp(t *testing.T) {
 }
 
 func TestForcesThatBalanceAreRefused(t *testing.T) {
-	for name, src := range map[string]Source{
-		"zero": concurrent("", force("A", "100 N", "0 deg"), force("B", "100 N", "120 deg"), force("C", "100 N", "240 deg")),
-		"1000": concurrent("", force("A", "1 N", "0 deg"), force("B", "1.1 kN", "120 deg")),
+	for name, src := range map[string]lesson.Source{
+		"zero": kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "100 N", "0 deg"), kinds.ForceSource("B", "100 N", "120 deg"), kinds.ForceSource("C", "100 N", "240 deg")),
+		"1000": kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "1 N", "0 deg"), kinds.ForceSource("B", "1.1 kN", "120 deg")),
 	} {
 		t.Run(name, func(t *testing.T) {
-			p, err := All.Read(src)
+			p, err := kinds.All.Read(src)
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, name)
 		})
 	}
-	for name, src := range map[string]Source{
-		"either":    branch("", leaf("kind", "components"), branch("force", leaf("name", "P"), leaf("magnitude", "1 N"), leaf("x", "1 N"))),
-		"Both comp": byParts("", "P", "0 N", "0 kN"),
+	for name, src := range map[string]lesson.Source{
+		"either":    lesson.Branch("", lesson.Leaf("kind", "components"), lesson.Branch("force", lesson.Leaf("name", "P"), lesson.Leaf("magnitude", "1 N"), lesson.Leaf("x", "1 N"))),
+		"Both comp": kinds.FromComponentsSource("", "P", "0 N", "0 kN"),
 	} {
 		t.Run(name, func(t *testing.T) {
-			p, err := All.Read(src)
+			p, err := kinds.All.Read(src)
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, name[:4])
@@ -132,12 +134,12 @@ func TestForcesThatBalanceAreRefused(t *testing.T) {
 // Slips of these kinds, each by its name: what a learner would write, and what
 // is said. Values worked by hand from the givens.
 func TestSlipsOfComponentsAreNamed(t *testing.T) {
-	slope := bankLesson(t, &components, 1)       // 6.5 kN, 3:4 down left: −5.2, −3.9
-	bearing := bankLesson(t, &components, 2)     // 420 N, S 35° E: 240.9, −344.0
-	back := bankLesson(t, &components, 4)        // −310 N, 545 N: 627.0 N at 119.6°
-	three := bankLesson(t, &concurrentForces, 0) // 420 at 20°, 350 at 115°, 510 at −70°
-	known := bankLesson(t, &missingForce, 0)
-	least := bankLesson(t, &missingForce, 2) // C = 850 lb at 65°, along 20°
+	slope := bankLesson(t, &kinds.Components, 1)       // 6.5 kN, 3:4 down left: −5.2, −3.9
+	bearing := bankLesson(t, &kinds.Components, 2)     // 420 N, S 35° E: 240.9, −344.0
+	back := bankLesson(t, &kinds.Components, 4)        // −310 N, 545 N: 627.0 N at 119.6°
+	three := bankLesson(t, &kinds.ConcurrentForces, 0) // 420 at 20°, 350 at 115°, 510 at −70°
+	known := bankLesson(t, &kinds.MissingForce, 0)
+	least := bankLesson(t, &kinds.MissingForce, 2) // C = 850 lb at 65°, along 20°
 	rows := []struct {
 		l                   *Lesson
 		quantity, entry, id string
@@ -145,7 +147,7 @@ func TestSlipsOfComponentsAreNamed(t *testing.T) {
 		{slope, "Fx", "-3.9 kN", "slope-inverted"}, // 6.5·3/5
 		{slope, "Fx", "-8.667 kN", "leg-over-leg"}, // 6.5·4/3
 		{slope, "Fx", "5.2 kN", "sign-lost"},       //
-		{bankLesson(t, &components, 0), "Fx", "340 N", "magnitudes-for-components"},
+		{bankLesson(t, &kinds.Components, 0), "Fx", "340 N", "magnitudes-for-components"},
 		{bearing, "Fx", "344.0 N", "sine-cosine-swapped"}, // 420 cos 35°
 		{bearing, "Fy", "344.0 N", "sign-lost"},
 		{back, "F", "855 N", "components-added"},
@@ -159,7 +161,7 @@ func TestSlipsOfComponentsAreNamed(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.id, func(t *testing.T) {
-			got := NewWork(r.l, DefaultSettings()).Enter(r.quantity, r.entry)
+			got := NewWork(r.l, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 			require.Equal(t, SlipFound, got.Verdict, "%s: %v, unexplained %v", r.entry, got.Slips, got.Unexplained)
 			assert.Contains(t, got.Slips[0].IDs, r.id)
 		})

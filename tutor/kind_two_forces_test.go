@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"closingside/statics/expr"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
@@ -32,7 +34,7 @@ func TestEveryRouteAgreesWithTheVectors(t *testing.T) {
 			d1, d2 = math.Round(d1), math.Round(d2)
 		}
 		w := func(v float64, u string) string { return strconv.FormatFloat(v, 'f', -1, 64) + " " + u }
-		p, err := All.Read(harbour("", force("P", w(m1, "N"), w(d1, "deg")), force("Q", w(m2, "N"), w(d2, "deg"))))
+		p, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("P", w(m1, "N"), w(d1, "deg")), kinds.ForceSource("Q", w(m2, "N"), w(d2, "deg"))))
 		require.NoError(t, err)
 		l, err := Open(p)
 		if err != nil {
@@ -43,7 +45,7 @@ func TestEveryRouteAgreesWithTheVectors(t *testing.T) {
 			q := &l.Quantities[i]
 			for _, r := range q.Routes {
 				got := expr.Eval(r.Tree, l.Truth)
-				if off, tol := q.apart(got, q.True), routeTolerance(l, q, r); !(off <= tol) {
+				if off, tol := q.Apart(got, q.True), routeTolerance(l, q, r); !(off <= tol) {
 					t.Fatalf("seed %d: %s by %s = %v, want %v ± %g; P = %v N at %v°, Q = %v N at %v°", seed, q.Name, r.ID, got, q.True, tol, m1, d1, m2, d2)
 				}
 			}
@@ -52,9 +54,9 @@ func TestEveryRouteAgreesWithTheVectors(t *testing.T) {
 	assert.Greater(t, checked, problems*99/100)
 }
 
-func routeTolerance(l *Lesson, q *Quantity, r Route) float64 {
+func routeTolerance(l *Lesson, q *lesson.Quantity, r lesson.Route) float64 {
 	unit := 1e-9 * 180 / math.Pi
-	if q.Dim != degree.Dim {
+	if q.Dim != lesson.Degree.Dim {
 		unit = 1e-9 * max(l.Truth("F1"), l.Truth("F2"))
 	}
 	condition := 1.0
@@ -63,7 +65,7 @@ func routeTolerance(l *Lesson, q *Quantity, r Route) float64 {
 		if math.IsNaN(c) {
 			return math.Inf(1)
 		}
-		if q.Dim == degree.Dim {
+		if q.Dim == lesson.Degree.Dim {
 			c *= math.Pi / 180
 		} else {
 			c /= max(l.Truth("F1"), l.Truth("F2"))
@@ -82,7 +84,7 @@ func TestDegenerateProblemsAreRefusedWithAReason(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			p, err := All.Read(harbour("", force("P", r.m1, r.d1), force("Q", r.m2, r.d2)))
+			p, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("P", r.m1, r.d1), kinds.ForceSource("Q", r.m2, r.d2)))
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, r.says)
@@ -90,15 +92,15 @@ func TestDegenerateProblemsAreRefusedWithAReason(t *testing.T) {
 	}
 	for _, m := range []string{"0 N", "-5 N", "1e999 N"} {
 		t.Run(m, func(t *testing.T) {
-			_, err := All.Read(harbour("", force("P", m, "0 deg"), force("Q", "1 N", "90 deg")))
-			var at *SourceError
+			_, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("P", m, "0 deg"), kinds.ForceSource("Q", "1 N", "90 deg")))
+			var at *lesson.SourceError
 			assert.ErrorAs(t, err, &at)
 		})
 	}
 }
 
 func TestBankAndDrawsOpen(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for _, p := range k.BankProblems() {
 			_, err := Open(p)
 			assert.NoError(t, err, p.Story)
@@ -111,7 +113,7 @@ func TestBankAndDrawsOpen(t *testing.T) {
 }
 
 func TestTheSameSeedDrawsTheSameProblem(t *testing.T) {
-	p := Generate(&twoForces, 7)
+	p := Generate(&kinds.TwoForces, 7)
 	f := p.Group("forces")
 	got := []string{f[0].Field("magnitude").Written, f[0].Field("direction").Written, f[1].Field("magnitude").Written, f[1].Field("direction").Written}
 	assert.Equal(t, []string{"340 N", "-164 deg", "400 N", "-68 deg"}, got)

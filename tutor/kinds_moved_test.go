@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"closingside/statics"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -16,15 +18,15 @@ import (
 // force, mass and stiffness made a factor larger. What is given by its
 // components is turned with them; a weight, which pulls straight down, becomes
 // the same force along the direction that has become of it.
-func moved(p *Problem, turn, factor float64) *Problem {
+func moved(p *lesson.Problem, turn, factor float64) *lesson.Problem {
 	q := *p
 	q.Items = slices.Clone(p.Items)
 	for i := range q.Items {
 		it := &q.Items[i]
 		it.Fields = slices.Clone(it.Fields)
 		if turn != 0 && it.Field("is").Written == "weight" {
-			it.become("is", Field{Written: "force"})
-			it.become("direction", Field{Written: "down", Value: -90})
+			become(it, "is", lesson.Field{Written: "force"})
+			become(it, "direction", lesson.Field{Written: "down", Value: -90})
 		}
 		x, y := it.Field("x"), it.Field("y")
 		for j := range it.Fields {
@@ -48,7 +50,7 @@ func moved(p *Problem, turn, factor float64) *Problem {
 }
 
 // become gives a field, which the item may have, another content.
-func (it *Item) become(key string, f Field) {
+func become(it *lesson.Item, key string, f lesson.Field) {
 	f.Key = key
 	for i := range it.Fields {
 		if it.Fields[i].Key == key {
@@ -61,14 +63,14 @@ func (it *Item) become(key string, f Field) {
 
 // turnable tells whether every load of a problem may be turned: a mass hangs
 // straight down.
-func turnable(p *Problem) bool {
-	return !slices.ContainsFunc(p.Items, func(it Item) bool { return it.Field("is").Written == "weight" && !it.Field("force").Given() })
+func turnable(p *lesson.Problem) bool {
+	return !slices.ContainsFunc(p.Items, func(it lesson.Item) bool { return it.Field("is").Written == "weight" && !it.Field("force").Given() })
 }
 
 // asMoved tells whether a quantity of one lesson is what became of the one of
 // that name in another: a magnitude is a factor larger, a direction turned, an
 // angle between directions the same, components turned as a vector is.
-func asMoved(from, to *Lesson, q *Quantity, turn, factor float64) bool {
+func asMoved(from, to *Lesson, q *lesson.Quantity, turn, factor float64) bool {
 	b, scale := to.Quantity(q.Name), largestForce(to)
 	switch v := q.True; {
 	case q.Equation:
@@ -94,14 +96,14 @@ func asMoved(from, to *Lesson, q *Quantity, turn, factor float64) bool {
 }
 
 // fromAxis tells whether q is the acute angle a force makes with an axis.
-func (q *Quantity) fromAxis(k *Kind) bool {
-	return k == &components && q.Dim == statics.DimAngle && !q.Turns
+func fromAxis(q *lesson.Quantity, k *lesson.Kind) bool {
+	return k == &kinds.Components && q.Dim == statics.DimAngle && !q.Turns
 }
 
 // Turning the axes and scaling the loads moves what is found as it must, in
 // every kind, in either of two solutions; every route still agrees.
 func TestTurningAndScalingEveryKind(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			compared := 0
 			rapid.Check(t, func(rt *rapid.T) {
@@ -122,7 +124,7 @@ func TestTurningAndScalingEveryKind(t *testing.T) {
 				for i, s := range from.Solutions() {
 					for j := range s.Quantities {
 						q := &s.Quantities[j]
-						if to.Solutions()[i].Quantity(q.Name) == nil || q.fromAxis(k) && turn != 0 || q.Given && q.Dim == statics.DimAngle {
+						if to.Solutions()[i].Quantity(q.Name) == nil || fromAxis(q, k) && turn != 0 || q.Given && q.Dim == statics.DimAngle {
 							continue
 						}
 						compared++

@@ -8,6 +8,8 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/figure"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 
 	"github.com/stretchr/testify/assert"
@@ -60,7 +62,7 @@ func checkRoutes(t checker, l *Lesson) {
 				}
 			}
 			got := expr.Eval(r.Tree, l.Truth)
-			if off := q.apart(got, q.True); !(off <= 1e-9*unit*condition) {
+			if off := q.Apart(got, q.True); !(off <= 1e-9*unit*condition) {
 				t.Fatalf("%s by %s = %v, want %v (%s)", q.Name, r.ID, got, q.True, l.Problem.Code())
 			}
 		}
@@ -74,7 +76,7 @@ func checkRoutes(t checker, l *Lesson) {
 }
 
 // every problem of a kind that is drawn or in its bank.
-func eachDrawn(t testing.TB, k *Kind, visit func(*Lesson)) {
+func eachDrawn(t testing.TB, k *lesson.Kind, visit func(*Lesson)) {
 	for _, p := range k.BankProblems() {
 		l, err := Open(p)
 		require.NoError(t, err, p.Story)
@@ -88,7 +90,7 @@ func eachDrawn(t testing.TB, k *Kind, visit func(*Lesson)) {
 }
 
 func TestEveryRouteOfEveryKindAgreesWithTheVectors(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			eachDrawn(t, k, func(l *Lesson) {
 				for _, s := range l.Solutions() {
@@ -102,7 +104,7 @@ func TestEveryRouteOfEveryKindAgreesWithTheVectors(t *testing.T) {
 // What a learner reads of a kind is all there: each quantity's two sentences,
 // each principle, the home screen's words.
 func TestEveryKindHasItsTexts(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			assert.Empty(t, text.Missing(k.Name+".title", k.Name+".about", k.Name+".practises"))
 			eachDrawn(t, k, func(l *Lesson) {
@@ -121,7 +123,7 @@ func TestEveryKindHasItsTexts(t *testing.T) {
 						assert.NotEmpty(t, l.Say("principle."+r.Principle))
 					}
 				}
-				for _, sol := range l.Solve(DefaultSettings()) {
+				for _, sol := range l.Solve(lesson.DefaultSettings()) {
 					assert.NotEmpty(t, sol.Steps)
 				}
 			})
@@ -132,14 +134,14 @@ func TestEveryKindHasItsTexts(t *testing.T) {
 // A learner who enters every value right, in the order of the worked solution,
 // is told so each time, and is then done.
 func TestARightWorkingIsAccepted(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			eachDrawn(t, k, func(l *Lesson) {
 				for _, s := range l.Solutions() {
-					w := NewWork(l, DefaultSettings())
+					w := NewWork(l, lesson.DefaultSettings())
 					for n := w.Next(); n != ""; n = w.Next() {
 						q := s.Quantity(n)
-						r := w.Enter(n, s.right(q, w.Settings.asked(q)))
+						r := w.Enter(n, s.right(q, w.Settings.DigitsOf(q)))
 						require.Equal(t, Correct, r.Verdict, "%s of %s", n, l.Problem.Code())
 					}
 					assert.True(t, w.Done())
@@ -152,7 +154,7 @@ func TestARightWorkingIsAccepted(t *testing.T) {
 
 // A code leads back to the same problem.
 func TestCodesOfEveryKind(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			eachDrawn(t, k, func(l *Lesson) {
 				back, err := openCode(l.Problem.Code())
@@ -169,11 +171,11 @@ func TestCodesOfEveryKind(t *testing.T) {
 // Figures: no label touches another, a stroke or the frame, at the start of
 // the work and at its end.
 func TestFiguresOfEveryKindAreLegible(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			figures, overlaps := 0, 0
 			eachDrawn(t, k, func(l *Lesson) {
-				w := NewWork(l, DefaultSettings())
+				w := NewWork(l, lesson.DefaultSettings())
 				look := func() {
 					for _, s := range w.Scenes() {
 						d := figure.Layout(s, figure.Size{Width: 358, Height: 300})
@@ -188,7 +190,7 @@ func TestFiguresOfEveryKindAreLegible(t *testing.T) {
 				look()
 				for i := range l.Quantities {
 					if q := &l.Quantities[i]; !q.Given {
-						w.Enter(q.Name, l.right(q, w.Settings.asked(q)))
+						w.Enter(q.Name, l.right(q, w.Settings.DigitsOf(q)))
 					}
 				}
 				look()

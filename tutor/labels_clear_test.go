@@ -7,6 +7,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"closingside/tutor/figure"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // However far the work has come, and with as many digits as a figure shows, no
@@ -14,17 +16,17 @@ import (
 // figure and in a sheet's.
 func TestLabelsStayClearAsWorkGoesOn(t *testing.T) {
 	rooms := []figure.Size{{Width: 330, Height: 250}, {Width: 330, Height: 175, Text: 14}, {Width: 300, Height: 200}}
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			require.NoError(t, err)
-			w := NewWork(l, DefaultSettings())
+			w := NewWork(l, lesson.DefaultSettings())
 			for i := range l.Quantities {
 				q := &l.Quantities[i]
 				if q.Given || q.Equation {
 					continue
 				}
-				w.Enter(q.Name, w.Settings.Work.written(q.Dim, q.True))
+				w.Enter(q.Name, w.Settings.Work.Written(q.Dim, q.True))
 				for _, scene := range w.Scenes() {
 					for _, room := range rooms {
 						d := figure.Layout(scene, room)

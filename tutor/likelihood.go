@@ -6,6 +6,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // likelihood is the probability of the entry's cell (the values that would be
@@ -16,9 +17,9 @@ func (t *table) likelihood(c *cell, r entry.Reading) float64 {
 
 // likely is a likelihood over the readings of an entry's final zeros, and over
 // who writes fewer digits than are asked.
-func (w *Work) likely(q *Quantity, r entry.Reading, in func(half float64) float64) float64 {
+func (w *Work) likely(q *lesson.Quantity, r entry.Reading, in func(half float64) float64) float64 {
 	p, sum := 0.0, 0.0
-	fine := w.Settings.Work.halfUnit(q.Dim, r.Value)
+	fine := w.Settings.Work.HalfUnit(q.Dim, r.Value)
 	weight := firstReading(r, fine)
 	for _, half := range r.Halves {
 		one := in(half)
@@ -58,7 +59,7 @@ const shareCoarse = 0.3
 
 // formulaHalf is how closely an expression must match: as the numbers in it are
 // that were rounded on the way.
-func (w *Work) formulaHalf(q *Quantity, r entry.Reading) float64 {
+func (w *Work) formulaHalf(q *lesson.Quantity, r entry.Reading) float64 {
 	half := exactly * max(1, math.Abs(q.True))
 	if r.Tree == nil {
 		return half
@@ -95,13 +96,13 @@ const (
 func (t *table) inCell(c *cell, v, half float64) float64 {
 	q := &t.s.w.Lesson.Quantities[t.q]
 	if o := t.likeliest(c).first; o.rounded != nil && o.exact { // a value rounded in being written
-		p := within(q.gap(v, c.value) <= half*(1+1e-9))
+		p := within(q.Gap(v, c.value) <= half*(1+1e-9))
 		if half < 0.2*o.rounded.half() {
 			p *= shareZerosKept
 		}
 		return p
 	}
-	return q.signed(v, c.value, c.below) * t.inCellOf(q, c, v, half)
+	return likelySign(q, v, c.value, c.below) * t.inCellOf(q, c, v, half)
 }
 
 // likeliest is the guess of a cell of most weight.
@@ -122,17 +123,17 @@ const shareZerosKept = 0.1
 // half is half a unit of the last digit kept.
 func (r *Rounded) half() float64 {
 	if r.angle {
-		return 0.5 * pow10(-r.Digits)
+		return 0.5 * math.Pow10(-r.Digits)
 	}
-	return 0.5 * pow10(leading(r.value)+1-r.Digits)
+	return 0.5 * math.Pow10(lesson.LeadingPower(r.value)+1-r.Digits)
 }
 
-func (t *table) inCellOf(q *Quantity, c *cell, v, half float64) float64 {
+func (t *table) inCellOf(q *lesson.Quantity, c *cell, v, half float64) float64 {
 	h := t.s.habitOf(q, v, half)
 	if t.guesses[c.from].first.rounded != nil {
 		h = habitRounder.given(t.s.leaning)
 	}
-	if exact := t.exact(c); exact || t.s.standing == 0 && q.unrounded(v, half) {
+	if exact := t.exact(c); exact || t.s.standing == 0 && isUnrounded(q, v, half) {
 		return h.chance(q, v, half, c.value, spread{}, exact)
 	}
 	return h.chance(q, v, half, c.value, t.blur(c), false)
@@ -142,9 +143,9 @@ func (t *table) inCellOf(q *Quantity, c *cell, v, half float64) float64 {
 // it came out: nothing was rounded to be written.
 const unroundedRel = 1e-5
 
-func (q *Quantity) unrounded(v, half float64) bool {
+func isUnrounded(q *lesson.Quantity, v, half float64) bool {
 	switch {
-	case q.circular():
+	case q.Circular():
 		return half < unroundedRel
 	case q.Dim == statics.DimAngle:
 		v = max(1, math.Abs(v))
@@ -159,11 +160,11 @@ const (
 	shareBelow    = 0.02
 )
 
-// signed is how likely the sign of v is for an angle of size x that came out
+// likelySign is how likely the sign of v is for an angle of size x that came out
 // below zero or not. −30° may also be 330°, written another way.
-func (q *Quantity) signed(v, x float64, below bool) float64 {
+func likelySign(q *lesson.Quantity, v, x float64, below bool) float64 {
 	switch {
-	case !q.circular() || q.Turns:
+	case !q.Circular() || q.Turns:
 		return 1
 	case v < 0 && math.Abs(v+360-x) < math.Abs(-v-x):
 		return 1
@@ -178,12 +179,12 @@ func (q *Quantity) signed(v, x float64, below bool) float64 {
 }
 
 // chance is the probability that x, with its spread, is typed as v ± half.
-func (h habit) chance(q *Quantity, v, half, x float64, s spread, exact bool) float64 {
-	d := q.gap(v, x)
+func (h habit) chance(q *lesson.Quantity, v, half, x float64, s spread, exact bool) float64 {
+	d := q.Gap(v, x)
 	switch {
 	case exact:
 		return within(d <= half*(1+1e-9))
-	case q.unrounded(v, half):
+	case isUnrounded(q, v, half):
 		return s.worked(q, v, half, x, typed(q, v, x, half))
 	}
 	inside := typed(q, v, x, half)
@@ -194,23 +195,23 @@ func (h habit) chance(q *Quantity, v, half, x float64, s spread, exact bool) flo
 // worked is how likely x is to be typed as v ± half by who keeps all digits: worked
 // from the entries before as they were typed, which full is the likelihood of, or as
 // the calculator holds them.
-func (s spread) worked(q *Quantity, v, half, x, full float64) float64 {
+func (s spread) worked(q *lesson.Quantity, v, half, x, full float64) float64 {
 	if s.shift == 0 && s.held == 0 {
 		return full
 	}
 	held := x + s.shift
-	return (1-shareHeld)*full + shareHeld*blurred(q.gap(v, held), half, s.held, typed(q, v, held, half))
+	return (1-shareHeld)*full + shareHeld*blurred(q.Gap(v, held), half, s.held, typed(q, v, held, half))
 }
 
 // typed is how likely x is to be typed as v ± half: rounded, or cut off.
-func typed(q *Quantity, v, x, half float64) float64 {
+func typed(q *lesson.Quantity, v, x, half float64) float64 {
 	off := x - v
-	if q.circular() {
-		off = withinTurn(off)
+	if q.Circular() {
+		off = lesson.WithinTurn(off)
 	}
-	if q.circular() && !q.Turns { // as they are compared: the sign may be left out
-		if folded := withinTurn(q.fold(x) - q.fold(v)); math.Abs(folded) < math.Abs(off) {
-			off, v = folded, q.fold(v)
+	if q.Circular() && !q.Turns { // as they are compared: the sign may be left out
+		if folded := lesson.WithinTurn(q.Fold(x) - q.Fold(v)); math.Abs(folded) < math.Abs(off) {
+			off, v = folded, q.Fold(v)
 		}
 	}
 	if v < 0 {
@@ -236,9 +237,9 @@ func blurred(d, half, sigma, inside float64) float64 {
 
 // cellHalf is the mean half-width of the entry's cell over the readings of its
 // final zeros.
-func (w *Work) cellHalf(q *Quantity, r entry.Reading) float64 {
+func (w *Work) cellHalf(q *lesson.Quantity, r entry.Reading) float64 {
 	mean, sum := 0.0, 0.0
-	fine := w.Settings.Work.halfUnit(q.Dim, r.Value)
+	fine := w.Settings.Work.HalfUnit(q.Dim, r.Value)
 	weight := firstReading(r, fine)
 	for _, half := range r.Halves {
 		h := half
@@ -256,7 +257,7 @@ func (w *Work) cellHalf(q *Quantity, r entry.Reading) float64 {
 // What we don't know is partly spread over the plausible range, thinning out
 // beyond it, and partly lies where the mistakes we do know lie (judgement: half
 // and half): where those stand close, one of them is the less likely to be it.
-func (w *Work) density(q *Quantity, r entry.Reading, known *table) float64 {
+func (w *Work) density(q *lesson.Quantity, r entry.Reading, known *table) float64 {
 	reach, mass := reachOf(q, r), 0.0
 	known.near(r.Value, reach, func(c *cell) { mass += c.weight })
 	cell := 2 * w.cellHalf(q, r)
@@ -264,7 +265,7 @@ func (w *Work) density(q *Quantity, r entry.Reading, known *table) float64 {
 }
 
 // span is the width of the range over which an unexplained value may lie.
-func (w *Work) span(q *Quantity, r entry.Reading) float64 {
+func (w *Work) span(q *lesson.Quantity, r entry.Reading) float64 {
 	span := 360.0
 	if q.Dim == statics.DimAngle && !q.Turns {
 		span = 180

@@ -3,9 +3,12 @@ package tutor
 import (
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"closingside/statics"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // misreading is a given misread from the start: the problem is then another
@@ -24,7 +27,7 @@ const perMisreading = 0.6
 func (l *Lesson) misreadings() []misreading {
 	prep := l.ready()
 	prep.altered.Do(func() {
-		s := NewWork(l, DefaultSettings()).now(&Quantity{})
+		s := NewWork(l, lesson.DefaultSettings()).now(&lesson.Quantity{})
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if !q.Given {
@@ -47,8 +50,8 @@ func (l *Lesson) misreadings() []misreading {
 				prep.misread = append(prep.misread, m)
 			}
 			if truth := l.leftOut(at); truth != nil {
-				row := slipByID("term-missing")
-				prep.misread = append(prep.misread, misreading{outcome: outcome{ids: row.alone, at: q.Name, weight: row.Prior}, truth: truth})
+				row := slips.ByID("term-missing")
+				prep.misread = append(prep.misread, misreading{outcome: outcome{ids: row.Alone, at: q.Name, weight: row.Prior}, truth: truth})
 			}
 		}
 	})
@@ -59,7 +62,7 @@ func (l *Lesson) misreadings() []misreading {
 type spot struct{ item, field int }
 
 // field finds where the statement gives q: the field whose change changes q.
-func (l *Lesson) field(q *Quantity) (spot, bool) {
+func (l *Lesson) field(q *lesson.Quantity) (spot, bool) {
 	for i := range l.Problem.Items {
 		for k, f := range l.Problem.Items[i].Fields {
 			if !f.Given() {
@@ -82,14 +85,14 @@ func (l *Lesson) altered(at spot, v float64) []float64 {
 	item := &p.Items[at.item]
 	item.Fields = slices.Clone(item.Fields)
 	f := &item.Fields[at.field]
-	switch spec := p.spec(item.Group, f.Key); {
-	case spec.Is == DirectionField:
+	switch spec := p.Spec(item.Group, f.Key); {
+	case spec.Is == lesson.DirectionField:
 		h, ok := statics.From(statics.PlusX, statics.Angle(v)*statics.Degree, statics.CounterClockwise)
 		if !ok {
 			return nil
 		}
 		f.Heading = h
-	case v <= 0 || spec.Is == NameField || spec.Is == ChoiceField:
+	case v <= 0 || spec.Is == lesson.NameField || spec.Is == lesson.ChoiceField:
 		return nil
 	}
 	f.Value = v
@@ -110,7 +113,7 @@ func (l *Lesson) altered(at spot, v float64) []float64 {
 // three or more, whose magnitude is given at a spot; nil where there is no such.
 func (l *Lesson) leftOut(at spot) []float64 {
 	item := l.Problem.Items[at.item]
-	if l.Problem.spec(item.Group, item.Fields[at.field].Key).Is != ForceField || len(l.Problem.Group(item.Group)) < 3 {
+	if l.Problem.Spec(item.Group, item.Fields[at.field].Key).Is != lesson.ForceField || len(l.Problem.Group(item.Group)) < 3 {
 		return nil
 	}
 	p := *l.Problem
@@ -146,7 +149,7 @@ func without(name string, gone int) string {
 	case n == gone:
 		return ""
 	case n > gone:
-		return name[:at] + itoa(n-1) + name[at+1:]
+		return name[:at] + strconv.Itoa(n-1) + name[at+1:]
 	}
 	return name
 }

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,7 +11,7 @@ import (
 // Every given misread, a force forgotten among them, sits at a quantity that can
 // be asked about: one without ended the program.
 func TestMisreadingsSitSomewhere(t *testing.T) {
-	l := solvedBy(t, concurrent("", force("A", "240 lb", "144 deg"), force("B", "770 lb", "40 deg above -x"), force("C", "160 lb", "44 deg")))
+	l := solvedBy(t, kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "240 lb", "144 deg"), kinds.ForceSource("B", "770 lb", "40 deg above -x"), kinds.ForceSource("C", "160 lb", "44 deg")))
 	all := l.misreadings()
 	require.NotEmpty(t, all)
 	for _, m := range all {

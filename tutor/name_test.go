@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -12,9 +14,9 @@ func TestOtherNamesOfTheResultant(t *testing.T) {
 	for _, e := range [][2]string{
 		{"R", "F_R = 682.6 N"}, {"R", "FR = 682.6 N"}, {"R", "Fr = 682.6 N"}, {"Rx", "ΣFx = 21.77 N"}, {"Ry", "∑F_y = 682.3 N"}, {"Ry", "F_{Ry} = 682.3 N"},
 	} {
-		assert.Equal(t, Correct, NewWork(barge(t), DefaultSettings()).Enter(e[0], e[1]).Verdict, e)
+		assert.Equal(t, Correct, NewWork(barge(t), lesson.DefaultSettings()).Enter(e[0], e[1]).Verdict, e)
 	}
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	w.Enter("Rx", "21.77 N")
 	assert.Equal(t, Correct, w.Enter("R", "sqrt(ΣFx² + 682.29²)").Verdict)
 }
@@ -22,7 +24,7 @@ func TestOtherNamesOfTheResultant(t *testing.T) {
 // A script's name for a direction may be written with its letter.
 func TestDirectionsByTheirNumber(t *testing.T) {
 	for _, e := range []string{"P cos θ1", "Pcosθ₁", "P cos theta_1", "P cos θ_P"} {
-		r := NewWork(barge(t), DefaultSettings()).Enter("F1x", e)
+		r := NewWork(barge(t), lesson.DefaultSettings()).Enter("F1x", e)
 		assert.Equal(t, Correct, r.Verdict, "%s: %s", e, r.Feedback)
 	}
 }
@@ -31,11 +33,11 @@ func TestDirectionsByTheirNumber(t *testing.T) {
 // look like, and case alone tells no two things apart.
 func TestNamesThatReadAlikeAreRefused(t *testing.T) {
 	named := func(names ...string) error {
-		var forces []Source
+		var forces []lesson.Source
 		for i, name := range names {
-			forces = append(forces, force(name, "340 N", []string{"25 deg", "118 deg"}[i]))
+			forces = append(forces, kinds.ForceSource(name, "340 N", []string{"25 deg", "118 deg"}[i]))
 		}
-		p, err := All.Read(harbour("", forces...))
+		p, err := kinds.All.Read(kinds.TwoForcesSource("", forces...))
 		if err == nil {
 			_, err = Open(p)
 		}
@@ -65,23 +67,23 @@ func TestNamesThatReadAlikeAreRefused(t *testing.T) {
 
 // A thing keeps its own name, whatever a script calls another by.
 func TestAThingIsReadByItsOwnName(t *testing.T) {
-	p, err := All.Read(harbour("", force("F2", "340 N", "25 deg"), force("F1", "610 N", "118 deg")))
+	p, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("F2", "340 N", "25 deg"), kinds.ForceSource("F1", "610 N", "118 deg")))
 	require.NoError(t, err)
 	l, err := Open(p)
 	require.NoError(t, err)
 	for range 20 {
-		r := NewWork(l, DefaultSettings()).Enter("F1x", "F2 cos 25")
+		r := NewWork(l, lesson.DefaultSettings()).Enter("F1x", "F2 cos 25")
 		assert.Equal(t, Correct, r.Verdict, r.Feedback)
-		r = NewWork(l, DefaultSettings()).Enter("F1x", "F_2 cos 25")
+		r = NewWork(l, lesson.DefaultSettings()).Enter("F1x", "F_2 cos 25")
 		assert.Equal(t, Correct, r.Verdict, r.Feedback)
-		r = NewWork(l, DefaultSettings()).Enter("F2x", "F1 cos theta1")
+		r = NewWork(l, lesson.DefaultSettings()).Enter("F2x", "F1 cos theta1")
 		assert.Equal(t, Correct, r.Verdict, r.Feedback)
 	}
 }
 
 // A learner reads a symbol in the same letters everywhere: T₁ in the statement as in the task.
 func TestANameIsReadAlikeEverywhere(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			require.NoError(t, err)
@@ -90,7 +92,7 @@ func TestANameIsReadAlikeEverywhere(t *testing.T) {
 			}
 		}
 	}
-	p, err := All.Read(branch("", leaf("kind", "two-forces"), branch("forces", force("F1", "340 N", "25 deg"), force("F2", "610 N", "25 deg"))))
+	p, err := kinds.All.Read(lesson.Branch("", lesson.Leaf("kind", "two-forces"), lesson.Branch("forces", kinds.ForceSource("F1", "340 N", "25 deg"), kinds.ForceSource("F2", "610 N", "25 deg"))))
 	require.NoError(t, err)
 	_, err = Open(p)
 	assert.ErrorContains(t, err, "F₁ and F₂")
@@ -98,7 +100,7 @@ func TestANameIsReadAlikeEverywhere(t *testing.T) {
 
 // A hyphen typed for a minus is shown as a minus.
 func TestAStatementShowsAMinus(t *testing.T) {
-	l := solvedBy(t, byParts("", "M", "-310 N", "875 N"))
+	l := solvedBy(t, kinds.FromComponentsSource("", "M", "-310 N", "875 N"))
 	assert.Contains(t, l.Problem.Statements()[0], "−310 N")
 	assert.NotContains(t, l.Problem.Statements()[0], "-310")
 }

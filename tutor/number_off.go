@@ -6,6 +6,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // sureOfNumber is the probability that a formula right but for one number that
@@ -15,7 +16,7 @@ const sureOfNumber = 0.9
 // numberOff is the number of an expression that keeps it from being one of the
 // formulas for q, as written, and the quantity that should stand there; nil
 // where there is none, or where more than one number is off.
-func (w *Work) numberOff(q *Quantity, r entry.Reading) (written float64, of *Quantity) {
+func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, of *lesson.Quantity) {
 	if r.Form != entry.Expression {
 		return 0, nil
 	}
@@ -40,7 +41,7 @@ func (w *Work) numberOff(q *Quantity, r entry.Reading) (written float64, of *Qua
 
 // askForNumber is what is said of a formula with one number off; false where
 // that is not what is wrong.
-func (w *Work) askForNumber(q *Quantity, r *Reply) bool {
+func (w *Work) askForNumber(q *lesson.Quantity, r *Reply) bool {
 	written, of := w.numberOff(q, r.Reading)
 	switch {
 	case of == nil:

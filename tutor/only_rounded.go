@@ -6,6 +6,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // Some wrong values accuse nobody: a right value written with too few digits,
@@ -14,7 +15,7 @@ import (
 
 // onlyRounded is what was rounded too soon where an entry is the one or the
 // other; nil where it is not.
-func (w *Work) onlyRounded(q *Quantity, r entry.Reading) (short, beyond *Rounded) {
+func (w *Work) onlyRounded(q *lesson.Quantity, r entry.Reading) (short, beyond *Rounded) {
 	switch {
 	case r.Form == entry.Expression:
 		beyond = w.roundedNumber(q, r)
@@ -31,8 +32,8 @@ func (w *Work) onlyRounded(q *Quantity, r entry.Reading) (short, beyond *Rounded
 
 // coarseEntry is the accepted entry whose rounding did most to a value that
 // follows rightly from accepted entries; nil where none does.
-func (w *Work) coarseEntry(q *Quantity, r entry.Reading) *Rounded {
-	half := w.Settings.asked(q).halfUnit(q.Dim, r.Value)
+func (w *Work) coarseEntry(q *lesson.Quantity, r entry.Reading) *Rounded {
+	half := w.Settings.DigitsOf(q).HalfUnit(q.Dim, r.Value)
 	if w.unrounded(r) {
 		half = exactly * math.Abs(r.Value)
 	}
@@ -45,7 +46,7 @@ func (w *Work) coarseEntry(q *Quantity, r entry.Reading) *Rounded {
 		return nil
 	}
 	a, d := w.Standing(most.Name).Reading, w.Settings.Work
-	o := &Rounded{What: w.Lesson.plain(most.Name), Digits: d.Magnitude, Keep: d.Magnitude, angle: most.Dim == statics.DimAngle}
+	o := &Rounded{What: w.Lesson.Plain(most.Name), Digits: d.Magnitude, Keep: d.Magnitude, angle: most.Dim == statics.DimAngle}
 	switch {
 	case o.angle:
 		o.Digits, o.Keep = a.Decimals, d.Angle
@@ -59,8 +60,8 @@ func (w *Work) coarseEntry(q *Quantity, r entry.Reading) *Rounded {
 // roundedNumber is the number of an expression, with the digits it was typed
 // to, that rounding moved the value by most, where rounding its numbers is all
 // that keeps it from the true one; nil where it is not.
-func (w *Work) roundedNumber(q *Quantity, r entry.Reading) *Rounded {
-	if q.Equation || q.apart(r.Value, q.True) > w.formulaHalf(q, r) {
+func (w *Work) roundedNumber(q *lesson.Quantity, r entry.Reading) *Rounded {
+	if q.Equation || q.Apart(r.Value, q.True) > w.formulaHalf(q, r) {
 		return nil
 	}
 	slopes := map[int]float64{}
@@ -75,7 +76,7 @@ func (w *Work) roundedNumber(q *Quantity, r entry.Reading) *Rounded {
 			continue
 		}
 		worst = slopes[l.Site] * l.Half
-		most = &Rounded{What: w.Lesson.plain(of.Name), Digits: l.Digits, Keep: w.Settings.Work.Magnitude}
+		most = &Rounded{What: w.Lesson.Plain(of.Name), Digits: l.Digits, Keep: w.Settings.Work.Magnitude}
 		if of.Dim == statics.DimAngle {
 			most.Digits, most.Keep, most.angle = l.Decimals, w.Settings.Work.Angle, true
 		}
@@ -88,7 +89,7 @@ func (w *Work) roundedNumber(q *Quantity, r entry.Reading) *Rounded {
 
 // roundedTo is the quantity found on the way that a number is the rounded value
 // of; nil where there is none.
-func (w *Work) roundedTo(q *Quantity, l entry.Literal) *Quantity {
+func (w *Work) roundedTo(q *lesson.Quantity, l entry.Literal) *lesson.Quantity {
 	for i := range w.Lesson.Quantities {
 		c := &w.Lesson.Quantities[i]
 		if c != q && !c.Given && !c.Equation && math.Abs(math.Abs(c.True)-l.Value) <= l.Half*(1+1e-9) {
@@ -100,7 +101,7 @@ func (w *Work) roundedTo(q *Quantity, l entry.Literal) *Quantity {
 
 // shortened is q itself where the entry is its true value rounded to the digits
 // typed, fewer than asked, or a value within the band rounded to hardly fewer.
-func (w *Work) shortened(q *Quantity, r entry.Reading) *Rounded {
+func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 	u, ok := statics.UnitBySymbol(r.Unit)
 	if own := w.Lesson.UnitOf(q); !ok || u.Dim != q.Dim || math.IsNaN(q.True) {
 		u = own
@@ -110,22 +111,22 @@ func (w *Work) shortened(q *Quantity, r entry.Reading) *Rounded {
 		scale = 1
 	}
 	truth := q.True
-	if q.circular() {
+	if q.Circular() {
 		truth += 360 * math.Round((r.Value-q.True)/360)
 	}
 	coarsest := r.Halves[len(r.Halves)-1]
-	for _, d := range w.Settings.tooFew(q.Dim, truth*scale) {
-		half := 0.5 * pow10(-d.digits)
+	for _, d := range tooFew(&w.Settings, q.Dim, truth*scale) {
+		half := 0.5 * math.Pow10(-d.digits)
 		if q.Dim != statics.DimAngle {
-			half = 0.5 * pow10(leading(truth*scale)+1-d.digits) / scale
+			half = 0.5 * math.Pow10(lesson.LeadingPower(truth*scale)+1-d.digits) / scale
 		}
 		if half > coarsest*(1+1e-9) {
 			continue
 		}
 		rounded := math.Abs(d.value/scale-truth) <= half*(1+1e-9) // not cut
 		typed := rounded && math.Abs(d.value/scale-r.Value) <= 1e-9*math.Abs(truth)
-		if typed || d.digits == d.keep-1 && q.apart(r.Value, q.True) <= half+w.Band(q).Half {
-			return w.Settings.short(q, w.Lesson.plain(q.Name), d)
+		if typed || d.digits == d.keep-1 && q.Apart(r.Value, q.True) <= half+w.Band(q).Half {
+			return keptShort(&w.Settings, q, w.Lesson.Plain(q.Name), d)
 		}
 	}
 	return nil
@@ -140,19 +141,19 @@ const (
 
 // beyondLimit is the value on the way whose rounding may have carried the
 // entry beyond the band's limit, every value being kept to the digits asked.
-func (w *Work) beyondLimit(q *Quantity, r entry.Reading) *Rounded {
-	return w.keptTo(q, r, w.Settings.Work, w.Settings.asked(q).halfUnit(q.Dim, q.True))
+func (w *Work) beyondLimit(q *lesson.Quantity, r entry.Reading) *Rounded {
+	return w.keptTo(q, r, w.Settings.Work, w.Settings.DigitsOf(q).HalfUnit(q.Dim, q.True))
 }
 
 // oneDigitLess is the value on the way whose rounding did most to an entry that
 // is written with a digit less than asked, where every value on the way may have
 // been kept so: whoever writes so works so.
-func (w *Work) oneDigitLess(q *Quantity, r entry.Reading) *Rounded {
-	d := Digits{w.Settings.Work.Magnitude - 1, w.Settings.Work.Angle - 1}
+func (w *Work) oneDigitLess(q *lesson.Quantity, r entry.Reading) *Rounded {
+	d := lesson.Digits{Magnitude: w.Settings.Work.Magnitude - 1, Angle: w.Settings.Work.Angle - 1}
 	if r.Form != entry.Number || len(r.Halves) == 0 || d.Magnitude < 3 || d.Angle < 1 {
 		return nil
 	}
-	half := d.halfUnit(q.Dim, q.True)
+	half := d.HalfUnit(q.Dim, q.True)
 	if math.Abs(math.Log10(r.Halves[0]/half)) > 1e-6 {
 		return nil
 	}
@@ -162,8 +163,8 @@ func (w *Work) oneDigitLess(q *Quantity, r entry.Reading) *Rounded {
 // keptTo is the value on the way whose rounding may have carried the entry, half
 // a unit of which is written, beyond the band's limit, every value being kept to
 // so many digits.
-func (w *Work) keptTo(q *Quantity, r entry.Reading, d Digits, written float64) *Rounded {
-	limit, off := w.limit(q), q.apart(r.Value, q.True)
+func (w *Work) keptTo(q *lesson.Quantity, r entry.Reading, d lesson.Digits, written float64) *Rounded {
+	limit, off := w.limit(q), q.Apart(r.Value, q.True)
 	most := limit
 	if q.Signed { // it may be the small difference of large ones
 		most = max(most, beyondLargest*w.largest())
@@ -177,7 +178,7 @@ func (w *Work) keptTo(q *Quantity, r entry.Reading, d Digits, written float64) *
 	var best *Rounded
 	least := math.Inf(1)
 	for j := range q.Routes {
-		if !q.Routes[j].fits(w.Settings.Method) {
+		if !q.Routes[j].Fits(w.Settings.Method) {
 			continue
 		}
 		s := sources{w: w, q: q, kept: d}
@@ -197,12 +198,12 @@ func (w *Work) keptTo(q *Quantity, r entry.Reading, d Digits, written float64) *
 // what may do most.
 type sources struct {
 	w     *Work
-	q     *Quantity
-	kept  Digits // of every value on the way
+	q     *lesson.Quantity
+	kept  lesson.Digits // of every value on the way
 	all   width
 	worst float64
 	most  Rounded // but for its name, which is that of
-	of    *Quantity
+	of    *lesson.Quantity
 	tree  expr.Node // and, in the formula for it,
 	at    expr.Node
 }
@@ -225,9 +226,9 @@ func (s *sources) reach(j int) float64 {
 
 // add notes a value that is rounded on the way, at a node of a formula for q,
 // and how much of its error arrives.
-func (s *sources) add(q *Quantity, tree, at expr.Node, dim statics.Dimension, v, slope float64) {
+func (s *sources) add(q *lesson.Quantity, tree, at expr.Node, dim statics.Dimension, v, slope float64) {
 	d := s.kept
-	e := slope * d.halfUnit(dim, v)
+	e := slope * d.HalfUnit(dim, v)
 	if math.IsNaN(e) || math.IsInf(e, 0) {
 		return
 	}
@@ -243,7 +244,7 @@ func (s *sources) add(q *Quantity, tree, at expr.Node, dim statics.Dimension, v,
 }
 
 // formula follows what is worked out in a formula for q, and what it reads.
-func (s *sources) formula(q *Quantity, tree expr.Node, of sensitivity, slope float64, on set) {
+func (s *sources) formula(q *lesson.Quantity, tree expr.Node, of sensitivity, slope float64, on set) {
 	for _, p := range of.inner {
 		if !p.exact(s.kept) {
 			s.add(q, tree, p.node, p.dim, p.value, slope*p.slope)

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"closingside/statics/expr"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 )
@@ -26,7 +28,7 @@ func TestNextLeadsOnFromWhatWasFound(t *testing.T) {
 		{[][2]string{{"Rx", "21.77 N"}}, "F1y"},
 	}
 	for _, r := range rows {
-		w := NewWork(barge(t), DefaultSettings())
+		w := NewWork(barge(t), lesson.DefaultSettings())
 		for _, e := range r.entries {
 			assert.Equal(t, Correct, w.Enter(e[0], e[1]).Verdict, e)
 		}
@@ -37,17 +39,17 @@ func TestNextLeadsOnFromWhatWasFound(t *testing.T) {
 // In every kind the way to the end is whole: what is next can be found from what
 // was found before.
 func TestWhatIsNextLeadsToTheEnd(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			assert.NoError(t, err)
-			w := NewWork(l, DefaultSettings())
+			w := NewWork(l, lesson.DefaultSettings())
 			for n := 0; !w.Done() && n < len(l.Quantities); n++ {
 				q := l.Quantity(w.Next())
 				if !assert.NotNil(t, q, p.Story) {
 					break
 				}
-				entry := Digits{Magnitude: 6, Angle: 4}.written(q.Dim, q.True)
+				entry := lesson.Digits{Magnitude: 6, Angle: 4}.Written(q.Dim, q.True)
 				if q.Equation {
 					entry = expr.Plain(q.Routes[0].Tree, l.Symbol) + " = 0"
 				}

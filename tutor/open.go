@@ -1,30 +1,38 @@
 package tutor
 
 import (
-	"errors"
-	"slices"
-
-	"closingside/tutor/text"
+	"closingside/tutor/lesson"
+	"sync"
 )
+
+// Lesson is a lesson with what judging needs of it.
+type Lesson struct {
+	*lesson.Lesson
+	Other *Lesson // the other solution, where the statement allows two
+
+	index map[string]int // see Places
+	whole set            // see wholes
+	once  sync.Once
+	prep  *prepared // see ready
+}
 
 // Open builds the lesson of p. An error is a sentence for whoever wrote the
 // problem: why it can't be worked, or what would do.
-func Open(p *Problem) (*Lesson, error) {
-	l, err := p.Kind.Build(p)
+func Open(p *lesson.Problem) (*Lesson, error) {
+	built, err := p.Build()
 	if err != nil {
 		return nil, err
 	}
-	l.Kind, l.Problem = p.Kind, p
-	if m := p.Settings.Method; m != AnyMethod && !slices.ContainsFunc(l.Ways, func(w Way) bool { return w.Method == m }) {
-		return nil, errors.New(text.Say("settings.method"))
-	}
-	if err := l.checkNames(); err != nil {
-		return nil, err
-	}
-	l.seal()
-	if o := l.Other; o != nil {
-		o.Kind, o.Problem = p.Kind, p
-		l.tie(o.seal())
+	l := open(built)
+	if built.Other != nil {
+		l.Other = open(built.Other)
+		l.Other.Other = l
 	}
 	return l, nil
+}
+
+func open(built *lesson.Lesson) *Lesson {
+	l := &Lesson{Lesson: built, index: built.Places()}
+	l.whole = l.wholes()
+	return l
 }

@@ -1,6 +1,9 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 	"math"
 	"strconv"
 	"testing"
@@ -16,7 +19,7 @@ import (
 // has 100 sin 60° = 86.60 N, so F = 95 N reaches √(95² − 7500) = 39.05 N along
 // it, and T = 100 sin 30° ± 39.05 N.
 func steered(t testing.TB, force string) *Lesson {
-	return solvedBy(t, atRest("", heldBy("T cable", "direction: 30 deg above -x"), heldBy("F cable", "force: "+force), heldBy("W weight", "force: 100 N")))
+	return solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 30 deg above -x"), kinds.PartSource("F cable", "force: "+force), kinds.PartSource("W weight", "force: 100 N")))
 }
 
 func TestAnOpenDirectionOfTwoSolutions(t *testing.T) {
@@ -30,22 +33,22 @@ func TestAnOpenDirectionOfTwoSolutions(t *testing.T) {
 	}
 	for i, s := range l.Solutions() {
 		for _, other := range []string{"F1", "theta2"} {
-			w := NewWork(l, DefaultSettings())
+			w := NewWork(l, lesson.DefaultSettings())
 			first := map[string]string{"F1": "theta2", "theta2": "F1"}[other]
-			r := w.Enter(first, s.right(s.Quantity(first), Digits{4, 2}))
+			r := w.Enter(first, s.right(s.Quantity(first), lesson.Digits{Magnitude: 4, Angle: 2}))
 			require.Equal(t, Correct, r.Verdict, r.Feedback)
 			assert.Contains(t, r.Notes, "two-solutions")
 			assert.Contains(t, r.Feedback, []string{"larger", "smaller"}[i])
-			r = w.Enter(other, s.right(s.Quantity(other), Digits{4, 2}))
+			r = w.Enter(other, s.right(s.Quantity(other), lesson.Digits{Magnitude: 4, Angle: 2}))
 			require.Equal(t, Correct, r.Verdict, r.Feedback)
 			assert.True(t, w.Done())
 			mixed := l.Solutions()[1-i]
-			r = w.Enter(other, mixed.right(mixed.Quantity(other), Digits{4, 2}))
+			r = w.Enter(other, mixed.right(mixed.Quantity(other), lesson.Digits{Magnitude: 4, Angle: 2}))
 			require.Equal(t, SlipFound, r.Verdict, r.Feedback)
-			assert.Equal(t, []string{branchSlip}, r.Slips[0].IDs)
+			assert.Equal(t, []string{slips.BranchesMixed}, r.Slips[0].IDs)
 		}
 	}
-	assert.Len(t, l.Solve(DefaultSettings()), 4, "both, by two ways each")
+	assert.Len(t, l.Solve(lesson.DefaultSettings()), 4, "both, by two ways each")
 }
 
 func TestAnOpenDirectionOfOneSolution(t *testing.T) {
@@ -55,38 +58,38 @@ func TestAnOpenDirectionOfOneSolution(t *testing.T) {
 	assert.InDelta(t, 50+math.Sqrt(120*120-7500), l.Truth("F1"), 1e-9)
 	checkRoutes(t, l)
 	// Along an axis a single sum tells the angle: 125 sin θ = 100.
-	l = solvedBy(t, atRest("", heldBy("T cable", "direction: 180 deg"), heldBy("F cable", "force: 125 N"), heldBy("W weight", "force: 100 N")))
+	l = solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 180 deg"), kinds.PartSource("F cable", "force: 125 N"), kinds.PartSource("W weight", "force: 100 N")))
 	require.Len(t, l.Solutions(), 1)
 	assert.InDelta(t, 53.1301, l.Truth("theta2"), 1e-4)
 	assert.InDelta(t, 75, l.Truth("F1"), 1e-9)
 	checkRoutes(t, l)
-	w := NewWork(l, DefaultSettings())
+	w := NewWork(l, lesson.DefaultSettings())
 	assert.Equal(t, Correct, w.Enter("sumy", "F sin θF = 100").Verdict)
 	assert.Equal(t, Correct, w.Enter("sumx", "125 cos θF - T = 0").Verdict)
 	assert.Equal(t, Correct, w.Enter("theta2", "asin(100/125)").Verdict)
-	assert.NotEqual(t, Correct, NewWork(l, DefaultSettings()).Enter("theta2", "126.87").Verdict, "there the cable would push")
+	assert.NotEqual(t, Correct, NewWork(l, lesson.DefaultSettings()).Enter("theta2", "126.87").Verdict, "there the cable would push")
 }
 
 func TestWhatAnOpenDirectionCannotBe(t *testing.T) {
-	load, cable := heldBy("W weight", "force: 100 N"), heldBy("T cable", "direction: 30 deg above -x")
-	aimed := heldBy("F cable", "force: 95 N")
+	load, cable := kinds.PartSource("W weight", "force: 100 N"), kinds.PartSource("T cable", "direction: 30 deg above -x")
+	aimed := kinds.PartSource("F cable", "force: 95 N")
 	rows := []struct {
 		name  string
-		parts []Source
+		parts []lesson.Source
 		says  string
 	}{
-		{"too small", []Source{cable, heldBy("F cable", "force: 80 N"), load}, "too small"},
-		{"just large enough", []Source{cable, heldBy("F cable", "force: 86.6026 N"), load}, "only just"},
-		{"a cable would push both ways", []Source{heldBy("T cable", "direction: 45 deg below +x"), heldBy("F cable", "force: 95 N"), load}, "only pull"},
-		{"nothing else open", []Source{aimed, load}, "All that is left open"},
-		{"two directions", []Source{aimed, heldBy("G cable", "force: 60 N"), load}, "both open"},
-		{"three values", []Source{aimed, cable, heldBy("S cable", "direction: 10 deg"), load}, "more unknowns"},
-		{"round the particle", []Source{aimed, heldBy("T cable", "direction: 120 deg", "second: 60 deg"), load}, "runs round"},
-		{"no load", []Source{aimed, cable}, "Add a load"},
+		{"too small", []lesson.Source{cable, kinds.PartSource("F cable", "force: 80 N"), load}, "too small"},
+		{"just large enough", []lesson.Source{cable, kinds.PartSource("F cable", "force: 86.6026 N"), load}, "only just"},
+		{"a cable would push both ways", []lesson.Source{kinds.PartSource("T cable", "direction: 45 deg below +x"), kinds.PartSource("F cable", "force: 95 N"), load}, "only pull"},
+		{"nothing else open", []lesson.Source{aimed, load}, "All that is left open"},
+		{"two directions", []lesson.Source{aimed, kinds.PartSource("G cable", "force: 60 N"), load}, "both open"},
+		{"three values", []lesson.Source{aimed, cable, kinds.PartSource("S cable", "direction: 10 deg"), load}, "more unknowns"},
+		{"round the particle", []lesson.Source{aimed, kinds.PartSource("T cable", "direction: 120 deg", "second: 60 deg"), load}, "runs round"},
+		{"no load", []lesson.Source{aimed, cable}, "Add a load"},
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
-			p, err := All.Read(atRest("", row.parts...))
+			p, err := kinds.All.Read(kinds.EquilibriumSource("", row.parts...))
 			require.NoError(t, err)
 			_, err = Open(p)
 			assert.ErrorContains(t, err, row.says)
@@ -111,11 +114,11 @@ func TestOpenDirectionsBalance(t *testing.T) {
 			loads[i] = [2]float64{float64(rapid.IntRange(0, 359).Draw(t, "at")), float64(rapid.IntRange(20, 900).Draw(t, "load"))}
 		}
 		build := func(turn, scale float64) *Lesson {
-			parts := []Source{heldBy(is, deg(at+turn)), heldBy("F cable", newtons(size*scale))}
+			parts := []lesson.Source{kinds.PartSource(is, deg(at+turn)), kinds.PartSource("F cable", newtons(size*scale))}
 			for i := range more {
-				parts = append(parts, heldBy("P"+itoa(i+1)+" force", deg(loads[i][0]+turn), newtons(loads[i][1]*scale)))
+				parts = append(parts, kinds.PartSource("P"+strconv.Itoa(i+1)+" force", deg(loads[i][0]+turn), newtons(loads[i][1]*scale)))
 			}
-			p, err := All.Read(atRest("", parts...))
+			p, err := kinds.All.Read(kinds.EquilibriumSource("", parts...))
 			require.NoError(t, err)
 			l, err := Open(p)
 			if err != nil {
@@ -135,7 +138,7 @@ func TestOpenDirectionsBalance(t *testing.T) {
 			one++
 		}
 		for i, s := range plain.Solutions() {
-			sum, all := balanceOf(s)
+			sum, all := kinds.Balance(s.Lesson)
 			assert.LessOrEqual(t, r2.Norm(sum), 1e-9*all)
 			checkRoutes(t, s)
 			o := moved.Solutions()[i]
@@ -151,28 +154,28 @@ func TestOpenDirectionsBalance(t *testing.T) {
 
 func TestASpringMayPush(t *testing.T) {
 	// A beam seat: the spring stands below the ring and carries what the cable doesn't.
-	l := solvedBy(t, atRest("", heldBy("T cable", "direction: 180 deg"), heldBy("S spring", "direction: 40 deg below -x", "stiffness: 2 kN/m"), heldBy("W weight", "force: 300 N")))
+	l := solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 180 deg"), kinds.PartSource("S spring", "direction: 40 deg below -x", "stiffness: 2 kN/m"), kinds.PartSource("W weight", "force: 300 N")))
 	// S pushes up to the right: S sin 40° = 300, T = S cos 40°.
 	assert.InDelta(t, 300/math.Sin(40*math.Pi/180), l.Truth("F2"), 1e-9)
 	assert.InDelta(t, 300/math.Tan(40*math.Pi/180), l.Truth("F1"), 1e-9)
 	assert.InDelta(t, l.Truth("F2")/2000, l.Truth("s2"), 1e-12)
 	assert.Contains(t, l.Given()[len(l.Given())-1], "compressed")
 	checkRoutes(t, l)
-	sum, size := balanceOf(l)
+	sum, size := kinds.Balance(l.Lesson)
 	assert.LessOrEqual(t, r2.Norm(sum), 1e-9*size)
-	w := NewWork(l, DefaultSettings())
+	w := NewWork(l, lesson.DefaultSettings())
 	assert.Equal(t, Correct, w.Enter("sumx", "S cos 40 = T").Verdict)
 	assert.Equal(t, Correct, w.Enter("s2", "233.4 mm").Verdict)
 	// Given as compressed, it loads the ring as a strut of k·s would.
-	l = solvedBy(t, atRest("", heldBy("T cable", "direction: 180 deg"), heldBy("S spring", "direction: 40 deg below -x", "stiffness: 2 kN/m", "compression: 0.15 m"), heldBy("W weight", "find: mass")))
+	l = solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 180 deg"), kinds.PartSource("S spring", "direction: 40 deg below -x", "stiffness: 2 kN/m", "compression: 0.15 m"), kinds.PartSource("W weight", "find: mass")))
 	assert.InDelta(t, 300*math.Sin(40*math.Pi/180)/9.81, l.Truth("m3"), 1e-9)
 	assert.InDelta(t, 300*math.Cos(40*math.Pi/180), l.Truth("F1"), 1e-9)
 	checkRoutes(t, l)
-	for says, spring := range map[string]Source{
-		"given as stretched":  heldBy("S spring", "direction: 40 deg below -x", "stretch: 0.1 m"),
-		"given as compressed": heldBy("S spring", "direction: 40 deg above +x", "compression: 0.1 m"),
+	for says, spring := range map[string]lesson.Source{
+		"given as stretched":  kinds.PartSource("S spring", "direction: 40 deg below -x", "stretch: 0.1 m"),
+		"given as compressed": kinds.PartSource("S spring", "direction: 40 deg above +x", "compression: 0.1 m"),
 	} {
-		p, err := All.Read(atRest("", heldBy("T cable", "direction: 180 deg"), spring, heldBy("W weight", "force: 300 N")))
+		p, err := kinds.All.Read(kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 180 deg"), spring, kinds.PartSource("W weight", "force: 300 N")))
 		require.NoError(t, err)
 		_, err = Open(p)
 		assert.ErrorContains(t, err, says)

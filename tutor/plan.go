@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 )
 
 // plan is how a quantity is worked when an earlier one came out wrong: the
@@ -75,7 +76,7 @@ type draft struct {
 	steps      []planStep
 	done, skip set // found with the wrong value, found without
 	weight     float64
-	method     Method
+	method     lesson.Method
 }
 
 // planKey tells when the plans of a lesson may be used again.
@@ -99,7 +100,9 @@ func (l *Lesson) plans(q, at int, standing set) []plan {
 	var out []plan
 	p.find(draft{weight: 1 / perStepInHead}, q, set(0).with(q), func(done draft) {
 		last := &done.steps[len(done.steps)-1]
-		keyed := slices.ContainsFunc(done.steps, func(st planStep) bool { return contains(st.tree, isForward) || contains(st.tree, isInverse) })
+		keyed := slices.ContainsFunc(done.steps, func(st planStep) bool {
+			return expr.Contains(st.tree, expr.IsForward) || expr.Contains(st.tree, expr.IsInverse)
+		})
 		out = append(out, plan{at: at, steps: done.steps, weight: done.weight, whole: sumsAlone(last.tree, l), keyed: keyed, found: (done.done &^ (1 << q)).with(at)})
 	})
 	slices.SortStableFunc(out, func(a, b plan) int { return cmp.Compare(b.weight, a.weight) })
@@ -147,8 +150,8 @@ func (p *planner) find(from draft, i int, on set, emit func(draft)) {
 		}
 		next := from
 		next.weight *= perStepInHead * f.share
-		if m := p.l.Quantities[i].Routes[j].Method; m != AnyMethod {
-			if next.method != AnyMethod && next.method != m {
+		if m := p.l.Quantities[i].Routes[j].Method; m != lesson.AnyMethod {
+			if next.method != lesson.AnyMethod && next.method != m {
 				next.weight *= shareMixed
 			}
 			next.method = m
@@ -239,7 +242,7 @@ func (p *plan) run(values []float64, v float64, tape *expr.Tape) float64 {
 }
 
 // quadrantOf finds the components behind a direction found by an arctangent.
-func (l *Lesson) quadrantOf(q *Quantity, tree expr.Node) *ofComponents {
+func (l *Lesson) quadrantOf(q *lesson.Quantity, tree expr.Node) *ofComponents {
 	if !q.Turns {
 		return nil
 	}
@@ -267,11 +270,11 @@ func (l *Lesson) quadrantOf(q *Quantity, tree expr.Node) *ofComponents {
 func tangent(tree expr.Node) (over, under expr.Node, ok bool) {
 	var ratio expr.Node
 	expr.Walk(tree, func(_ int, n expr.Node) {
-		if x, ok := fn(n, expr.FnAtan); ok {
+		if x, ok := expr.AsFn(n, expr.FnAtan); ok {
 			ratio = x
 		}
 	})
-	return bin(ratio, expr.OpDiv)
+	return expr.AsBin(ratio, expr.OpDiv)
 }
 
 // slippedQuadrant finds the components behind a direction of which a slip altered

@@ -5,6 +5,8 @@ import (
 	"sync"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // prepared is what judging needs of a lesson and no entry changes. It is made
@@ -51,7 +53,7 @@ type formula struct {
 }
 
 // formula makes a formula for q ready.
-func (l *Lesson) formula(q *Quantity, tree expr.Node, share float64) formula {
+func (l *Lesson) formula(q *lesson.Quantity, tree expr.Node, share float64) formula {
 	f := formula{tree: tree, prog: l.compile(tree), reads: l.reads(tree), share: share}
 	f.called = sync.OnceValue(func() []string { return l.calledIn(q, tree, f.prog) })
 	return f
@@ -123,12 +125,12 @@ type mode struct {
 }
 
 func (l *Lesson) inMode(id string, wrong expr.Mode) mode {
-	row := slipByID(id)
-	m := mode{ids: row.alone, weight: row.Prior}
+	row := slips.ByID(id)
+	m := mode{ids: row.Alone, weight: row.Prior}
 	for i := range l.Quantities {
 		var routes []*expr.Program
 		for _, r := range l.Quantities[i].Routes {
-			tree, _ := pressed(r.Tree, wrong, func(n expr.Node) bool { return isForward(n) || isInverse(n) })
+			tree, _ := slips.Pressed(r.Tree, wrong, func(n expr.Node) bool { return expr.IsForward(n) || expr.IsInverse(n) })
 			routes = append(routes, l.compile(tree))
 		}
 		m.routes = append(m.routes, routes)
@@ -147,7 +149,7 @@ func (l *Lesson) reads(tree expr.Node) set {
 	return s
 }
 
-func (l *Lesson) facts(q *Quantity, j int) routeFacts {
+func (l *Lesson) facts(q *lesson.Quantity, j int) routeFacts {
 	r := &q.Routes[j]
 	f := routeFacts{formula: l.formula(q, r.Tree, l.share(q, j)), taken: l.taken(q, j), quadrant: l.quadrantOf(q, r.Tree)}
 	f.sensitivity = l.sensitivity(r.Tree)
@@ -160,7 +162,7 @@ func (l *Lesson) facts(q *Quantity, j int) routeFacts {
 }
 
 // taken tells whether a worked solution takes route j of q, or one like it.
-func (l *Lesson) taken(q *Quantity, j int) bool {
+func (l *Lesson) taken(q *lesson.Quantity, j int) bool {
 	r := &q.Routes[j]
 	taken := r.Principle == q.Routes[0].Principle
 	for _, way := range l.Ways {
@@ -172,7 +174,7 @@ func (l *Lesson) taken(q *Quantity, j int) bool {
 }
 
 // share is how often a learner takes route j of q: its share among all.
-func (l *Lesson) share(q *Quantity, j int) float64 {
+func (l *Lesson) share(q *lesson.Quantity, j int) float64 {
 	of := func(j int) float64 {
 		if l.taken(q, j) {
 			return shareTaken
@@ -195,11 +197,11 @@ type crest struct {
 }
 
 func crestOf(tree expr.Node) *crest {
-	if x, ok := fn(tree, expr.FnAsin); ok {
+	if x, ok := expr.AsFn(tree, expr.FnAsin); ok {
 		return &crest{sine: x}
 	}
-	if l, r, ok := bin(tree, expr.OpSub); ok && isDegrees(l, 180) {
-		if x, ok := fn(r, expr.FnAsin); ok {
+	if l, r, ok := expr.AsBin(tree, expr.OpSub); ok && expr.IsDegrees(l, 180) {
+		if x, ok := expr.AsFn(r, expr.FnAsin); ok {
 			return &crest{sine: x, supplement: true}
 		}
 	}

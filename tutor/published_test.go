@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"encoding/json"
 	"math"
 	"os"
@@ -73,8 +75,10 @@ func (p published) holds(t *testing.T, answer string, got float64, angle bool) {
 	}
 }
 
-func polar(magnitude, direction string) Source { return oneForce("", "F", magnitude+" N", direction) }
-func parts(x, y string) Source                 { return byParts("", "F", x+" N", y+" N") }
+func polar(magnitude, direction string) lesson.Source {
+	return kinds.ComponentsSource("", "F", magnitude+" N", direction)
+}
+func parts(x, y string) lesson.Source { return kinds.FromComponentsSource("", "F", x+" N", y+" N") }
 
 // Lengths and velocities stand as forces here: components are the same for all.
 func TestPublishedComponents(t *testing.T) {
@@ -82,7 +86,7 @@ func TestPublishedComponents(t *testing.T) {
 	md := func(m, d string) map[string]as { return map[string]as{m: {"F", 1}, d: {"theta", 1}} }
 	rows := []struct {
 		id  string
-		src Source
+		src lesson.Source
 		is  map[string]as
 	}{
 		{"pre88-e13", polar("7", "135 deg"), xy("vx", "vy")},
@@ -140,19 +144,19 @@ func checkPublished(t *testing.T, row published, l *Lesson, is map[string]as) {
 
 func TestPublishedResultants(t *testing.T) {
 	f := func(m, d string) [2]string { return [2]string{m, d} }
-	sum := func(forces ...[2]string) Source {
-		var all []Source
+	sum := func(forces ...[2]string) lesson.Source {
+		var all []lesson.Source
 		for i, x := range forces {
-			all = append(all, force("F"+itoa(i+1), x[0]+" N", x[1]))
+			all = append(all, kinds.ForceSource("F"+strconv.Itoa(i+1), x[0]+" N", x[1]))
 		}
-		return concurrent("", all...)
+		return kinds.ConcurrentForcesSource("", all...)
 	}
 	root := func(v float64) string { return strconv.FormatFloat(math.Sqrt(v), 'g', 17, 64) }
 	u, v, a, b := root(13), root(17), root(13), root(17)
 	rxy := func(x, y string) map[string]as { return map[string]as{x: {"Rx", 1}, y: {"Ry", 1}} }
 	rows := []struct {
 		id  string
-		src Source
+		src lesson.Source
 		is  map[string]as
 	}{
 		{"pre88-e5", sum(f(u, "2:3 down right"), f(v, "4:1 up left")), rxy("sum_x", "sum_y")},
@@ -168,9 +172,9 @@ func TestPublishedResultants(t *testing.T) {
 		{"up2-a13", sum(f("90", "N"), f("200", "E"), f("80", "30 deg"), f("150", "S")), map[string]as{"distance": {"R", 1}}},
 		{"up5-e7", sum(f("10", "30 deg"), f("40", "-90 deg"), f("5", "180 deg"), f("2", "90 deg")), map[string]as{"ax": {"Rx", 0.25}, "ay": {"Ry", 0.25}, "a": {"R", 0.25}, "direction": {"theta", 1}}},
 		// Wind from NE, the track north: the heading is that of the air speed, E of N.
-		{"up4-e14", missing("", force("W", "90 N", "-135 deg"), free("A", "magnitude", "300 N"), along("90 deg")), map[string]as{"v_PG": {"R", 1}}},
+		{"up4-e14", kinds.MissingForceSource("", kinds.ForceSource("W", "90 N", "-135 deg"), kinds.MissingSource("A", "magnitude", "300 N"), kinds.DirectedSource("90 deg")), map[string]as{"v_PG": {"R", 1}}},
 		// D + R = −4|D| j with D = (3, −4): R is the force missing from 20 down.
-		{"up2-p33", missing("", force("D", "5 N", "4:3 down right"), free("E"), required("20 N", "down")), map[string]as{"Rx": {"F2x", 1}, "Ry": {"F2y", 1}}},
+		{"up2-p33", kinds.MissingForceSource("", kinds.ForceSource("D", "5 N", "4:3 down right"), kinds.MissingSource("E"), kinds.ResultantSource("20 N", "down")), map[string]as{"Rx": {"F2x", 1}, "Ry": {"F2y", 1}}},
 	}
 	book := readPublished(t)
 	met := map[string]bool{}
@@ -212,11 +216,11 @@ func TestPublishedTrianglesOfTwoSolutions(t *testing.T) {
 	met := map[string]bool{}
 	for _, r := range rows {
 		met[r.id] = true
-		first := force("P", r.other+" N", r.angle+" deg")
-		turn := missing("", first, free("Q", "magnitude", r.opposite+" N"), along("0 deg"))
+		first := kinds.ForceSource("P", r.other+" N", r.angle+" deg")
+		turn := kinds.MissingForceSource("", first, kinds.MissingSource("Q", "magnitude", r.opposite+" N"), kinds.DirectedSource("0 deg"))
 		v, _ := strconv.ParseFloat(r.angle, 64)
 		back := strconv.FormatFloat(180-v, 'f', -1, 64) + " deg"
-		size := missing("", force("P", r.other+" N", "0 deg"), free("Q", "direction", back), branch("resultant", leaf("magnitude", r.opposite+" N")))
+		size := kinds.MissingForceSource("", kinds.ForceSource("P", r.other+" N", "0 deg"), kinds.MissingSource("Q", "direction", back), lesson.Branch("resultant", lesson.Leaf("magnitude", r.opposite+" N")))
 		t.Run(r.id+" turned", func(t *testing.T) { checkTriangles(t, book[r.id], turn, r.is, [3]string{"alpha", "gamma", "R"}) })
 		t.Run(r.id+" sized", func(t *testing.T) { checkTriangles(t, book[r.id], size, r.is, [3]string{"alpha", "beta", "F2"}) })
 	}
@@ -296,7 +300,7 @@ func TestPublishedTrianglesOfTwoDirections(t *testing.T) {
 	for _, r := range rows {
 		met[r.id] = true
 		t.Run(r.id, func(t *testing.T) {
-			l := solvedBy(t, missing("", force("P", r.side+" N", "0 deg"), free("Q", "direction", inFull(180-r.to)+" deg"), along(inFull(r.at)+" deg")))
+			l := solvedBy(t, kinds.MissingForceSource("", kinds.ForceSource("P", r.side+" N", "0 deg"), kinds.MissingSource("Q", "direction", inFull(180-r.to)+" deg"), kinds.DirectedSource(inFull(r.at)+" deg")))
 			checkPublished(t, book[r.id], l, r.is)
 		})
 	}
@@ -305,13 +309,13 @@ func TestPublishedTrianglesOfTwoDirections(t *testing.T) {
 	}
 }
 
-func checkTriangles(t *testing.T, row published, src Source, is, names [3]string) {
+func checkTriangles(t *testing.T, row published, src lesson.Source, is, names [3]string) {
 	t.Helper()
 	count, ok := row.Computed["n_triangles"]
 	if !ok {
 		count = 1
 	}
-	p, err := All.Read(src)
+	p, err := kinds.All.Read(src)
 	require.NoError(t, err)
 	l, err := Open(p)
 	if count == 0 {
@@ -323,7 +327,7 @@ func checkTriangles(t *testing.T, row published, src Source, is, names [3]string
 	for i, each := range l.Solutions() {
 		end := ""
 		if count == 2 {
-			end = "_" + itoa(i+1)
+			end = "_" + strconv.Itoa(i+1)
 		}
 		for k, answer := range is {
 			if answer != "" {

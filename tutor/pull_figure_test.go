@@ -3,30 +3,13 @@ package tutor
 import (
 	"testing"
 
-	"closingside/statics"
-	"closingside/tutor/entry"
 	"closingside/tutor/figure"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
-
-// A figure marks the angle that the statement gives, not another way round.
-func TestAFigureMarksTheAngleGiven(t *testing.T) {
-	for heading, want := range map[string]struct {
-		turn  float64
-		label string
-	}{
-		"200 deg": {200, "200°"}, "-65 deg": {-65, "65°"}, "35 deg": {35, "35°"}, "400 deg": {40, "40°"},
-		"20 deg clockwise from +y": {-20, "20°"}, "250 deg clockwise": {-250, "250°"},
-	} {
-		h, bad := entry.ReadHeading(heading)
-		require.Nil(t, bad, heading)
-		f := drawn(figure.Label{}, "P", h, statics.Polar(1, h.Angle()))
-		assert.InDelta(t, want.turn, f.Turn.Degrees(), 1e-9, heading)
-		assert.Equal(t, figure.Plain(want.label), f.Angle, heading)
-	}
-}
 
 // The hint for a sum asks for no unknown that the sum is written to find.
 func TestTheHintForASumAsksForNothingUnknown(t *testing.T) {
@@ -39,8 +22,8 @@ func TestTheHintForASumAsksForNothingUnknown(t *testing.T) {
 // A force whose direction is asked is drawn as one that points nobody knows
 // where until it is found, and what hangs by it is not drawn without it.
 func TestAnOpenDirectionIsDrawnOpen(t *testing.T) {
-	l := bankLesson(t, &particleEquilibrium, 8)
-	w := NewWork(l, DefaultSettings())
+	l := bankLesson(t, &kinds.ParticleEquilibrium, 8)
+	w := NewWork(l, lesson.DefaultSettings())
 	open := func() bool {
 		for _, a := range w.Scenes()[0].Arrows {
 			if a.Class == figure.ClassOpen {
@@ -50,10 +33,10 @@ func TestAnOpenDirectionIsDrawnOpen(t *testing.T) {
 		return false
 	}
 	assert.True(t, open())
-	_, ok := l.Kind.Situation(l)
+	_, ok := l.Situation()
 	assert.False(t, ok)
 	q := l.Quantity("theta2")
-	require.Equal(t, Correct, w.Enter(q.Name, l.right(q, w.Settings.asked(q))).Verdict)
+	require.Equal(t, Correct, w.Enter(q.Name, l.right(q, w.Settings.DigitsOf(q))).Verdict)
 	assert.False(t, open())
 }
 
@@ -63,7 +46,7 @@ func TestAFigureShowsAnEntryAsItWasTyped(t *testing.T) {
 	for _, row := range []struct{ quantity, entry, shown string }{
 		{"R", "682.6", "682.6 N"}, {"R", "683 N", "683 N"}, {"R", "682.635 N", "682.6 N"}, {"theta", "88.17", "88.17°"}, {"theta", "88.2", "88.2°"},
 	} {
-		w := NewWork(barge(t), DefaultSettings())
+		w := NewWork(barge(t), lesson.DefaultSettings())
 		require.Equal(t, Correct, w.Enter(row.quantity, row.entry).Verdict)
 		q := w.Lesson.Quantity(row.quantity)
 		assert.Equal(t, figure.Symbol(q.Symbol.Letter, q.Symbol.Sub).Is(row.shown), w.Label(row.quantity), row.entry)

@@ -7,6 +7,7 @@ import (
 
 	"closingside/statics"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // Base rates among wrong entries and the mix of rounding habits: starting
@@ -47,7 +48,7 @@ const maxSuspects = 5
 
 // reachOf is how far from an entry outcomes are looked for: as far as three
 // digits kept on the way may move a value in a well conditioned formula.
-func reachOf(q *Quantity, r entry.Reading) float64 {
+func reachOf(q *lesson.Quantity, r entry.Reading) float64 {
 	reach := 0.02 * math.Abs(r.Value)
 	if q.Dim == statics.DimAngle {
 		reach = 2
@@ -75,11 +76,11 @@ type group struct {
 
 // weigh ranks every hypothesis about a wrong entry, and "nothing explains it";
 // more is what may have been meant beside what meanings finds.
-func (w *Work) weigh(q *Quantity, r entry.Reading, more ...meant) weighed {
+func (w *Work) weigh(q *lesson.Quantity, r entry.Reading, more ...meant) weighed {
 	if len(r.Halves) == 0 {
 		r.Halves = []float64{w.formulaHalf(q, r)}
 	}
-	r = q.anyWriting(r)
+	r = anyWriting(q, r)
 	all := append(w.meanings(q, r), more...)
 	s, done := w.asItStands(q)
 	defer done()
@@ -113,7 +114,7 @@ func (w *Work) weigh(q *Quantity, r entry.Reading, more ...meant) weighed {
 
 // asItStands is the state of the work for weighing an entry for q: on a sheet that is
 // as good as empty, the lesson's own. done gives it free.
-func (w *Work) asItStands(q *Quantity) (s *state, done func()) {
+func (w *Work) asItStands(q *lesson.Quantity) (s *state, done func()) {
 	if len(w.latest) > 0 {
 		if s = w.now(q); s.standing != 0 || w.equationStands() {
 			return s, func() {}
@@ -138,17 +139,17 @@ const finestRel = 1e-12
 // a direction however many turns it is written with, an angle of the figure
 // that is a turn too large or too small; in degrees, radians, or minutes and
 // seconds; with more digits than a calculator works with.
-func (q *Quantity) anyWriting(r entry.Reading) entry.Reading {
+func anyWriting(q *lesson.Quantity, r entry.Reading) entry.Reading {
 	fine := finestRel * math.Abs(r.Value)
 	switch {
 	case q.Turns:
-		r.Value = math.Round(wrap(r.Value)*1e9) / 1e9
-	case q.circular() && r.Value >= 360 && r.Value < 540:
+		r.Value = math.Round(lesson.Wrap(r.Value)*1e9) / 1e9
+	case q.Circular() && r.Value >= 360 && r.Value < 540:
 		r.Value -= 360
-	case q.circular() && r.Value < -180 && r.Value > -360:
+	case q.Circular() && r.Value < -180 && r.Value > -360:
 		r.Value += 360
 	}
-	if q.circular() && r.Form != entry.Expression {
+	if q.Circular() && r.Form != entry.Expression {
 		fine = finestOf(r.Value)
 		if fine == finestAngle {
 			r.Value = math.Round(r.Value/fine*5) * fine / 5
@@ -183,7 +184,7 @@ func madeOnce(t **table, make func() *table) *table {
 // ranking gathers what may explain an entry.
 type ranking struct {
 	w   *Work
-	q   *Quantity
+	q   *lesson.Quantity
 	r   entry.Reading
 	sum float64 // of the probabilities, before they are brought to 1
 
@@ -294,7 +295,7 @@ func (k *ranking) shares() weighed {
 	for i := range likely[:min(len(likely), maxWeighed)] {
 		m := &likely[i]
 		o := k.what(m)
-		c.slips = k.q.addSuspect(c.slips, k.w.suspect(&o, k.r, m.p/k.sum), k.r.Halves[0])
+		c.slips = addSuspect(k.q, c.slips, k.w.suspect(&o, k.r, m.p/k.sum), k.r.Halves[0])
 	}
 	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
 	c.slips = c.slips[:min(len(c.slips), maxSuspects)]

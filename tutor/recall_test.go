@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"closingside/statics"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -39,28 +41,28 @@ func TestSlipsAreNamedFirst(t *testing.T) {
 	var single, two, noise tally
 	silent, spoke := 0, map[string]int{}
 	for seed := range draws() {
-		l, err := Open(Generate(&twoForces, seed))
+		l, err := Open(Generate(&kinds.TwoForces, seed))
 		require.NoError(t, err)
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
 			if q.Given {
 				continue
 			}
-			w := NewWork(l, DefaultSettings())
+			w := NewWork(l, lesson.DefaultSettings())
 			s := w.now(q)
 			for range 4 {
 				o := pick(rng, s.slipsIn(i))
-				single.note(w.judge(q, Digits{4, 2}.written(q.Dim, o.value)), o.ids)
+				single.note(w.judge(q, lesson.Digits{Magnitude: 4, Angle: 2}.Written(q.Dim, o.value)), o.ids)
 			}
 			if q.Dim != statics.DimForce {
 				continue
 			}
 			for range 2 {
 				if o := pickTwo(rng, l, i); o != nil {
-					two.note(w.judge(q, Digits{4, 2}.written(q.Dim, o.value)), o.ids)
+					two.note(w.judge(q, lesson.Digits{Magnitude: 4, Angle: 2}.Written(q.Dim, o.value)), o.ids)
 				}
 				v := l.Truth("F1")*rng.Float64() + l.Truth("F2")*rng.Float64()
-				r := w.judge(q, Digits{4, 2}.written(q.Dim, v))
+				r := w.judge(q, lesson.Digits{Magnitude: 4, Angle: 2}.Written(q.Dim, v))
 				if r.Verdict == Correct {
 					continue
 				}
@@ -109,7 +111,7 @@ func pickTwo(rng *rand.Rand, l *Lesson, i int) *outcome {
 		}
 		o := two.outcome(&l.Quantities[i], d.values[k])
 		single := false
-		NewWork(l, DefaultSettings()).now(&l.Quantities[i]).outcomes(i).near(o.value, l.Quantities[i].alike(), func(*cell) { single = true })
+		NewWork(l, lesson.DefaultSettings()).now(&l.Quantities[i]).outcomes(i).near(o.value, l.Quantities[i].Alike(), func(*cell) { single = true })
 		if single {
 			return nil
 		}

@@ -10,6 +10,8 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // Wrong values worked by hand with the formulas beside them, and the rows that
@@ -39,7 +41,7 @@ func TestRowsThatAreMadeInSeveralWays(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			got := NewWork(r.lesson, DefaultSettings()).Enter(r.quantity, r.entry)
+			got := NewWork(r.lesson, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 			require.NotEmpty(t, got.Slips, "%+v", got)
 			for _, id := range r.ids {
 				assert.Contains(t, got.Slips[0].IDs, id, "%+v", got.Slips)
@@ -59,16 +61,17 @@ func degreesOf(rad float64) string {
 func TestNoSquareInTheLawForAnAngle(t *testing.T) {
 	l := barge(t)
 	q := l.Quantity("alpha")
-	want := expr.Acos(expr.Div(expr.Sub(expr.Add(f2, symR), f1), expr.Mul(expr.N(2), f2, symR)))
+	f1, f2, r := expr.S("F1"), expr.S("F2"), expr.S("R")
+	want := expr.Acos(expr.Div(expr.Sub(expr.Add(f2, r), f1), expr.Mul(expr.N(2), f2, r)))
 	assert.Contains(t, l.Slipped(q, q.Route("cosine-law").Tree), Slipped{"squares-missing", want})
 }
 
 // Values seen in trying, which were unexplained or taken for something else.
 func TestSlipsSeenInTrying(t *testing.T) {
-	slug := solvedBy(t, atRest("", heldBy("A cable", "direction: 40 deg above -x"), heldBy("B cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: 10 slug")))
-	kilo := solvedBy(t, atRest("", heldBy("A cable", "direction: 40 deg above -x", "force: 5 kN"), heldBy("B cable", "direction: 30 deg above +x"), heldBy("C cable", "direction: 80 deg above +x"), heldBy("W weight", "mass: 1000 kg")))
-	crate := bankLesson(t, &particleEquilibrium, 0)
-	slope := solvedBy(t, oneForce("", "P", "500 N", "3:4 up left"))
+	slug := solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("A cable", "direction: 40 deg above -x"), kinds.PartSource("B cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "mass: 10 slug")))
+	kilo := solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("A cable", "direction: 40 deg above -x", "force: 5 kN"), kinds.PartSource("B cable", "direction: 30 deg above +x"), kinds.PartSource("C cable", "direction: 80 deg above +x"), kinds.PartSource("W weight", "mass: 1000 kg")))
+	crate := bankLesson(t, &kinds.ParticleEquilibrium, 0)
+	slope := solvedBy(t, kinds.ComponentsSource("", "P", "500 N", "3:4 up left"))
 	for _, r := range []struct {
 		lesson          *Lesson
 		quantity, entry string
@@ -82,7 +85,7 @@ func TestSlipsSeenInTrying(t *testing.T) {
 		{kilo, "F4", "9810", "prefix"},
 		{slope, "Fy", "500 N", "magnitudes-for-components"},
 	} {
-		got := NewWork(r.lesson, DefaultSettings()).Enter(r.quantity, r.entry)
+		got := NewWork(r.lesson, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 		require.Equal(t, SlipFound, got.Verdict, "%s: %s", r.entry, got.Feedback)
 		assert.Contains(t, got.Slips[0].IDs, r.id, r.entry)
 	}
@@ -96,7 +99,7 @@ func TestAFormulaWithOneNumberOff(t *testing.T) {
 		{"F1x", "340 cos 26", "given-miscopied", "θP"},
 		{"F1x", "345.5 cos 25", "given-miscopied", "the P you"},
 	} {
-		got := NewWork(barge(t), DefaultSettings()).Enter(r.quantity, r.entry)
+		got := NewWork(barge(t), lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 		assert.Contains(t, got.Feedback, r.says, r.entry)
 		if r.id == "" {
 			assert.Equal(t, Unexplained, got.Verdict, r.entry)
@@ -109,17 +112,17 @@ func TestAFormulaWithOneNumberOff(t *testing.T) {
 
 // A Greek symbol may be spelled out with its index.
 func TestASpelledSymbolIsRead(t *testing.T) {
-	l := bankLesson(t, &particleEquilibrium, 3) // the chain C holds the buoy
+	l := bankLesson(t, &kinds.ParticleEquilibrium, 3) // the chain C holds the buoy
 	for _, entry := range []string{"C cos theta3 + 2.5 cos 20 + 1.8 cos 75 = 0", "C cos thetaC + 2.5 cos 20 + 1.8 cos 75 = 0", "C cos θC + 2.5 cos 20 + 1.8 cos 75 = 0"} {
-		assert.Equal(t, Correct, NewWork(l, DefaultSettings()).Enter("sumx", entry).Verdict, entry)
+		assert.Equal(t, Correct, NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry).Verdict, entry)
 	}
 }
 
 // A formula that fits but for the rounding of its numbers accuses nobody.
 func TestAFormulaOfRoundedNumbers(t *testing.T) {
-	l := solvedBy(t, branch("", leaf("kind", "concurrent-forces"), branch("forces", force("A", "400 N", "20 deg"), force("B", "300 N", "110 deg"), force("D", "250 N", "215 deg"))))
+	l := solvedBy(t, lesson.Branch("", lesson.Leaf("kind", "concurrent-forces"), lesson.Branch("forces", kinds.ForceSource("A", "400 N", "20 deg"), kinds.ForceSource("B", "300 N", "110 deg"), kinds.ForceSource("D", "250 N", "215 deg"))))
 	for entry, want := range map[string]Verdict{"376-103-205": EarlyRounding, "375.9-102.6-204.8": Correct, "376-103-230": Unexplained} {
-		r := NewWork(l, DefaultSettings()).Enter("Rx", entry)
+		r := NewWork(l, lesson.DefaultSettings()).Enter("Rx", entry)
 		assert.Equal(t, want, r.Verdict, "%s: %s", entry, r.Feedback)
 		if want == EarlyRounding {
 			assert.Equal(t, 3, r.Rounded.Digits)

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"math"
 	"slices"
 )
@@ -54,7 +55,7 @@ func (w *Work) after(name string) []int {
 // mayRestOn tells whether what is found for one quantity may have been worked
 // from another. Where sums are solved anything may.
 func (l *Lesson) mayRestOn(name, on string) bool {
-	if slices.ContainsFunc(l.Quantities, func(q Quantity) bool { return q.Equation }) {
+	if slices.ContainsFunc(l.Quantities, func(q lesson.Quantity) bool { return q.Equation }) {
 		return true
 	}
 	return l.ready().of[l.index[name]].upstream.has(l.index[on])

@@ -8,6 +8,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // How values rounded too soon are kept (judgement): digits of a magnitude or a
@@ -27,10 +28,10 @@ const (
 
 // noted is how likely a value on the way is to be written down.
 func noted(n expr.Node) float64 {
-	if _, symbol := n.(expr.Sym); symbol || isForward(n) || isInverse(n) {
+	if _, symbol := n.(expr.Sym); symbol || expr.IsForward(n) || expr.IsInverse(n) {
 		return weightNoted
 	}
-	if _, _, ratio := bin(n, expr.OpDiv); ratio {
+	if _, _, ratio := expr.AsBin(n, expr.OpDiv); ratio {
 		return weightNoted
 	}
 	return weightPassed
@@ -54,7 +55,7 @@ func (s *state) near(q int, r entry.Reading) *table {
 	if quantity.Dim == statics.DimAngle {
 		far = farAngle
 	}
-	if quantity.gap(r.Value, quantity.True) > far {
+	if quantity.Gap(r.Value, quantity.True) > far {
 		return madeOnce(&s.nowhere, func() *table { return s.newTable(q, nil) })
 	}
 	return s.soon(q)
@@ -102,7 +103,7 @@ func (s *state) early(q int) *table {
 		out = append(out, guess{value: itself[i].value, weight: itself[i].weight, first: &itself[i]})
 	}
 	band := s.w.Band(quantity)
-	band.Half -= s.w.Settings.asked(quantity).halfUnit(quantity.Dim, quantity.True) // written, it may lie outside
+	band.Half -= s.w.Settings.DigitsOf(quantity).HalfUnit(quantity.Dim, quantity.True) // written, it may lie outside
 	out = slices.DeleteFunc(out, func(g guess) bool { return band.Holds(quantity, g.value) })
 	return s.newTable(q, out)
 }
@@ -112,17 +113,17 @@ func (s *state) roundedItself(q int) []outcome {
 	l := s.w.Lesson
 	quantity := &l.Quantities[q]
 	var out []outcome
-	for _, d := range s.w.Settings.tooFew(quantity.Dim, quantity.True) {
+	for _, d := range tooFew(&s.w.Settings, quantity.Dim, quantity.True) {
 		out = append(out, outcome{value: d.value, ids: carriedIDs, at: quantity.Name, weight: d.weight, exact: true,
-			rounded: s.w.Settings.short(quantity, l.plain(quantity.Name), d)})
+			rounded: keptShort(&s.w.Settings, quantity, l.Plain(quantity.Name), d)})
 	}
 	return out
 }
 
-// short is q's own value kept to too few digits: to keep are those asked of q,
+// keptShort is q's own value kept to too few digits: to keep are those asked of q,
 // and more than were kept.
-func (s *Settings) short(q *Quantity, symbol string, d kept) *Rounded {
-	asked := s.asked(q)
+func keptShort(s *lesson.Settings, q *lesson.Quantity, symbol string, d kept) *Rounded {
+	asked := s.DigitsOf(q)
 	keep := asked.Magnitude
 	if d.angle {
 		keep = asked.Angle
@@ -148,7 +149,7 @@ func (s *state) roundedIn(q int) [][]outcome {
 
 // roundedBy is roundedIn for one formula. Where that reads no entry, the list
 // is made once for a lesson.
-func (s *state) roundedBy(q *Quantity, f *formula) []outcome {
+func (s *state) roundedBy(q *lesson.Quantity, f *formula) []outcome {
 	if f.reads&s.standing != 0 {
 		return s.round(q, f)
 	}
@@ -170,12 +171,12 @@ func (s *state) roundedBy(q *Quantity, f *formula) []outcome {
 // roundedKey tells apart what early rounding makes of formulas.
 type roundedKey struct {
 	by   *formula
-	work Digits
+	work lesson.Digits
 }
 
 // round lists what a formula for q comes to when one value in it is rounded, or
 // all its sines and cosines are.
-func (s *state) round(q *Quantity, f *formula) []outcome {
+func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 	l := s.w.Lesson
 	var out []outcome
 	f.prog.Run(s.sound, &s.tape)
@@ -194,7 +195,7 @@ func (s *state) round(q *Quantity, f *formula) []outcome {
 			seen = seen.with(symbol)
 			dim = l.Quantities[symbol].Dim
 		}
-		for _, d := range s.w.Settings.tooFew(dim, values[p]) {
+		for _, d := range tooFew(&s.w.Settings, dim, values[p]) {
 			v := s.workedWith(f.prog, p, symbol, d.value)
 			if math.IsNaN(v) {
 				continue
@@ -203,7 +204,7 @@ func (s *state) round(q *Quantity, f *formula) []outcome {
 			if symbol >= 0 && s.standing.has(symbol) {
 				weight *= weightReread
 			}
-			if isForward(node) && bare(d.value) {
+			if expr.IsForward(node) && bare(d.value) {
 				weight *= weightBare
 			}
 			out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted,
@@ -218,7 +219,7 @@ func bare(kept float64) bool { return kept == 0 || math.Abs(kept) == 1 }
 
 // roundKeys appends what a formula comes to where all its sines, cosines and
 // tangents are kept to the same few digits.
-func (s *state) roundKeys(out []outcome, q *Quantity, f *formula) []outcome {
+func (s *state) roundKeys(out []outcome, q *lesson.Quantity, f *formula) []outcome {
 	keys := f.keys()
 	if len(keys) < 2 {
 		return out
@@ -229,13 +230,13 @@ func (s *state) roundKeys(out []outcome, q *Quantity, f *formula) []outcome {
 		for _, by := range []struct {
 			keep   func(v float64, places int) float64
 			weight float64
-		}{{roundPlaces, weightRounded}, {cutPlaces, weightCut}} {
+		}{{lesson.RoundPlaces, weightRounded}, {cutPlaces, weightCut}} {
 			weight, told := by.weight*weightTogether*f.share, false
 			v := expr.EvalEach(f.tree, value, func(node expr.Node, _ int, v float64) float64 {
-				if !isForward(node) {
+				if !expr.IsForward(node) {
 					return v
 				}
-				kept := by.keep(v, n-1-leading(v))
+				kept := by.keep(v, n-1-lesson.LeadingPower(v))
 				told = told || !bare(kept)
 				return kept
 			})
@@ -254,7 +255,7 @@ func (s *state) roundKeys(out []outcome, q *Quantity, f *formula) []outcome {
 func (f *formula) keys() []string {
 	var keys []string
 	for p, name := range f.called() {
-		if isForward(f.prog.Node(p)) && !slices.Contains(keys, name) {
+		if expr.IsForward(f.prog.Node(p)) && !slices.Contains(keys, name) {
 			keys = append(keys, name)
 		}
 	}
@@ -264,7 +265,7 @@ func (f *formula) keys() []string {
 // multiple tells whether n is a number times a given, such as 2·P: as clean as
 // the given, it is not rounded. (The formula with the forces exchanged has 2·Q.)
 func (l *Lesson) multiple(n expr.Node) bool {
-	number, given, ok := bin(n, expr.OpMul)
+	number, given, ok := expr.AsBin(n, expr.OpMul)
 	if !ok {
 		return false
 	}
@@ -282,12 +283,12 @@ func (s *state) roundedTogether(q int) []outcome {
 		f := &l.prep.of[q].routes[j]
 		straight := f.prog.Run(s.sound, &s.tape)
 		for n := 1; n < s.w.Settings.Work.Magnitude; n++ {
-			d := Digits{n, max(0, n-2)}
+			d := lesson.Digits{Magnitude: n, Angle: max(0, n-2)}
 			kept := slices.Clone(s.sound)
 			most, named, moved, weight := 0.0, -1, 0, weightTogether
 			f.reads.each(func(i int) {
 				in := &l.Quantities[i]
-				v := d.roundTo(in.Dim, s.sound[i])
+				v := d.Round(in.Dim, s.sound[i])
 				if in.Given || s.wrong.has(i) || v == s.sound[i] {
 					return
 				}
@@ -305,9 +306,9 @@ func (s *state) roundedTogether(q int) []outcome {
 				continue
 			}
 			in := &l.Quantities[named]
-			rounded := &Rounded{What: l.plain(in.Name), Digits: d.Magnitude, Keep: s.w.Settings.Work.Magnitude}
+			rounded := &Rounded{What: l.Plain(in.Name), Digits: d.Magnitude, Keep: s.w.Settings.Work.Magnitude}
 			if in.Dim == statics.DimAngle {
-				rounded = &Rounded{What: l.plain(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
+				rounded = &Rounded{What: l.Plain(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
 			}
 			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weight * f.share, prog: f.prog, basis: ofAccepted, rounded: rounded})
 		}
@@ -329,7 +330,7 @@ func (s *state) workedWith(prog *expr.Program, place, symbol int, v float64) flo
 }
 
 // calledIn names every value of a formula, see called.
-func (l *Lesson) calledIn(q *Quantity, tree expr.Node, prog *expr.Program) []string {
+func (l *Lesson) calledIn(q *lesson.Quantity, tree expr.Node, prog *expr.Program) []string {
 	names := make([]string, prog.Len())
 	for p := range names {
 		names[p] = l.called(q, tree, prog.Node(p))
@@ -339,12 +340,12 @@ func (l *Lesson) calledIn(q *Quantity, tree expr.Node, prog *expr.Program) []str
 
 // called names a value on the way: the sine of the angle where an inverse sine
 // follows, otherwise its formula.
-func (l *Lesson) called(q *Quantity, tree, at expr.Node) string {
+func (l *Lesson) called(q *lesson.Quantity, tree, at expr.Node) string {
 	n := tree
-	if _, r, ok := bin(n, expr.OpSub); ok && isInverse(r) {
+	if _, r, ok := expr.AsBin(n, expr.OpSub); ok && expr.IsInverse(r) {
 		n = r
 	}
-	if k, ok := n.(expr.Fn); ok && isInverse(n) && k.X == at && q.Dim == statics.DimAngle && !q.Turns {
+	if k, ok := n.(expr.Fn); ok && expr.IsInverse(n) && k.X == at && q.Dim == statics.DimAngle && !q.Turns {
 		if key, ok := forwardKey[k.Func]; ok {
 			return expr.Plain(expr.Fn{Func: key, X: expr.S(q.Name)}, l.Symbol)
 		}
@@ -364,7 +365,7 @@ type kept struct {
 
 // tooFew lists what v becomes when kept to fewer digits than the settings ask,
 // rounded or cut.
-func (s *Settings) tooFew(dim statics.Dimension, v float64) []kept {
+func tooFew(s *lesson.Settings, dim statics.Dimension, v float64) []kept {
 	from, keep := 1, s.Work.Magnitude
 	if dim == statics.DimAngle {
 		from, keep = 0, s.Work.Angle
@@ -373,9 +374,9 @@ func (s *Settings) tooFew(dim statics.Dimension, v float64) []kept {
 	for n := from; n < keep; n++ {
 		places := n
 		if dim != statics.DimAngle {
-			places = n - 1 - leading(v)
+			places = n - 1 - lesson.LeadingPower(v)
 		}
-		rounded, cut := roundPlaces(v, places), cutPlaces(v, places)
+		rounded, cut := lesson.RoundPlaces(v, places), cutPlaces(v, places)
 		weight := 1.0
 		if n >= from+2 {
 			weight = weightThird
@@ -392,7 +393,7 @@ func (s *Settings) tooFew(dim statics.Dimension, v float64) []kept {
 
 // cutPlaces is v with the digits beyond so many places left off.
 func cutPlaces(v float64, places int) float64 {
-	p := pow10(-places)
+	p := math.Pow10(-places)
 	c := math.Trunc(v/p) * p
-	return roundPlaces(c, places)
+	return lesson.RoundPlaces(c, places)
 }

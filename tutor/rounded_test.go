@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	_ "embed"
 	"strconv"
 	"strings"
@@ -26,7 +28,7 @@ func TestPrintedRoundingChains(t *testing.T) {
 		f := strings.Split(line, " | ")
 		require.Len(t, f, 8, line)
 		t.Run(f[0], func(t *testing.T) {
-			got := NewWork(pair(t, f[2], f[3], f[4], f[5]), DefaultSettings()).Enter(f[6], f[7])
+			got := NewWork(pair(t, f[2], f[3], f[4], f[5]), lesson.DefaultSettings()).Enter(f[6], f[7])
 			assert.Contains(t, []Verdict{Correct, EarlyRounding}, got.Verdict, "%+v", got)
 			t.Log(got.Verdict, got.Feedback)
 		})
@@ -40,27 +42,27 @@ func TestPrintedRoundingChains(t *testing.T) {
 // vectors. That up5-e7 divides by a mass first is no step of a lesson; its last
 // step is among the recast rows.
 func TestPrintedRoundingChainsOfOtherKinds(t *testing.T) {
-	weight := branch("", leaf("name", "W"), leaf("is", "weight"), leaf("mass", "70 kg"))
-	cable := func(name, direction string) Source {
-		return branch("", leaf("name", name), leaf("is", "cable"), leaf("direction", direction))
+	weight := lesson.Branch("", lesson.Leaf("name", "W"), lesson.Leaf("is", "weight"), lesson.Leaf("mass", "70 kg"))
+	cable := func(name, direction string) lesson.Source {
+		return lesson.Branch("", lesson.Leaf("name", name), lesson.Leaf("is", "cable"), lesson.Leaf("direction", direction))
 	}
-	known := force("P", "121 N", "0 deg")
+	known := kinds.ForceSource("P", "121 N", "0 deg")
 	rows := []struct {
 		name            string
-		src             Source
+		src             lesson.Source
 		quantity, entry string
 	}{
-		{"pre81-t2, OpenStax Precalculus 2e, section 8.1, Try It 2", missing("", known, free("Q", "magnitude", "120 N"), along("80 deg")), "R", "6.8 N"},
-		{"up2-p19, OpenStax University Physics Volume 1, Chapter 2 Problem 43", oneForce("", "P", "3.8 N", "120 deg"), "Fy", "3.290 N"},
-		{"up2-p21, OpenStax University Physics Volume 1, Chapter 2 Problem 45", byParts("", "A", "2 N", "-4 N"), "theta", "1.647π rad"},
+		{"pre81-t2, OpenStax Precalculus 2e, section 8.1, Try It 2", kinds.MissingForceSource("", known, kinds.MissingSource("Q", "magnitude", "120 N"), kinds.DirectedSource("80 deg")), "R", "6.8 N"},
+		{"up2-p19, OpenStax University Physics Volume 1, Chapter 2 Problem 43", kinds.ComponentsSource("", "P", "3.8 N", "120 deg"), "Fy", "3.290 N"},
+		{"up2-p21, OpenStax University Physics Volume 1, Chapter 2 Problem 45", kinds.FromComponentsSource("", "A", "2 N", "-4 N"), "theta", "1.647π rad"},
 		{"up2-e10, OpenStax University Physics Volume 1, Example 2.10",
-			concurrent("", force("A", "160 N", "55 deg S of E"), force("B", "200 N", "60 deg E of N"), force("C", "140 N", "55 deg W of N")), "R", "158.1 N"},
-		{"up5-e13, OpenStax University Physics Volume 1, Example 5.13", branch("", leaf("kind", "particle-equilibrium"),
-			branch("parts", cable("T1", "5 deg above -x"), cable("T2", "5 deg above +x"), weight), branch("gravity", leaf("g", "9.8 m/s²"))), "F1", "3930 N"},
+			kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "160 N", "55 deg S of E"), kinds.ForceSource("B", "200 N", "60 deg E of N"), kinds.ForceSource("C", "140 N", "55 deg W of N")), "R", "158.1 N"},
+		{"up5-e13, OpenStax University Physics Volume 1, Example 5.13", lesson.Branch("", lesson.Leaf("kind", "particle-equilibrium"),
+			lesson.Branch("parts", cable("T1", "5 deg above -x"), cable("T2", "5 deg above +x"), weight), lesson.Branch("gravity", lesson.Leaf("g", "9.8 m/s²"))), "F1", "3930 N"},
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			got := NewWork(solvedBy(t, r.src), DefaultSettings()).Enter(r.quantity, r.entry)
+			got := NewWork(solvedBy(t, r.src), lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 			assert.Contains(t, []Verdict{Correct, EarlyRounding}, got.Verdict, "%+v", got)
 		})
 	}
@@ -81,7 +83,7 @@ func TestEarlyRoundingNamesTheIntermediate(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			got := NewWork(barge(t), DefaultSettings()).Enter(r.quantity, r.entry)
+			got := NewWork(barge(t), lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 			if r.what == "" {
 				assert.Equal(t, Correct, got.Verdict, "%+v", got)
 				return
@@ -100,21 +102,21 @@ func TestEarlyRoundingNamesTheIntermediate(t *testing.T) {
 func TestRoundingAloneIsNoSlip(t *testing.T) {
 	small := pair(t, "0.91506351 N", "0 deg", "8.25 N", "-90 deg")
 	steep := pair(t, "851 N", "125 deg", "669 N", "-33 deg")
-	three := DefaultSettings()
-	three.Answer, three.Work = Digits{3, 1}, Digits{3, 1}
+	three := lesson.DefaultSettings()
+	three.Answer, three.Work = lesson.Digits{Magnitude: 3, Angle: 1}, lesson.Digits{Magnitude: 3, Angle: 1}
 	rows := []struct {
 		name            string
 		l               *Lesson
-		settings        Settings
+		settings        lesson.Settings
 		quantity, entry string
 		what            string
 		digits, keep    int
 	}{
-		{"R to one digit", barge(t), DefaultSettings(), "R", "700 N", "R", 1, 3},
-		{"R to one digit, in kN", barge(t), DefaultSettings(), "R", "0.7 kN", "R", 1, 3},
-		{"a whole degree", barge(t), DefaultSettings(), "beta", "63", "β", 0, 2},
-		{"a whole degree, three tens", barge(t), DefaultSettings(), "alpha", "30°", "α", 0, 2},
-		{"a half rounded up", small, DefaultSettings(), "Ry", "-8.3 N", "Ry", 2, 4},
+		{"R to one digit", barge(t), lesson.DefaultSettings(), "R", "700 N", "R", 1, 3},
+		{"R to one digit, in kN", barge(t), lesson.DefaultSettings(), "R", "0.7 kN", "R", 1, 3},
+		{"a whole degree", barge(t), lesson.DefaultSettings(), "beta", "63", "β", 0, 2},
+		{"a whole degree, three tens", barge(t), lesson.DefaultSettings(), "alpha", "30°", "α", 0, 2},
+		{"a half rounded up", small, lesson.DefaultSettings(), "Ry", "-8.3 N", "Ry", 2, 4},
 		// R² = 851² + 669² − 2·851·669·cos 22°, each to three digits: 110 000, R = 332 (340.64)
 		{"a small difference of squares", steep, three, "R", "332 N", "P² + Q²", 3, 4},
 	}
@@ -132,7 +134,7 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 // Of a value that is itself written too short, as many digits are asked as its
 // field asks: of an answer those of an answer.
 func TestAValueWrittenShortIsAskedForAsItsFieldAsks(t *testing.T) {
-	src := concurrent("", force("F1", "2.6 kN", "3:4 up right"), force("F2", "1.9 kN", "5:12 up left"), force("F3", "3.1 kN", "25 deg below +x"))
+	src := kinds.ConcurrentForcesSource("", kinds.ForceSource("F1", "2.6 kN", "3:4 up right"), kinds.ForceSource("F2", "1.9 kN", "5:12 up left"), kinds.ForceSource("F3", "3.1 kN", "25 deg below +x"))
 	for _, r := range []struct {
 		quantity, entry string
 		keep            int
@@ -141,7 +143,7 @@ func TestAValueWrittenShortIsAskedForAsItsFieldAsks(t *testing.T) {
 		{"R", "3 kN", 3},       // 3.286 kN
 		{"F2y", "0.73 kN", 4},  // 0.7308 kN, found on the way
 	} {
-		w := NewWork(solvedBy(t, src), DefaultSettings())
+		w := NewWork(solvedBy(t, src), lesson.DefaultSettings())
 		got := w.Enter(r.quantity, r.entry)
 		require.Equal(t, EarlyRounding, got.Verdict, "%s %s: %+v", r.quantity, r.entry, got)
 		assert.Equal(t, r.keep, got.Rounded.Keep, r.quantity)

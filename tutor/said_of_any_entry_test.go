@@ -12,6 +12,8 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -59,7 +61,7 @@ func TestWhatIsSaidOfAnyEntry(t *testing.T) {
 }
 
 // quantity enters all sorts of values for q.
-func (s *saying) quantity(q *Quantity) {
+func (s *saying) quantity(q *lesson.Quantity) {
 	for _, entry := range s.entries(q) {
 		if problems() <= 1000 && s.rng.IntN(3) > 0 {
 			continue // more of them with -problems
@@ -74,7 +76,7 @@ func (s *saying) quantity(q *Quantity) {
 		if in.Given || in.Equation || in == q || math.IsNaN(in.True) {
 			continue
 		}
-		wrong := s.lesson.WrongValues(in, DefaultSettings())
+		wrong := s.lesson.WrongValues(in, lesson.DefaultSettings())
 		if len(wrong) == 0 {
 			continue
 		}
@@ -87,7 +89,7 @@ func (s *saying) quantity(q *Quantity) {
 				return s.lesson.Truth(name)
 			})
 			if slices.Contains(expr.Symbols(r.Tree), in.Name) && !math.IsNaN(follows) {
-				s.enter([][2]string{{in.Name, s.lesson.ShowKept(in, v, DefaultSettings())}}, q, s.lesson.ShowKept(q, follows, DefaultSettings()))
+				s.enter([][2]string{{in.Name, s.lesson.ShowKept(in, v, lesson.DefaultSettings())}}, q, s.lesson.ShowKept(q, follows, lesson.DefaultSettings()))
 			}
 		}
 	}
@@ -95,9 +97,9 @@ func (s *saying) quantity(q *Quantity) {
 
 // entries lists entries for q: right ones in several forms, wrong ones of every
 // sort, and some that can't be read.
-func (s *saying) entries(q *Quantity) []string {
-	l, set := s.lesson, DefaultSettings()
-	all := []string{l.right(q, set.Work), "", "12 m", "cos", "1,234", l.plain(q.Name), "Rz", "5 + + "}
+func (s *saying) entries(q *lesson.Quantity) []string {
+	l, set := s.lesson, lesson.DefaultSettings()
+	all := []string{l.right(q, set.Work), "", "12 m", "cos", "1,234", l.Plain(q.Name), "Rz", "5 + + "}
 	var trees []expr.Node
 	for _, r := range q.Routes {
 		trees = append(trees, r.Tree)
@@ -114,7 +116,7 @@ func (s *saying) entries(q *Quantity) []string {
 		}
 		return append(all, "0 = 0", "2 = 3")
 	}
-	show := func(v float64, d int) { all = append(all, l.Show(q, v, Digits{Magnitude: d, Angle: d - 2})) }
+	show := func(v float64, d int) { all = append(all, l.Show(q, v, lesson.Digits{Magnitude: d, Angle: d - 2})) }
 	for _, n := range trees {
 		if v := expr.Eval(n, l.Truth); !math.IsNaN(v) {
 			show(v, 4)
@@ -146,12 +148,12 @@ func (s *saying) entries(q *Quantity) []string {
 }
 
 // enter enters an entry up to seven times, and answers what is asked.
-func (s *saying) enter(before [][2]string, q *Quantity, entry string) {
-	for _, help := range []Help{HelpOn, HelpOff} {
-		if help == HelpOff && s.rng.IntN(6) > 0 {
+func (s *saying) enter(before [][2]string, q *lesson.Quantity, entry string) {
+	for _, help := range []lesson.Help{lesson.HelpOn, lesson.HelpOff} {
+		if help == lesson.HelpOff && s.rng.IntN(6) > 0 {
 			break
 		}
-		set := DefaultSettings()
+		set := lesson.DefaultSettings()
 		set.Hints = help
 		times := 1 + s.rng.IntN(4)*s.rng.IntN(3)
 		w := NewWork(s.lesson, set)
@@ -196,7 +198,7 @@ func (s *saying) enter(before [][2]string, q *Quantity, entry string) {
 }
 
 // between looks at a question between two slips.
-func (s *saying) between(w *Work, q *Quantity) {
+func (s *saying) between(w *Work, q *lesson.Quantity) {
 	a := w.Standing(q.Name)
 	options := w.Options(a)
 	require.Len(s.t, options, 2)
@@ -272,7 +274,7 @@ func (s *saying) leaks(w *Work, r Reply, ok func(bool, string)) {
 
 // shows tells whether the number n, as written, is q's value, in any unit or
 // sense, to three digits or, of an angle, a tenth of a degree.
-func shows(q *Quantity, n string) bool {
+func shows(q *lesson.Quantity, n string) bool {
 	v, _ := strconv.ParseFloat(n, 64)
 	_, decimals, _ := strings.Cut(n, ".")
 	half := 0.5*math.Pow(10, -float64(len(decimals))) + 1e-9
@@ -287,7 +289,7 @@ func shows(q *Quantity, n string) bool {
 	if len(strings.TrimLeft(strings.ReplaceAll(n, ".", ""), "0")) < 3 {
 		return false
 	}
-	for _, factor := range []float64{1, 1000, 0.001, newtonsPerPound, 1 / newtonsPerPound, newtonsPerPound / 1000, 1000 / newtonsPerPound} {
+	for _, factor := range []float64{1, 1000, 0.001, slips.NewtonsPerPound, 1 / slips.NewtonsPerPound, slips.NewtonsPerPound / 1000, 1000 / slips.NewtonsPerPound} {
 		if math.Abs(v-math.Abs(q.True)*factor) <= half {
 			return true
 		}

@@ -6,6 +6,7 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 )
 
 // sensitivity is how far the value of a formula moves, about the true values, with
@@ -69,12 +70,12 @@ func (l *Lesson) ofGivens(n expr.Node) bool {
 // exact tells whether a value worked out leaves nothing to round: 2·501 = 1002
 // has its digits all written, and next to cos 90° = 0 whatever is written of
 // it is close.
-func (p inner) exact(d Digits) bool {
+func (p inner) exact(d lesson.Digits) bool {
 	v := p.value
 	if math.Abs(v) == nearOne {
 		v = 1
 	}
-	return p.fixed && math.Abs(d.roundTo(p.dim, v)-v) <= 1e-12*math.Abs(v) || p.dim != statics.DimAngle && math.Abs(p.value) < 1e-9
+	return p.fixed && math.Abs(d.Round(p.dim, v)-v) <= 1e-12*math.Abs(v) || p.dim != statics.DimAngle && math.Abs(p.value) < 1e-9
 }
 
 // inverseSineOff is how far an angle may be off, in degrees, whose sine is x to

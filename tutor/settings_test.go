@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"strings"
 	"testing"
 
@@ -10,42 +12,44 @@ import (
 )
 
 // checked is the barge's problem with settings, given as "key: value" lines.
-func checked(t *testing.T, lines ...string) (*Problem, error) {
+func checked(t *testing.T, lines ...string) (*lesson.Problem, error) {
 	t.Helper()
-	check := branch(CheckKey)
+	check := lesson.Branch(lesson.CheckKey)
 	for i, l := range lines {
 		key, value, _ := strings.Cut(l, ": ")
-		check.Kids = append(check.Kids, Source{Key: key, Text: value, Line: i + 10, Col: 3})
+		check.Kids = append(check.Kids, lesson.Source{Key: key, Text: value, Line: i + 10, Col: 3})
 	}
-	src := harbour("", force("P", "340 N", "25 deg"), force("Q", "610 N", "118 deg"))
+	src := kinds.TwoForcesSource("", kinds.ForceSource("P", "340 N", "25 deg"), kinds.ForceSource("Q", "610 N", "118 deg"))
 	src.Kids = append(src.Kids, check)
-	return All.Read(src)
+	return kinds.All.Read(src)
 }
 
 func TestSettingsAreRead(t *testing.T) {
-	set := func(change func(*Settings)) Settings {
-		s := DefaultSettings()
+	set := func(change func(*lesson.Settings)) lesson.Settings {
+		s := lesson.DefaultSettings()
 		change(&s)
 		return s
 	}
 	rows := []struct {
 		lines string
-		want  Settings
+		want  lesson.Settings
 	}{
-		{"", DefaultSettings()},
-		{"digits: 4", set(func(s *Settings) { s.Answer.Magnitude, s.Work.Magnitude = 4, 5 })},
-		{"digits: 4|working-digits: 4", set(func(s *Settings) { s.Answer.Magnitude = 4 })},
-		{"working-digits: 6", set(func(s *Settings) { s.Work.Magnitude = 6 })},
-		{"places: 0|working-places: 1", set(func(s *Settings) { s.Answer.Angle, s.Work.Angle = 0, 1 })},
-		{"places: 3", set(func(s *Settings) { s.Answer.Angle, s.Work.Angle = 3, 4 })},
-		{"entries: numbers|units: required", set(func(s *Settings) { s.NumbersOnly, s.UnitsRequired = true, true })},
-		{"direction: from +x", DefaultSettings()},
-		{"direction: from Q", set(func(s *Settings) { s.Direction = Reference{FromThing, "Q"} })},
-		{"direction: from the vertical", set(func(s *Settings) { s.Direction.As = FromVertical })},
-		{"direction: bearing", set(func(s *Settings) { s.Direction.As = AsBearing })},
-		{"direction: acute", set(func(s *Settings) { s.Direction.As = AsAcute })},
-		{"method: components|hints: delayed|solution: off", set(func(s *Settings) { s.Method, s.Hints, s.Solution = ByComponents, HelpDelayed, HelpOff })},
-		{"method: Triangle|hints: no|sketch: false", set(func(s *Settings) { s.Method, s.Hints, s.Sketch = ByTriangle, HelpOff, false })},
+		{"", lesson.DefaultSettings()},
+		{"digits: 4", set(func(s *lesson.Settings) { s.Answer.Magnitude, s.Work.Magnitude = 4, 5 })},
+		{"digits: 4|working-digits: 4", set(func(s *lesson.Settings) { s.Answer.Magnitude = 4 })},
+		{"working-digits: 6", set(func(s *lesson.Settings) { s.Work.Magnitude = 6 })},
+		{"places: 0|working-places: 1", set(func(s *lesson.Settings) { s.Answer.Angle, s.Work.Angle = 0, 1 })},
+		{"places: 3", set(func(s *lesson.Settings) { s.Answer.Angle, s.Work.Angle = 3, 4 })},
+		{"entries: numbers|units: required", set(func(s *lesson.Settings) { s.NumbersOnly, s.UnitsRequired = true, true })},
+		{"direction: from +x", lesson.DefaultSettings()},
+		{"direction: from Q", set(func(s *lesson.Settings) { s.Direction = lesson.Reference{As: lesson.FromThing, Thing: "Q"} })},
+		{"direction: from the vertical", set(func(s *lesson.Settings) { s.Direction.As = lesson.FromVertical })},
+		{"direction: bearing", set(func(s *lesson.Settings) { s.Direction.As = lesson.AsBearing })},
+		{"direction: acute", set(func(s *lesson.Settings) { s.Direction.As = lesson.AsAcute })},
+		{"method: components|hints: delayed|solution: off", set(func(s *lesson.Settings) {
+			s.Method, s.Hints, s.Solution = lesson.ByComponents, lesson.HelpDelayed, lesson.HelpOff
+		})},
+		{"method: Triangle|hints: no|sketch: false", set(func(s *lesson.Settings) { s.Method, s.Hints, s.Sketch = lesson.ByTriangle, lesson.HelpOff, false })},
 	}
 	for _, r := range rows {
 		t.Run(r.lines, func(t *testing.T) {
@@ -84,28 +88,28 @@ func TestSettingsThatWontDo(t *testing.T) {
 	for _, r := range rows {
 		t.Run(r.lines, func(t *testing.T) {
 			_, err := checked(t, strings.Split(r.lines, "|")...)
-			fault := (*SourceError)(nil)
+			fault := (*lesson.SourceError)(nil)
 			require.ErrorAs(t, err, &fault)
 			assert.Equal(t, r.line, fault.Line)
 			assert.Contains(t, fault.Message, r.says)
 		})
 	}
 	t.Run("no mapping", func(t *testing.T) {
-		for _, src := range []Source{leaf(CheckKey, "strict"), branch(CheckKey, leaf("", "digits"))} {
-			_, err := ReadSettings(src)
+		for _, src := range []lesson.Source{lesson.Leaf(lesson.CheckKey, "strict"), lesson.Branch(lesson.CheckKey, lesson.Leaf("", "digits"))} {
+			_, err := lesson.ReadSettings(src)
 			assert.ErrorContains(t, err, "a line of its own")
 		}
-		s, err := ReadSettings(leaf(CheckKey, ""))
+		s, err := lesson.ReadSettings(lesson.Leaf(lesson.CheckKey, ""))
 		require.NoError(t, err)
-		assert.Equal(t, DefaultSettings(), s)
+		assert.Equal(t, lesson.DefaultSettings(), s)
 	})
 	t.Run("over others", func(t *testing.T) { // a problem of a set changes what the set asks
-		of, err := ReadSettings(branch(CheckKey, leaf("hints", "off"), leaf("digits", "4")))
+		of, err := lesson.ReadSettings(lesson.Branch(lesson.CheckKey, lesson.Leaf("hints", "off"), lesson.Leaf("digits", "4")))
 		require.NoError(t, err)
-		s, err := of.With(branch(CheckKey, leaf("hints", "on")))
+		s, err := of.With(lesson.Branch(lesson.CheckKey, lesson.Leaf("hints", "on")))
 		require.NoError(t, err)
-		assert.Equal(t, HelpOn, s.Hints)
-		assert.Equal(t, Digits{4, 1}, s.Answer)
+		assert.Equal(t, lesson.HelpOn, s.Hints)
+		assert.Equal(t, lesson.Digits{Magnitude: 4, Angle: 1}, s.Answer)
 	})
 }
 
@@ -113,28 +117,28 @@ func TestSettingsThatWontDo(t *testing.T) {
 // settings that change nothing take no room in a code.
 func TestSettingsGoThroughACode(t *testing.T) {
 	rapid.Check(t, func(r *rapid.T) {
-		src := branch(CheckKey)
-		for _, key := range SettingKeys() {
-			if words := SettingWords(key); rapid.Bool().Draw(r, key) {
+		src := lesson.Branch(lesson.CheckKey)
+		for _, key := range lesson.SettingKeys() {
+			if words := lesson.SettingWords(key); rapid.Bool().Draw(r, key) {
 				if key == "direction" {
 					words = append(words[:len(words):len(words)], "from P", "from Q")
 				}
-				src.Kids = append(src.Kids, leaf(key, rapid.SampledFrom(words).Draw(r, key)))
+				src.Kids = append(src.Kids, lesson.Leaf(key, rapid.SampledFrom(words).Draw(r, key)))
 			}
 		}
-		s, err := ReadSettings(src)
+		s, err := lesson.ReadSettings(src)
 		if err != nil {
 			r.Skip(err.Error()) // working digits coarser than the answers'
 		}
-		again, err := ReadSettings(s.Source())
+		again, err := lesson.ReadSettings(s.Source())
 		require.NoError(r, err)
 		require.Equal(r, s, again)
-		p := twoForces.BankProblems()[0]
+		p := kinds.TwoForces.BankProblems()[0]
 		require.NoError(r, p.Use(s))
 		l, err := openCode(p.Code())
 		require.NoError(r, err, p.Code())
 		require.Equal(r, s, l.Problem.Settings)
 		require.Equal(r, p.Code(), l.Problem.Code())
 	})
-	assert.NotContains(t, twoForces.BankProblems()[0].Code(), CheckKey+":")
+	assert.NotContains(t, kinds.TwoForces.BankProblems()[0].Code(), lesson.CheckKey+":")
 }

@@ -2,27 +2,29 @@ package tutor
 
 import (
 	"slices"
+	"strconv"
 
 	"closingside/statics"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
 // Offered tells whether q is among what the learner is asked to enter: with a
 // method asked for, what that method's solution finds or one of its routes
 // leads to.
-func (w *Work) Offered(q *Quantity) bool {
+func (w *Work) Offered(q *lesson.Quantity) bool {
 	m := w.Settings.Method
 	if q.Given {
 		return false
 	}
-	if m == AnyMethod || q.Answer {
+	if m == lesson.AnyMethod || q.Answer {
 		return true
 	}
-	if slices.ContainsFunc(q.Routes, func(r Route) bool { return r.Method == m }) {
+	if slices.ContainsFunc(q.Routes, func(r lesson.Route) bool { return r.Method == m }) {
 		return true
 	}
 	for _, way := range w.Lesson.Ways {
-		if way.Method == m && slices.ContainsFunc(way.Steps, func(s Step) bool { return s.Quantity == q.Name }) {
+		if way.Method == m && slices.ContainsFunc(way.Steps, func(s lesson.Step) bool { return s.Quantity == q.Name }) {
 			return true
 		}
 	}
@@ -33,10 +35,10 @@ func (w *Work) Offered(q *Quantity) bool {
 // Delayed ones may after a wrong entry for it.
 func (w *Work) MayHint(name string) bool {
 	switch w.Settings.Hints {
-	case HelpOn:
+	case lesson.HelpOn:
 		return true
-	case HelpDelayed:
-		return w.tried(func(q *Quantity) bool { return q.Name == name })
+	case lesson.HelpDelayed:
+		return w.tried(func(q *lesson.Quantity) bool { return q.Name == name })
 	}
 	return false
 }
@@ -45,34 +47,34 @@ func (w *Work) MayHint(name string) bool {
 // may after a wrong entry for an answer, and once every answer is found.
 func (w *Work) MaySolve() bool {
 	switch w.Settings.Solution {
-	case HelpOn:
+	case lesson.HelpOn:
 		return true
-	case HelpDelayed:
-		return w.Done() || w.tried(func(q *Quantity) bool { return q.Answer })
+	case lesson.HelpDelayed:
+		return w.Done() || w.tried(func(q *lesson.Quantity) bool { return q.Answer })
 	}
 	return false
 }
 
 // tried tells whether a wrong entry was made for one of the quantities; one
 // taken back counts, so that taking back takes no help away.
-func (w *Work) tried(of func(*Quantity) bool) bool {
+func (w *Work) tried(of func(*lesson.Quantity) bool) bool {
 	return slices.ContainsFunc(w.Past, func(a Attempt) bool {
 		return a.Verdict != Correct && of(w.Lesson.Quantity(a.Quantity))
 	})
 }
 
 // Asked says in which unit, and how finely, q is asked.
-func (w *Work) Asked(q *Quantity) string {
-	d := w.Settings.asked(q)
+func (w *Work) Asked(q *lesson.Quantity) string {
+	d := w.Settings.DigitsOf(q)
 	if q.Equation {
 		return text.Say("asked.equation")
 	}
-	if q.reported() {
+	if q.IsReported() {
 		r := w.Settings.Direction
-		return text.Say("reported.asked."+reportKeys[r.As], "places", itoa(d.Angle), "thing", shownName(r.Thing))
+		return text.Say("reported.asked."+r.As.Key(), "places", strconv.Itoa(d.Angle), "thing", lesson.ShownName(r.Thing))
 	}
 	if q.Dim == statics.DimAngle {
-		return text.Say("asked.angle", "places", itoa(d.Angle))
+		return text.Say("asked.angle", "places", strconv.Itoa(d.Angle))
 	}
-	return text.Say("asked.magnitude", "unit", w.Lesson.UnitOf(q).Symbol, "digits", itoa(d.Magnitude))
+	return text.Say("asked.magnitude", "unit", w.Lesson.UnitOf(q).Symbol, "digits", strconv.Itoa(d.Magnitude))
 }

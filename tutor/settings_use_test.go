@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,10 +12,10 @@ import (
 // A method asked for decides what is offered, what comes next, what hints lean
 // on and which solution is shown, in every kind.
 func TestAMethodAskedForIsKeptTo(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for _, p := range k.BankProblems() {
-			for _, m := range []Method{ByTriangle, ByComponents} {
-				s := DefaultSettings()
+			for _, m := range []lesson.Method{lesson.ByTriangle, lesson.ByComponents} {
+				s := lesson.DefaultSettings()
 				s.Method = m
 				require.NoError(t, p.Use(s))
 				l, err := Open(p)
@@ -35,14 +37,14 @@ func TestAMethodAskedForIsKeptTo(t *testing.T) {
 						continue
 					}
 					r := w.nearest(q)
-					assert.True(t, r.Method == m || r.Method == AnyMethod, "%s: hint on %s by %s", k.Name, q.Name, r.ID)
+					assert.True(t, r.Method == m || r.Method == lesson.AnyMethod, "%s: hint on %s by %s", k.Name, q.Name, r.ID)
 				}
 				for _, step := range ways[0].Steps {
 					assert.True(t, offered[step.Quantity.Name], "%s: %s is a step and not offered", k.Name, step.Quantity.Name)
 					if !w.Done() { // further values are found after the answers
 						assert.Equal(t, step.Quantity.Name, w.Next(), "the solution's order")
 					}
-					w.Enter(step.Quantity.Name, l.right(step.Quantity, Digits{6, 4}))
+					w.Enter(step.Quantity.Name, l.right(step.Quantity, lesson.Digits{Magnitude: 6, Angle: 4}))
 				}
 				assert.Empty(t, w.Next())
 			}
@@ -85,11 +87,11 @@ func TestWhenHelpMayBeAskedFor(t *testing.T) {
 // Sentences of a kind leave out how a direction is to be reported: the
 // settings say that.
 func TestKindsLeaveReportingToTheSettings(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for _, p := range k.BankProblems() {
 			l, err := Open(p)
 			require.NoError(t, err)
-			assert.NotContains(t, l.asked(), "counter-clockwise")
+			assert.NotContains(t, l.Question(), "counter-clockwise")
 			for i := range l.Quantities {
 				if q := &l.Quantities[i]; q.Turns && !q.Given {
 					assert.NotContains(t, l.Say(k.Name+"."+q.Name+".what"), "counter-clockwise")

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 	"math"
 	"slices"
 	"sync"
@@ -66,14 +68,14 @@ func (l *Lesson) writtenWrongly(i int) []outcome {
 		return nil
 	}
 	var out []outcome
-	for k := range catalogue {
-		row := &catalogue[k]
-		if row.Scope != InAnswer {
+	for k := range slips.Catalogue() {
+		row := &slips.Catalogue()[k]
+		if row.Scope != slips.InAnswer {
 			continue
 		}
-		values := row.Written(&context{lesson: l, quantity: q}, q.True)
+		values := row.Written(&slips.Context{Lesson: l.Lesson, Quantity: q}, q.True)
 		for _, x := range values {
-			out = append(out, outcome{value: x, written: true, of: q.True, ids: row.alone, at: q.Name, weight: row.Prior / float64(len(values)), basis: ofEntries})
+			out = append(out, outcome{value: x, written: true, of: q.True, ids: row.Alone, at: q.Name, weight: row.Prior / float64(len(values)), basis: ofEntries})
 		}
 	}
 	return out
@@ -118,7 +120,7 @@ func (s *state) directly(q int, one *singles) []outcome {
 
 // predict appends what a variant gives; where a slip altered a component
 // behind a direction, in the quadrant of its signs and in that of the sketch.
-func (s *state) predict(all []prediction, q *Quantity, v *variant, of basis) []prediction {
+func (s *state) predict(all []prediction, q *lesson.Quantity, v *variant, of basis) []prediction {
 	values := s.own
 	if of == ofTruth {
 		values = s.truth
@@ -130,14 +132,14 @@ func (s *state) predict(all []prediction, q *Quantity, v *variant, of basis) []p
 	if v.quadrant == nil {
 		return append(all, p)
 	}
-	if by := v.quadrant.direction(values, &s.tape); q.gap(by, p.value) > 1e-6 {
+	if by := v.quadrant.direction(values, &s.tape); q.Gap(by, p.value) > 1e-6 {
 		all = append(all, prediction{by, p.weight, v, of})
 		p.weight *= shareDrawn
 	}
 	return append(all, p)
 }
 
-func (p *prediction) outcome(q *Quantity) outcome {
+func (p *prediction) outcome(q *lesson.Quantity) outcome {
 	v := p.v
 	return outcome{value: p.value, ids: v.ids, at: q.Name, weight: p.weight, exact: v.whole, prog: v.prog, basis: p.basis, forms: v.forms}
 }
@@ -145,20 +147,20 @@ func (p *prediction) outcome(q *Quantity) outcome {
 // merge gathers outcomes of the same value, in order: ids are joined, weights
 // added. The true value itself is left out. Outcomes are told of by their values,
 // as they come out, and made where they are kept.
-func merge(q *Quantity, values []float64, of func(i int) outcome) []outcome {
-	same := q.alike()
+func merge(q *lesson.Quantity, values []float64, of func(i int) outcome) []outcome {
+	same := q.Alike()
 	order := make([]place, 0, len(values))
 	for i, v := range values {
-		if folded := q.fold(v); !(q.gap(folded, q.True) <= same || q.gap(folded, q.Also) <= same) {
-			order = append(order, q.place(folded, q.below(v), i))
+		if folded := q.Fold(v); !(q.Gap(folded, q.True) <= same || q.Gap(folded, q.Also) <= same) {
+			order = append(order, placeOf(q, folded, q.Below(v), i))
 		}
 	}
 	sortPlaces(order)
 	out := make([]outcome, 0, distinct(order, same))
 	for _, at := range order {
 		o := of(int(at.index))
-		o.raw, o.value = o.value, q.fold(o.value)
-		if n := len(out); n > 0 && o.value-out[n-1].value <= same && q.below(o.raw) == q.below(out[n-1].raw) {
+		o.raw, o.value = o.value, q.Fold(o.value)
+		if n := len(out); n > 0 && o.value-out[n-1].value <= same && q.Below(o.raw) == q.Below(out[n-1].raw) {
 			out[n-1].absorb(&o)
 			out[n-1].forms = append(slices.Clip(out[n-1].forms), o.forms...)
 			continue

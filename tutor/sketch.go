@@ -7,13 +7,14 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"closingside/tutor/figure"
+	"closingside/tutor/lesson"
 )
 
 // Sketch is a learner's sketch: where each arrow lies, the closing side drawn,
 // and what was estimated from it. Coordinates are in the unit of the forces, y
 // upwards, with the common point at the origin.
 type Sketch struct {
-	Plan   SketchPlan
+	Plan   lesson.SketchPlan
 	Hold   []r2.Vec // opposite corners of what the sketch may cover
 	Aside  bool     // skipped, or left behind by calculating
 	Passed bool     // gone on without an estimate
@@ -72,7 +73,7 @@ func (w *Work) Sketch() *Sketch {
 }
 
 func newSketch(w *Work) *Sketch {
-	s := &Sketch{Plan: w.Lesson.Kind.Sketch(w.Lesson, w), work: w}
+	s := &Sketch{Plan: w.Lesson.Kind.Sketch(w.Lesson.Lesson, w), work: w}
 	var lo, hi r2.Vec
 	for _, f := range s.Plan.Forces { // every sum of some of the forces lies between lo and hi
 		lo.X, hi.X = lo.X+min(f.Vec.X, 0), hi.X+max(f.Vec.X, 0)
@@ -158,7 +159,7 @@ func (s *Sketch) same(p, q r2.Vec) bool {
 }
 
 // name is the symbol of an arrow.
-func (s *Sketch) name(i int) string { return s.work.Lesson.plain(s.Plan.Forces[i].Name) }
+func (s *Sketch) name(i int) string { return s.work.Lesson.Plain(s.Plan.Forces[i].Name) }
 
 // keep puts the state before an act away, for Undo.
 func (s *Sketch) keep() {

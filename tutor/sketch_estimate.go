@@ -6,6 +6,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // estimate is what a learner took from the sketch for a quantity.
@@ -25,8 +26,8 @@ const (
 )
 
 // Wanted lists the quantities to be estimated.
-func (s *Sketch) Wanted() []*Quantity {
-	var all []*Quantity
+func (s *Sketch) Wanted() []*lesson.Quantity {
+	var all []*lesson.Quantity
 	for _, name := range []string{s.Plan.Size, s.Plan.Direction} {
 		if q := s.work.Lesson.Quantity(name); q != nil {
 			all = append(all, q)
@@ -55,7 +56,7 @@ func (s *Sketch) Rough(name string) string {
 	if !ok {
 		return ""
 	}
-	return s.work.Lesson.Reported(q, v, Digits{Magnitude: 2})
+	return s.work.Lesson.Reported(q, v, lesson.Digits{Magnitude: 2})
 }
 
 // Tried is what was said of the estimate last entered for a quantity, if any.
@@ -93,9 +94,9 @@ func (s *Sketch) Estimate(entries map[string]string) []EstimateReply {
 	return all
 }
 
-func (s *Sketch) judgeEstimate(q *Quantity, text string) SketchReply {
+func (s *Sketch) judgeEstimate(q *lesson.Quantity, text string) SketchReply {
 	if text == "" {
-		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.plain(q.Name))
+		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.Plain(q.Name))
 	}
 	scope := s.work.scope(q)
 	scope.UnitRequired = false // a round number does
@@ -104,10 +105,10 @@ func (s *Sketch) judgeEstimate(q *Quantity, text string) SketchReply {
 		return SketchReply{Feedback: bad.Message()}
 	}
 	if r.Form == entry.Affine {
-		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.plain(q.Name))
+		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.Plain(q.Name))
 	}
 	for _, sense := range s.work.senses(q, r) {
-		if q.apart(sense.Value, q.True) <= s.tolerance(q, q.True) {
+		if q.Apart(sense.Value, q.True) <= s.tolerance(q, q.True) {
 			s.now.kept = append(s.now.kept, estimate{q.Name, sense.Value})
 			return s.say(Correct, "", "estimate.kept")
 		}
@@ -133,8 +134,8 @@ func (s *Sketch) judgeEstimate(q *Quantity, text string) SketchReply {
 
 // given is a given with its unit, in no more digits than it takes.
 func (w *Work) given(name string) string {
-	q, d := w.Lesson.Quantity(name), Digits{Magnitude: 1}
-	for d.Magnitude < w.Settings.Work.Magnitude && math.Abs(d.roundTo(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
+	q, d := w.Lesson.Quantity(name), lesson.Digits{Magnitude: 1}
+	for d.Magnitude < w.Settings.Work.Magnitude && math.Abs(d.Round(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
 		d.Magnitude++
 	}
 	return w.Lesson.Show(q, q.True, d)
@@ -142,7 +143,7 @@ func (w *Work) given(name string) string {
 
 // tolerance is how far from v an estimate of q may lie and still agree with
 // the sketch.
-func (s *Sketch) tolerance(q *Quantity, v float64) float64 {
+func (s *Sketch) tolerance(q *lesson.Quantity, v float64) float64 {
 	least := nearSketch * s.reach / grasp
 	if q.Name != s.Plan.Direction {
 		return math.Max(nearSize*math.Abs(v), least)
@@ -153,13 +154,13 @@ func (s *Sketch) tolerance(q *Quantity, v float64) float64 {
 
 // compare adds the learner's own estimate to what is said of a wrong value
 // that lies far from it.
-func (w *Work) compare(q *Quantity, r *Reply) {
+func (w *Work) compare(q *lesson.Quantity, r *Reply) {
 	if r.Verdict == Correct || r.Verdict == Unreadable || r.Reading.Form == entry.Affine {
 		return
 	}
 	s := w.sketch
 	v, ok := s.Estimated(q.Name)
-	if !ok || q.apart(r.Reading.Value, v) <= s.tolerance(q, v) {
+	if !ok || q.Apart(r.Reading.Value, v) <= s.tolerance(q, v) {
 		return
 	}
 	r.Feedback += " " + w.Lesson.Say("feedback.estimate", "estimate", s.Rough(q.Name))

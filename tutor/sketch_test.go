@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"math"
 	"strconv"
 	"testing"
@@ -13,7 +15,7 @@ import (
 
 func sketchOf(t testing.TB, l *Lesson) *Sketch {
 	t.Helper()
-	s := NewWork(l, DefaultSettings()).Sketch()
+	s := NewWork(l, lesson.DefaultSettings()).Sketch()
 	require.NotNil(t, s)
 	return s
 }
@@ -237,7 +239,7 @@ func TestParallelogramIsRight(t *testing.T) {
 }
 
 func closed(t testing.TB, l *Lesson) *Work {
-	w := NewWork(l, DefaultSettings())
+	w := NewWork(l, lesson.DefaultSettings())
 	w.Sketch().Put(end("t1"), end("h0"))
 	w.Sketch().Close(end("t0"), end("h1"))
 	require.Equal(t, Estimating, w.Sketch().Stage())
@@ -319,7 +321,7 @@ func TestEstimatesGoWithTheSketch(t *testing.T) {
 }
 
 func TestSketchMayBeOff(t *testing.T) {
-	s := DefaultSettings()
+	s := lesson.DefaultSettings()
 	s.Sketch = false
 	w := NewWork(barge(t), s)
 	assert.Nil(t, w.Sketch())
@@ -329,8 +331,8 @@ func TestSketchMayBeOff(t *testing.T) {
 
 // Forces of any number are laid head to tail in any order by an unsteady hand.
 func TestAnyNumberOfForces(t *testing.T) {
-	k := All.ByName("concurrent-forces")
-	var problems []*Problem
+	k := kinds.All.ByName("concurrent-forces")
+	var problems []*lesson.Problem
 	problems = append(problems, k.BankProblems()...)
 	for seed := range uint64(20) {
 		problems = append(problems, Generate(k, seed))
@@ -362,7 +364,7 @@ func TestAnyNumberOfForces(t *testing.T) {
 // Of three forces, two joined by their heads leave a side that goes against
 // one of them.
 func TestThreeForcesWrong(t *testing.T) {
-	l, err := Open(All.ByName("concurrent-forces").BankProblems()[0])
+	l, err := Open(kinds.All.ByName("concurrent-forces").BankProblems()[0])
 	require.NoError(t, err)
 	s := sketchOf(t, l)
 	assert.Equal(t, Unexplained, s.Close(end("h0"), end("t0")).Verdict)

@@ -4,6 +4,8 @@ import (
 	"sync"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // commonRow is the prior from which a row is thought of together with another
@@ -12,8 +14,8 @@ const commonRow = 0.5
 
 // mayJoin tells whether a row is thought of together with another in one
 // formula of q. A given miscopied is looked at from the start of the work.
-func mayJoin(q *Quantity, id string) bool {
-	return id != "given-miscopied" && !slipByID(id).Lone && (!q.Equation || slipByID(id).Prior >= commonRow)
+func mayJoin(q *lesson.Quantity, id string) bool {
+	return id != "given-miscopied" && !slips.ByID(id).Lone && (!q.Equation || slips.ByID(id).Prior >= commonRow)
 }
 
 // twiceSlipped is what two slips, the one after the other, make of one formula of
@@ -44,7 +46,7 @@ func (l *Lesson) slipAgain(q int) []variant {
 		if v.lone || !mayJoin(quantity, v.id) {
 			continue
 		}
-		for _, row := range catalogue {
+		for _, row := range slips.Catalogue() {
 			if row.ID == v.id || !mayJoin(quantity, row.ID) {
 				continue
 			}

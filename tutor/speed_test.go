@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -15,7 +16,7 @@ func BenchmarkTable(b *testing.B) {
 			b.ReportAllocs()
 			n := 0
 			for b.Loop() {
-				w := NewWork(l, DefaultSettings())
+				w := NewWork(l, lesson.DefaultSettings())
 				n = len(w.now(l.Quantity(name)).outcomes(l.index[name]).cells)
 			}
 			require.Greater(b, n, 40)
@@ -28,7 +29,7 @@ func BenchmarkEnterWrong(b *testing.B) {
 	l := barge(b)
 	l.ready()
 	for b.Loop() {
-		w := NewWork(l, DefaultSettings())
+		w := NewWork(l, lesson.DefaultSettings())
 		require.Equal(b, SlipFound, w.Enter("R", "713.7 N").Verdict)
 	}
 }

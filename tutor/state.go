@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 )
 
 // state is the work as it stands, by quantity: what hypotheses start from. It
@@ -31,7 +32,7 @@ type state struct {
 
 // now is the state of the work for judging an entry for q. Entries that rest
 // on q itself count as not made: q can't follow from them.
-func (w *Work) now(q *Quantity) *state {
+func (w *Work) now(q *lesson.Quantity) *state {
 	if s := w.states[q.Name]; s != nil {
 		return s
 	}
@@ -88,7 +89,7 @@ type stood struct {
 
 // order is what may be carried to q depends on beside the values entered: which
 // of the wrong ones was made first, and the equations.
-func (w *Work) order(q *Quantity) []stood {
+func (w *Work) order(q *lesson.Quantity) []stood {
 	var all []stood
 	for i := range w.Lesson.Quantities {
 		o := &w.Lesson.Quantities[i]
@@ -119,12 +120,12 @@ func (s *state) same(t *state) bool {
 // blankKey tells works apart on which nothing is entered.
 type blankKey struct {
 	quantity string
-	settings Settings
+	settings lesson.Settings
 }
 
 // blank is the state of a work on which nothing is entered yet. Its tables are
 // built once for a lesson and serve every learner; done gives them free.
-func (l *Lesson) blank(q *Quantity, settings Settings) (s *state, done func()) {
+func (l *Lesson) blank(q *lesson.Quantity, settings lesson.Settings) (s *state, done func()) {
 	prep, key := l.ready(), blankKey{q.Name, settings}
 	prep.blankMu.Lock()
 	s = prep.blanks[key]

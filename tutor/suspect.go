@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // suspect is o as an explanation of an entry: where the form of an expression
@@ -25,14 +26,14 @@ func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
 // another, made at another place or by another route, one that shares an id with
 // another and a value to the digits written, half a unit of which is given, and
 // one that only the rounding of what was entered tells from another.
-func (q *Quantity) addSuspect(all []Suspect, s Suspect, half float64) []Suspect {
+func addSuspect(q *lesson.Quantity, all []Suspect, s Suspect, half float64) []Suspect {
 	for i := range all {
 		o := &all[i]
 		switch {
 		case among(s.IDs, o.IDs):
 		case among(o.IDs, s.IDs):
 			o.IDs = s.IDs
-		case q.gap(o.value, s.value) <= q.alike(), q.gap(o.value, s.value) <= half && share(o.IDs, s.IDs), q.sameUnentered(*o, s, half):
+		case q.Gap(o.value, s.value) <= q.Alike(), q.Gap(o.value, s.value) <= half && share(o.IDs, s.IDs), sameUnentered(q, *o, s, half):
 			o.IDs = bothIDs(o.IDs, s.IDs)
 		default:
 			continue
@@ -49,8 +50,8 @@ const afterRounding = 40
 
 // sameUnentered tells whether two suspects come to the same but for what was
 // rounded in the entries they are worked from.
-func (q *Quantity) sameUnentered(a, b Suspect, half float64) bool {
-	return a.unentered != 0 && b.unentered != 0 && q.gap(a.value, b.value) <= afterRounding*half && q.gap(a.unentered, b.unentered) <= q.alike()
+func sameUnentered(q *lesson.Quantity, a, b Suspect, half float64) bool {
+	return a.unentered != 0 && b.unentered != 0 && q.Gap(a.value, b.value) <= afterRounding*half && q.Gap(a.unentered, b.unentered) <= q.Alike()
 }
 
 // bothIDs is the ids of two lists in order: single slips, then two together.

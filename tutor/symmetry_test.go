@@ -8,6 +8,8 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -18,7 +20,7 @@ import (
 // coincide depends on the axes.
 func finePair(t *testing.T, m1, m2, d1, d2 int) (*Lesson, bool) {
 	direction := func(d int) string { return strconv.FormatFloat(float64(d)/100, 'f', 2, 64) + " deg" }
-	p, err := All.Read(harbour("", force("P", itoa(m1)+" N", direction(d1)), force("Q", itoa(m2)+" N", direction(d2))))
+	p, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("P", strconv.Itoa(m1)+" N", direction(d1)), kinds.ForceSource("Q", strconv.Itoa(m2)+" N", direction(d2))))
 	require.NoError(t, err)
 	l, err := Open(p)
 	if err != nil {
@@ -70,20 +72,20 @@ func TestSymmetryOfVerdicts(t *testing.T) {
 		for _, name := range []string{"R", "gamma", "phi", "alpha", "beta", "theta"} {
 			for k, v := range slipValues(l, turned, name, float64(turn)/100) {
 				text := func(v float64) string { return strconv.FormatFloat(v, 'f', 10, 64) }
-				want := NewWork(l, DefaultSettings()).judge(l.Quantity(name), text(v)).Verdict
+				want := NewWork(l, lesson.DefaultSettings()).judge(l.Quantity(name), text(v)).Verdict
 				for _, im := range images {
 					o, x := im.lesson.Quantity(im.name(name)), v
 					if o.Turns {
 						x += im.turn
 					}
-					got := NewWork(im.lesson, DefaultSettings()).judge(o, text(x)).Verdict
+					got := NewWork(im.lesson, lesson.DefaultSettings()).judge(o, text(x)).Verdict
 					compared++
 					if k == 0 || (got == Correct) != (want == Correct) {
-						require.Equal(t, want, got, "%s = %v; %s", name, v, described(l, NewWork(l, DefaultSettings())))
+						require.Equal(t, want, got, "%s = %v; %s", name, v, described(l, NewWork(l, lesson.DefaultSettings())))
 					}
 					if got != want {
 						differ++
-						t.Logf("%s = %v: %v, %v; %s", name, v, want, got, described(l, NewWork(l, DefaultSettings())))
+						t.Logf("%s = %v: %v, %v; %s", name, v, want, got, described(l, NewWork(l, lesson.DefaultSettings())))
 					}
 				}
 			}
@@ -99,7 +101,10 @@ func TestSymmetryOfVerdicts(t *testing.T) {
 func slipValues(l, turned *Lesson, name string, turn float64) []float64 {
 	q := l.Quantity(name)
 	values := []float64{q.True}
-	triangle := l.reads(expr.Add(expr.Add(expr.Add(f1, f2), expr.Add(symPhi, symGamma)), expr.Add(symR, expr.Add(expr.S("alpha"), expr.S("beta")))))
+	triangle := set(0)
+	for _, name := range []string{"F1", "F2", "phi", "gamma", "R", "alpha", "beta"} {
+		triangle = triangle.with(l.index[name])
+	}
 	for _, v := range l.variantsOf(l.index[name]) {
 		x := expr.Eval(v.tree, l.Truth)
 		if further := expr.Eval(v.tree, turned.Truth) - x - turn; x != x || !q.Turns && v.reads&^triangle != 0 || q.Turns && math.Abs(math.Remainder(further, 360)) > 1e-6 {

@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"math"
 	"slices"
 	"sort"
@@ -47,13 +48,13 @@ type cell struct {
 func (s *state) newTable(q int, all []guess) *table {
 	quantity := &s.w.Lesson.Quantities[q]
 	order := make([]place, 0, len(all))
-	same := quantity.alike()
+	same := quantity.Alike()
 	below := make([]bool, len(all))
 	for i := range all {
-		below[i] = quantity.below(all[i].raw())
-		all[i].value = quantity.fold(all[i].value)
-		if quantity.gap(all[i].value, quantity.True) > same {
-			order = append(order, quantity.place(all[i].value, below[i], i))
+		below[i] = quantity.Below(all[i].raw())
+		all[i].value = quantity.Fold(all[i].value)
+		if quantity.Gap(all[i].value, quantity.True) > same {
+			order = append(order, placeOf(quantity, all[i].value, below[i], i))
 		}
 	}
 	sortPlaces(order)
@@ -182,7 +183,7 @@ func (t *table) unentered(c *cell) float64 {
 	if g.plan != nil {
 		v = g.plan.run(s.scratch, v, &s.tape)
 	}
-	return t.s.w.Lesson.Quantities[t.q].fold(v)
+	return t.s.w.Lesson.Quantities[t.q].Fold(v)
 }
 
 // outcome is what one guess says.
@@ -233,11 +234,11 @@ func (t *table) near(v, reach float64, visit func(c *cell)) {
 }
 
 // inRange gives the stretches of folded values that lie within reach of v.
-func inRange(q *Quantity, v, reach float64, from func(lo, hi float64)) {
+func inRange(q *lesson.Quantity, v, reach float64, from func(lo, hi float64)) {
 	raw := v
-	v = q.fold(v)
+	v = q.Fold(v)
 	from(v-reach, v+reach)
-	if !q.circular() {
+	if !q.Circular() {
 		return
 	}
 	low := 0.0

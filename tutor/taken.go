@@ -5,12 +5,13 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // Taken is the route by which the learner most likely found q, or nil where q
 // is not found or nothing tells: the route whose form an expression has, or of
 // a number the one that rests on most of what was found before.
-func (w *Work) Taken(q *Quantity) *Route {
+func (w *Work) Taken(q *lesson.Quantity) *lesson.Route {
 	at, entered := w.latest[q.Name]
 	if !entered || !w.Found(q.Name) {
 		return nil
@@ -18,7 +19,7 @@ func (w *Work) Taken(q *Quantity) *Route {
 	if r := w.Past[at].Reading; r.Form == entry.Expression || r.Form == entry.Affine {
 		return w.written(q, r)
 	}
-	var best *Route
+	var best *lesson.Route
 	most := 0
 	for i := range q.Routes {
 		rests, ready := 0, true
@@ -39,13 +40,13 @@ func (w *Work) Taken(q *Quantity) *Route {
 
 // written is the route to q whose form an expression has, names standing for
 // what was entered for them; nil where there is none.
-func (w *Work) written(q *Quantity, r entry.Reading) *Route {
+func (w *Work) written(q *lesson.Quantity, r entry.Reading) *lesson.Route {
 	values := make([]float64, len(w.Lesson.Quantities))
 	for i := range values {
 		values[i] = w.own(w.Lesson.Quantities[i].Name)
 	}
 	form := w.shape(r.Tree, values)
-	i := slices.IndexFunc(q.Routes, func(route Route) bool { return w.shape(route.Tree, values) == form })
+	i := slices.IndexFunc(q.Routes, func(route lesson.Route) bool { return w.shape(route.Tree, values) == form })
 	if i < 0 {
 		return nil
 	}
@@ -54,7 +55,7 @@ func (w *Work) written(q *Quantity, r entry.Reading) *Route {
 
 // Going is the way the work is going: the worked solution by the method asked
 // for or begun, the lesson's first where neither tells.
-func (w *Work) Going() Way {
+func (w *Work) Going() lesson.Way {
 	m := w.Method()
 	for _, way := range w.Lesson.Ways {
 		if way.Method == m {

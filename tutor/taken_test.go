@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -8,7 +10,7 @@ import (
 )
 
 func TestTheRouteTakenIsRead(t *testing.T) {
-	l, err := Open(twoForces.BankProblems()[0])
+	l, err := Open(kinds.TwoForces.BankProblems()[0])
 	require.NoError(t, err)
 	rows := []struct {
 		name     string
@@ -27,7 +29,7 @@ func TestTheRouteTakenIsRead(t *testing.T) {
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
-			w := NewWork(l, DefaultSettings())
+			w := NewWork(l, lesson.DefaultSettings())
 			for _, e := range row.entries {
 				w.Enter(e[0], e[1])
 			}

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"strings"
 	"testing"
 
@@ -11,43 +13,43 @@ import (
 // Mistakes of the other kinds that were once not seen, or told as others. The
 // values are worked by hand.
 func TestMistakesOfOtherKindsToldApart(t *testing.T) {
-	three := concurrent("Three lines.", force("A", "400 N", "25 deg"), force("B", "520 N", "140 deg"), force("C", "450 N", "250 deg"))
-	sloped := concurrent("Three lines.", force("A", "400 N", "15:8 up right"), force("B", "520 N", "43 deg above -x"), force("C", "450 N", "8:15 up right"))
-	held := atRest("", heldBy("A force", "force: 80 lb", "direction: 3:4 up left"), heldBy("B force", "force: 60 lb", "direction: S 20 W"), heldBy("F force"))
-	slopes := under("32.2 ft/s^2", heldBy("A cable", "direction: 3:4 up left"), heldBy("B cable", "direction: 5:12 up right"), heldBy("W weight", "mass: 3 slug"))
-	halves := atRest("", heldBy("A cable", "direction: 50 deg above -x"), heldBy("B cable", "direction: 35 deg above +x"), heldBy("W weight", "force: 400 N"))
-	crossed := oblique("", force("F", "500 N", "30 deg"), axis("u", "0 deg"), axis("v", "110 deg"))
-	leaning := oblique("", force("P", "560 N", "70 deg"), axis("u", "25 deg"), axis("v", "118 deg"))
-	pulled := concurrent("Three lines.", force("A", "240 lb", "144 deg"), force("B", "770 lb", "40 deg above -x"), force("C", "160 lb", "44 deg"))
-	crate := under("9.81 m/s^2", heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "mass: 120 kg"))
-	load := atRest("", heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 30 deg above +x"), heldBy("W weight", "force: 520 N"))
-	wide := concurrent("Three lines.", force("A", "760 N", "147 deg"), force("B", "500 N", "30 deg"), force("C", "350 N", "-62 deg"))
-	mixed := concurrent("Three lines.", force("A", "760 N", "155 deg"), force("B", "500 N", "30 deg"), force("C", "350 N", "3:4 down right"))
-	back := oneForce("", "F", "760 N", "-25 deg")
-	high := oneForce("", "F", "400 N", "25 deg above -x")
-	southerly := oneForce("", "F", "400 N", "S 20 E")
-	flat := oneForce("", "F", "400 N", "5:12 down left")
-	steep := oblique("", force("F", "500 N", "90 deg"), axis("u", "-20 deg"), axis("v", "134 deg"))
-	crossing := oblique("", force("F", "500 N", "65 deg"), axis("u", "25 deg"), axis("v", "118 deg"))
-	lashed := atRest("", heldBy("T1 cable", "direction: 40 deg above -x"), heldBy("T2 cable", "direction: 26 deg above +x"), heldBy("W weight", "force: 800 N"))
-	leftward := concurrent("Three lines.", force("A", "500 N", "30 deg above -x"), force("B", "300 N", "60 deg above +x"), force("C", "400 N", "20 deg below -x"))
-	outside := oblique("", force("P", "470 N", "40 deg"), axis("u", "4 deg"), axis("v", "-63 deg"))
-	level := byParts("", "F", "600 N", "810 N")
-	tallied := byParts("", "F", "-310 N", "875 N")
-	turned := missing("", force("P", "250 N", "-150 deg"), free("Q", "magnitude", "690 N"), along("-87 deg"))
-	braced := atRest("", heldBy("T cable", "direction: 56 deg above -x"), heldBy("B strut", "direction: 26 deg below -x"), heldBy("W weight", "force: 520 N"))
-	hauled := atRest("", heldBy("P force", "direction: 48 deg", "force: 190 N"), heldBy("Q force", "direction: 174 deg", "force: 550 N"), heldBy("C cable"))
-	tied := atRest("", heldBy("A cable", "direction: 40 deg above -x"), heldBy("B cable", "direction: 30 deg above +x"), heldBy("P force", "direction: -24 deg", "force: 200 N"), heldBy("W weight", "force: 750 N"))
-	gripped := missing("", force("P", "400 N", "30 deg"), free("Q", "direction", "140 deg"), along("75 deg"))
-	pitched := atRest("", heldBy("T1 cable", "direction: 52 deg above -x"), heldBy("T2 cable", "direction: 3:4 up right"), heldBy("W weight", "force: 750 lb"))
-	split := oblique("", force("P", "590 lb", "86 deg"), axis("u", "50 deg"), axis("v", "122 deg"))
-	sprung := atRest("", heldBy("T cable", "direction: 35 deg above -x"), heldBy("S spring", "direction: 50 deg above +x", "stiffness: 4 kN/m"), heldBy("W weight", "force: 900 N"))
-	downhill := oneForce("", "G", "6.5 kN", "3:4 down left")
-	leaned := oblique("", force("M", "6.4 kN", "52 deg"), axis("a", "0 deg"), axis("b", "75 deg"))
-	boomed := oblique("", force("P", "450 N", "70 deg"), axis("u", "36 deg"), axis("v", "112 deg"))
+	three := kinds.ConcurrentForcesSource("Three lines.", kinds.ForceSource("A", "400 N", "25 deg"), kinds.ForceSource("B", "520 N", "140 deg"), kinds.ForceSource("C", "450 N", "250 deg"))
+	sloped := kinds.ConcurrentForcesSource("Three lines.", kinds.ForceSource("A", "400 N", "15:8 up right"), kinds.ForceSource("B", "520 N", "43 deg above -x"), kinds.ForceSource("C", "450 N", "8:15 up right"))
+	held := kinds.EquilibriumSource("", kinds.PartSource("A force", "force: 80 lb", "direction: 3:4 up left"), kinds.PartSource("B force", "force: 60 lb", "direction: S 20 W"), kinds.PartSource("F force"))
+	slopes := under("32.2 ft/s^2", kinds.PartSource("A cable", "direction: 3:4 up left"), kinds.PartSource("B cable", "direction: 5:12 up right"), kinds.PartSource("W weight", "mass: 3 slug"))
+	halves := kinds.EquilibriumSource("", kinds.PartSource("A cable", "direction: 50 deg above -x"), kinds.PartSource("B cable", "direction: 35 deg above +x"), kinds.PartSource("W weight", "force: 400 N"))
+	crossed := kinds.ObliqueComponentsSource("", kinds.ForceSource("F", "500 N", "30 deg"), kinds.AxisSource("u", "0 deg"), kinds.AxisSource("v", "110 deg"))
+	leaning := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "560 N", "70 deg"), kinds.AxisSource("u", "25 deg"), kinds.AxisSource("v", "118 deg"))
+	pulled := kinds.ConcurrentForcesSource("Three lines.", kinds.ForceSource("A", "240 lb", "144 deg"), kinds.ForceSource("B", "770 lb", "40 deg above -x"), kinds.ForceSource("C", "160 lb", "44 deg"))
+	crate := under("9.81 m/s^2", kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "mass: 120 kg"))
+	load := kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "force: 520 N"))
+	wide := kinds.ConcurrentForcesSource("Three lines.", kinds.ForceSource("A", "760 N", "147 deg"), kinds.ForceSource("B", "500 N", "30 deg"), kinds.ForceSource("C", "350 N", "-62 deg"))
+	mixed := kinds.ConcurrentForcesSource("Three lines.", kinds.ForceSource("A", "760 N", "155 deg"), kinds.ForceSource("B", "500 N", "30 deg"), kinds.ForceSource("C", "350 N", "3:4 down right"))
+	back := kinds.ComponentsSource("", "F", "760 N", "-25 deg")
+	high := kinds.ComponentsSource("", "F", "400 N", "25 deg above -x")
+	southerly := kinds.ComponentsSource("", "F", "400 N", "S 20 E")
+	flat := kinds.ComponentsSource("", "F", "400 N", "5:12 down left")
+	steep := kinds.ObliqueComponentsSource("", kinds.ForceSource("F", "500 N", "90 deg"), kinds.AxisSource("u", "-20 deg"), kinds.AxisSource("v", "134 deg"))
+	crossing := kinds.ObliqueComponentsSource("", kinds.ForceSource("F", "500 N", "65 deg"), kinds.AxisSource("u", "25 deg"), kinds.AxisSource("v", "118 deg"))
+	lashed := kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 26 deg above +x"), kinds.PartSource("W weight", "force: 800 N"))
+	leftward := kinds.ConcurrentForcesSource("Three lines.", kinds.ForceSource("A", "500 N", "30 deg above -x"), kinds.ForceSource("B", "300 N", "60 deg above +x"), kinds.ForceSource("C", "400 N", "20 deg below -x"))
+	outside := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "470 N", "40 deg"), kinds.AxisSource("u", "4 deg"), kinds.AxisSource("v", "-63 deg"))
+	level := kinds.FromComponentsSource("", "F", "600 N", "810 N")
+	tallied := kinds.FromComponentsSource("", "F", "-310 N", "875 N")
+	turned := kinds.MissingForceSource("", kinds.ForceSource("P", "250 N", "-150 deg"), kinds.MissingSource("Q", "magnitude", "690 N"), kinds.DirectedSource("-87 deg"))
+	braced := kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 56 deg above -x"), kinds.PartSource("B strut", "direction: 26 deg below -x"), kinds.PartSource("W weight", "force: 520 N"))
+	hauled := kinds.EquilibriumSource("", kinds.PartSource("P force", "direction: 48 deg", "force: 190 N"), kinds.PartSource("Q force", "direction: 174 deg", "force: 550 N"), kinds.PartSource("C cable"))
+	tied := kinds.EquilibriumSource("", kinds.PartSource("A cable", "direction: 40 deg above -x"), kinds.PartSource("B cable", "direction: 30 deg above +x"), kinds.PartSource("P force", "direction: -24 deg", "force: 200 N"), kinds.PartSource("W weight", "force: 750 N"))
+	gripped := kinds.MissingForceSource("", kinds.ForceSource("P", "400 N", "30 deg"), kinds.MissingSource("Q", "direction", "140 deg"), kinds.DirectedSource("75 deg"))
+	pitched := kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 52 deg above -x"), kinds.PartSource("T2 cable", "direction: 3:4 up right"), kinds.PartSource("W weight", "force: 750 lb"))
+	split := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "590 lb", "86 deg"), kinds.AxisSource("u", "50 deg"), kinds.AxisSource("v", "122 deg"))
+	sprung := kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 35 deg above -x"), kinds.PartSource("S spring", "direction: 50 deg above +x", "stiffness: 4 kN/m"), kinds.PartSource("W weight", "force: 900 N"))
+	downhill := kinds.ComponentsSource("", "G", "6.5 kN", "3:4 down left")
+	leaned := kinds.ObliqueComponentsSource("", kinds.ForceSource("M", "6.4 kN", "52 deg"), kinds.AxisSource("a", "0 deg"), kinds.AxisSource("b", "75 deg"))
+	boomed := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "450 N", "70 deg"), kinds.AxisSource("u", "36 deg"), kinds.AxisSource("v", "112 deg"))
 	rows := []struct {
 		name    string
-		problem Source
+		problem lesson.Source
 		entries string
 		verdict Verdict
 		told    string // the ids of the first slip, where it is carried from, or what is rounded
@@ -118,8 +120,8 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the two known forces subtracted", hauled, "F3 360", SlipFound, "magnitudes-subtracted"},
 		{"a slope upside down", sloped, "R 840.3", SlipFound, "slope-inverted"},
 		{"an angle from −x taken from y", sloped, "R 972.8", SlipFound, "sine-cosine-swapped other-axis"},
-		{"57 for S 75 E", oneForce("", "F", "500 N", "S 75 E"), "Fx 419.3", SlipFound, "given-miscopied"},
-		{"26 for 62 above −x", oneForce("", "F", "500 N", "62 deg above -x"), "Fx -449.4", SlipFound, "given-miscopied"},
+		{"57 for S 75 E", kinds.ComponentsSource("", "F", "500 N", "S 75 E"), "Fx 419.3", SlipFound, "given-miscopied"},
+		{"26 for 62 above −x", kinds.ComponentsSource("", "F", "500 N", "62 deg above -x"), "Fx -449.4", SlipFound, "given-miscopied"},
 		{"from the sum along x miscopied", held, "sumx Fx - 70 - 60 sin 20 = 0; F3x 90.52", Carried, "sumx"},
 		{"from that sum, by force and direction", held, "sumx F cos(θF) - 70 - 60 sin 20 = 0; F3x 90.52", Carried, "sumx"},
 		{"whole forces in a sum", held, "sumx Fx - 80 - 60 = 0", SlipFound, "magnitudes-for-components"},
@@ -137,7 +139,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
-			w := NewWork(solvedBy(t, row.problem), DefaultSettings())
+			w := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings())
 			var r Reply
 			for _, e := range strings.Split(row.entries, "; ") {
 				name, value, _ := strings.Cut(e, " ")
@@ -162,20 +164,20 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 // An angle above or below an axis is asked about where the other end of it may
 // be meant, and taken where it fits.
 func TestAnAxisWithoutItsEnd(t *testing.T) {
-	w := NewWork(solvedBy(t, oneForce("", "T", "270.6 N", "62.5 deg below -x")), DefaultSettings())
+	w := NewWork(solvedBy(t, kinds.ComponentsSource("", "T", "270.6 N", "62.5 deg below -x")), lesson.DefaultSettings())
 	r := w.Enter("theta", "62.5° below the horizontal")
 	assert.Equal(t, Unreadable, r.Verdict)
 	assert.Contains(t, r.Feedback, "which end")
 	assert.Equal(t, Correct, w.Enter("theta", "62.5° below −x").Verdict)
-	w = NewWork(solvedBy(t, oneForce("", "T", "270.6 N", "62.5 deg below +x")), DefaultSettings())
+	w = NewWork(solvedBy(t, kinds.ComponentsSource("", "T", "270.6 N", "62.5 deg below +x")), lesson.DefaultSettings())
 	assert.Equal(t, Correct, w.Enter("theta", "62.5° below the horizontal").Verdict)
 }
 
 // The one direction that is asked may be called θ.
 func TestTheOneDirectionIsCalledTheta(t *testing.T) {
-	l := solvedBy(t, atRest("", heldBy("T cable", "direction: 65 deg above -x"), heldBy("F cable", "force: 455 N"), heldBy("W weight", "force: 350 N")))
+	l := solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 65 deg above -x"), kinds.PartSource("F cable", "force: 455 N"), kinds.PartSource("W weight", "force: 350 N")))
 	for _, entry := range []string{"455 cos θ = T cos 65", "F cos(theta) - T cos 65 = 0"} {
-		r := NewWork(l, DefaultSettings()).Enter("sumx", entry)
+		r := NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry)
 		assert.Equal(t, Correct, r.Verdict, r.Feedback)
 	}
 }

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 	"strings"
 	"testing"
 
@@ -47,7 +49,7 @@ func TestMistakesToldApart(t *testing.T) {
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
 			f := strings.Fields(row.problem)
-			w := NewWork(pair(t, f[0]+" N", f[1]+" deg", f[2]+" N", f[3]+" deg"), DefaultSettings())
+			w := NewWork(pair(t, f[0]+" N", f[1]+" deg", f[2]+" N", f[3]+" deg"), lesson.DefaultSettings())
 			var r Reply
 			for _, e := range strings.Split(row.entries, ", ") {
 				name, value, _ := strings.Cut(e, " ")
@@ -72,7 +74,7 @@ func TestMistakesToldApart(t *testing.T) {
 func TestDigitsOfAnAngleMovedAndExchanged(t *testing.T) {
 	l := pair(t, "340 N", "20 deg", "610 N", "90 deg")
 	for entry, want := range map[string]string{"700.00°": "decimal-place", "700°": "decimal-place", "7.0": "decimal-place", "70.5": "", "430.5": "", "07": "decimal-place"} {
-		r := NewWork(l, DefaultSettings()).Enter("phi", entry)
+		r := NewWork(l, lesson.DefaultSettings()).Enter("phi", entry)
 		if want == "" {
 			assert.Equal(t, Unexplained, r.Verdict, entry)
 			continue
@@ -80,17 +82,17 @@ func TestDigitsOfAnAngleMovedAndExchanged(t *testing.T) {
 		require.Equal(t, SlipFound, r.Verdict, entry)
 		assert.Contains(t, r.Slips[0].IDs, want, entry)
 	}
-	for _, s := range slipByID("minutes-as-decimals").Written(&context{lesson: l, quantity: l.Quantity("phi")}, 69.99999999999999) {
+	for _, s := range slips.ByID("minutes-as-decimals").Written(&slips.Context{Lesson: l.Lesson, Quantity: l.Quantity("phi")}, 69.99999999999999) {
 		assert.InDelta(t, 70, s, 1e-9, "no sixty minutes")
 	}
 }
 
 // Who keeps a digit less than asked throughout is told to keep one more.
 func TestOneDigitLessThroughout(t *testing.T) {
-	w := NewWork(pair(t, "640 N", "-23 deg", "860 N", "84 deg"), DefaultSettings())
+	w := NewWork(pair(t, "640 N", "-23 deg", "860 N", "84 deg"), lesson.DefaultSettings())
 	q := w.Lesson.Quantity("beta")
 	// no further off than the cosine law with three digits kept may carry it
-	r := w.Enter("beta", w.Lesson.Show(q, q.True+0.3, Digits{3, 1}))
+	r := w.Enter("beta", w.Lesson.Show(q, q.True+0.3, lesson.Digits{Magnitude: 3, Angle: 1}))
 	require.Equal(t, EarlyRounding, r.Verdict, r.Feedback)
 	assert.Equal(t, 3, r.Rounded.Digits)
 }

@@ -6,6 +6,8 @@ import (
 
 	"closingside/statics"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // A slip in writing a value down is looked for from what was written: what was
@@ -13,7 +15,7 @@ import (
 
 // meant is a value that may have been meant, and the slip in writing it down.
 type meant struct {
-	row    *Slip
+	row    *slips.Slip
 	value  float64
 	halves []float64 // as of a reading
 	share  float64   // of the row's ways to write it wrongly
@@ -28,7 +30,7 @@ func (m *meant) reading(r entry.Reading) entry.Reading {
 
 // meanings lists what may have been meant by an entry for q. A direction is
 // taken in every way to write it within a turn.
-func (w *Work) meanings(q *Quantity, r entry.Reading) []meant {
+func (w *Work) meanings(q *lesson.Quantity, r entry.Reading) []meant {
 	switch {
 	case r.Form == entry.Affine, q.Equation, r.Value == 0:
 		return nil
@@ -37,27 +39,27 @@ func (w *Work) meanings(q *Quantity, r entry.Reading) []meant {
 	}
 	if !q.Turns {
 		all := w.meaningsOf(q, r)
-		if q.circular() && r.Value <= -180 && r.Value > -360 {
+		if q.Circular() && r.Value <= -180 && r.Value > -360 {
 			r.Value += 360
 			all = append(all, w.meaningsOf(q, r)...)
 		}
 		return all
 	}
 	near, far := r, r
-	near.Value = wrap(r.Value)
+	near.Value = lesson.Wrap(r.Value)
 	far.Value = near.Value - math.Copysign(360, near.Value)
 	return append(w.meaningsOf(q, near), w.meaningsOf(q, far)...)
 }
 
 // prefixed is what a formula of numbers may come to in a unit a thousand times
 // larger or smaller: kilograms times m/s² are newtons, kilonewtons being asked.
-func (w *Work) prefixed(q *Quantity, r entry.Reading) []meant {
+func (w *Work) prefixed(q *lesson.Quantity, r entry.Reading) []meant {
 	if q.Dim == statics.DimAngle || r.UnitWritten {
 		return nil
 	}
 	var all []meant
 	for _, factor := range []float64{1000, 0.001} {
-		all = append(all, meant{slipByID("prefix"), r.Value * factor, []float64{w.formulaHalf(q, r)}, 0.5})
+		all = append(all, meant{slips.ByID("prefix"), r.Value * factor, []float64{w.formulaHalf(q, r)}, 0.5})
 	}
 	return all
 }
@@ -65,25 +67,25 @@ func (w *Work) prefixed(q *Quantity, r entry.Reading) []meant {
 // overTurn is what an angle of a full turn or more may have been meant as, beside
 // the same angle within a turn: the point may stand one place further on, or two
 // digits be exchanged.
-func (w *Work) overTurn(q *Quantity, r entry.Reading) []meant {
-	if !q.circular() || math.Abs(r.Value) < 360 || !q.Turns && (r.Value < 0 || r.Value >= 540) || r.Form == entry.Expression || r.Form == entry.Affine {
+func (w *Work) overTurn(q *lesson.Quantity, r entry.Reading) []meant {
+	if !q.Circular() || math.Abs(r.Value) < 360 || !q.Turns && (r.Value < 0 || r.Value >= 540) || r.Form == entry.Expression || r.Form == entry.Affine {
 		return nil
 	}
 	var all []meant
-	swaps := unswapped(r.Value, r.Halves[0])
+	swaps := lesson.Unswapped(r.Value, r.Halves[0])
 	for _, v := range swaps {
 		if math.Abs(v) < 360 {
-			all = append(all, meant{slipByID("digits-swapped"), v, r.Halves, 1 / float64(len(swaps))})
+			all = append(all, meant{slips.ByID("digits-swapped"), v, r.Halves, 1 / float64(len(swaps))})
 		}
 	}
 	v := r.Value / 10
-	return append(all, meant{slipByID("decimal-place"), v, w.scaled(q, v, r.Halves, 0.1), 0.5})
+	return append(all, meant{slips.ByID("decimal-place"), v, w.scaled(q, v, r.Halves, 0.1), 0.5})
 }
 
-func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
+func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 	all := make([]meant, 0, 12)
 	add := func(id string, v, factor, share float64) {
-		all = append(all, meant{slipByID(id), v, w.scaled(q, v, r.Halves, math.Abs(factor)), share})
+		all = append(all, meant{slips.ByID(id), v, w.scaled(q, v, r.Halves, math.Abs(factor)), share})
 	}
 	v := r.Value
 	if q.Dim != statics.DimAngle {
@@ -91,8 +93,8 @@ func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
 		add("prefix", v/1000, 0.001, 0.5)
 	}
 	if q.Dim == statics.DimForce {
-		add("unit-system", v*newtonsPerPound, newtonsPerPound, 0.5)
-		add("unit-system", v/newtonsPerPound, 1/newtonsPerPound, 0.5)
+		add("unit-system", v*slips.NewtonsPerPound, slips.NewtonsPerPound, 0.5)
+		add("unit-system", v/slips.NewtonsPerPound, 1/slips.NewtonsPerPound, 0.5)
 	}
 	add("decimal-place", v*10, 10, 0.5)
 	add("decimal-place", v/10, 0.1, 0.5)
@@ -100,10 +102,10 @@ func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
 		add("minutes-as-decimals", whole+part/0.6, 1/0.6, 1)
 	}
 	half, shown := r.Halves[0], r.Halves
-	if fine := w.Settings.Work.halfUnit(q.Dim, v); half > fine*(1+1e-9) {
+	if fine := w.Settings.Work.HalfUnit(q.Dim, v); half > fine*(1+1e-9) {
 		half /= 10 // a zero exchanged to the end is left away
 	}
-	swaps := unswapped(v, half)
+	swaps := lesson.Unswapped(v, half)
 	for _, x := range swaps {
 		if r.Halves = shown; math.Abs(math.Remainder(x, 2*shown[0])) > half { // it was that zero
 			r.Halves = []float64{half}
@@ -115,8 +117,8 @@ func (w *Work) meaningsOf(q *Quantity, r entry.Reading) []meant {
 
 // scaled is the resolution of an entry when it was meant a factor larger.
 // Final zeros beyond the digits asked came with the point.
-func (w *Work) scaled(q *Quantity, v float64, halves []float64, factor float64) []float64 {
-	fine := w.Settings.Work.halfUnit(q.Dim, v)
+func (w *Work) scaled(q *lesson.Quantity, v float64, halves []float64, factor float64) []float64 {
+	fine := w.Settings.Work.HalfUnit(q.Dim, v)
 	var all []float64
 	for i, h := range halves {
 		if h *= factor; factor == 1 || h > 0.99*fine || i == len(halves)-1 {
@@ -166,7 +168,7 @@ func (s *state) misstated(q int, r entry.Reading, all []meant, singles, carried 
 }
 
 // onlyOf tells whether the guesses of a cell accuse of one row alone.
-func (t *table) onlyOf(c *cell, row *Slip) bool {
+func (t *table) onlyOf(c *cell, row *slips.Slip) bool {
 	return !slices.ContainsFunc(t.guesses[c.from:c.to], func(g guess) bool {
 		return slices.ContainsFunc(g.first.ids, func(id string) bool { return id != row.ID })
 	})
@@ -174,11 +176,11 @@ func (t *table) onlyOf(c *cell, row *Slip) bool {
 
 // outcome is what it says that v was written for m: for a right value, or for what
 // a slip gives, where there is a cell of it.
-func (m *meant) outcome(q *Quantity, v float64, t *table, c *cell) outcome {
-	o := outcome{value: v, ids: m.row.alone, at: q.Name, written: true, of: m.value}
+func (m *meant) outcome(q *lesson.Quantity, v float64, t *table, c *cell) outcome {
+	o := outcome{value: v, ids: m.row.Alone, at: q.Name, written: true, of: m.value}
 	if c != nil {
 		before := t.outcome(c)
-		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.alone), joined(before.lead(), m.row.ID)
+		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.Alone), joined(before.lead(), m.row.ID)
 	}
 	return o
 }
@@ -207,10 +209,10 @@ func (s *state) rightWays(q int) []rightWay {
 
 // rightly is how likely a value of q is to be written by one who makes no slip,
 // by any route.
-func (s *state) rightly(q *Quantity, ways []rightWay, r entry.Reading) float64 {
+func (s *state) rightly(q *lesson.Quantity, ways []rightWay, r entry.Reading) float64 {
 	p := 0.0
 	for _, way := range ways {
-		if q.gap(way.value, r.Value) > reachOf(q, r) {
+		if q.Gap(way.value, r.Value) > reachOf(q, r) {
 			continue
 		}
 		p += way.share * s.w.likely(q, r, func(half float64) float64 {

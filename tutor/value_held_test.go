@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,10 +12,10 @@ import (
 // holds it with all its digits, and a formula is typed with a value that was
 // rounded, though it may also be a given with a digit left out.
 func TestWhatFollowsFromAValueHeldIsRight(t *testing.T) {
-	long := missing("", force("A", "760 N", "141 deg"), free("B", "magnitude", "840 N"), along("123 deg"))
-	even := missing("", force("A", "400 N", "23 deg"), free("B", "magnitude", "440 N"), along("68 deg"))
+	long := kinds.MissingForceSource("", kinds.ForceSource("A", "760 N", "141 deg"), kinds.MissingSource("B", "magnitude", "840 N"), kinds.DirectedSource("123 deg"))
+	even := kinds.MissingForceSource("", kinds.ForceSource("A", "400 N", "23 deg"), kinds.MissingSource("B", "magnitude", "440 N"), kinds.DirectedSource("68 deg"))
 	for _, row := range []struct {
-		problem      Source
+		problem      lesson.Source
 		before, q, v string
 		right        bool
 	}{
@@ -24,7 +26,7 @@ func TestWhatFollowsFromAValueHeldIsRight(t *testing.T) {
 		{even, "", "theta2", "68 + 40", true}, // α is 40.005°, and a given 400 N
 		{even, "", "theta2", "68 + 44", false},
 	} {
-		w := NewWork(solvedBy(t, row.problem), DefaultSettings())
+		w := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings())
 		if row.before != "" {
 			assert.Equal(t, Correct, w.Enter("R", row.before).Verdict)
 		}

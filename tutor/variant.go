@@ -5,6 +5,8 @@ import (
 	"slices"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // variant is one tree that a slip makes of a route (or of none, for a mistake
@@ -36,7 +38,7 @@ func (v variant) on(route int) variant {
 
 // variants lists every tree that one slip makes of q's routes, each once for
 // each slip.
-func (l *Lesson) variants(q *Quantity) []variant {
+func (l *Lesson) variants(q *lesson.Quantity) []variant {
 	type key struct {
 		id   string
 		tree expr.Node
@@ -47,7 +49,7 @@ func (l *Lesson) variants(q *Quantity) []variant {
 		if k := (key{id, tree}); !seen[k] {
 			seen[k] = true
 			v := l.variant(id, prior, tree).on(route)
-			v.lone = route == aside || slipByID(id).Lone
+			v.lone = route == aside || slips.ByID(id).Lone
 			if route >= 0 && route < len(q.Routes) && q.Turns && !q.Given {
 				v.quadrant = l.slippedQuadrant(l.prep.of[l.index[q.Name]].routes[route].quadrant, q.Routes[route].Tree, tree)
 			}
@@ -67,7 +69,7 @@ type addTree func(route int, id string, prior float64, tree expr.Node)
 
 // slipped calls add with every tree that one slip makes of q's routes; the same
 // may come again.
-func (l *Lesson) slipped(q *Quantity, add addTree) {
+func (l *Lesson) slipped(q *lesson.Quantity, add addTree) {
 	l.slippedRoutes(q, add)
 	l.slippedAside(q, add)
 	if q.Turns && !q.Given {
@@ -84,16 +86,16 @@ func (l *Lesson) slipped(q *Quantity, add addTree) {
 		add(by, v.id, v.prior, v.tree)
 	}
 	for _, m := range q.Mistakes {
-		add(len(q.Routes), m.Slip, slipByID(m.Slip).Prior, m.Tree)
+		add(len(q.Routes), m.Slip, slips.ByID(m.Slip).Prior, m.Tree)
 	}
 }
 
 // slippedRoutes makes the slips of the catalogue in q's routes; of a given, in
 // reading it.
-func (l *Lesson) slippedRoutes(q *Quantity, add addTree) {
+func (l *Lesson) slippedRoutes(q *lesson.Quantity, add addTree) {
 	routes := q.Routes
 	if q.Given {
-		routes = []Route{{Tree: expr.S(q.Name)}}
+		routes = []lesson.Route{{Tree: expr.S(q.Name)}}
 	}
 	for j, r := range routes {
 		share := 1.0
@@ -101,7 +103,7 @@ func (l *Lesson) slippedRoutes(q *Quantity, add addTree) {
 			share = l.share(q, j)
 		}
 		for _, tree := range bases(r.Tree) {
-			for _, s := range catalogue {
+			for _, s := range slips.Catalogue() {
 				l.each(s, q, tree, func(t expr.Node, alternatives int) {
 					prior := s.Prior * share / float64(alternatives)
 					if drawn, other := l.between(q, t); other {
@@ -117,15 +119,15 @@ func (l *Lesson) slippedRoutes(q *Quantity, add addTree) {
 
 // slippedAside makes the slips that are looked for in other words of q's routes,
 // or by dividing where no fraction is written.
-func (l *Lesson) slippedAside(q *Quantity, add addTree) {
+func (l *Lesson) slippedAside(q *lesson.Quantity, add addTree) {
 	for j, r := range q.Routes {
-		l.each(divided, q, r.Tree, func(t expr.Node, alternatives int) {
-			add(aside, divided.ID, divided.Prior*l.share(q, j)/float64(alternatives), t)
+		l.each(slips.Divided, q, r.Tree, func(t expr.Node, alternatives int) {
+			add(aside, slips.Divided.ID, slips.Divided.Prior*l.share(q, j)/float64(alternatives), t)
 		})
 	}
 	for _, tree := range q.Aside {
-		l.each(divided, q, tree, func(t expr.Node, _ int) { add(aside, divided.ID, divided.Prior*shareWorded, t) })
-		for _, s := range catalogue {
+		l.each(slips.Divided, q, tree, func(t expr.Node, _ int) { add(aside, slips.Divided.ID, slips.Divided.Prior*shareWorded, t) })
+		for _, s := range slips.Catalogue() {
 			l.each(s, q, tree, func(t expr.Node, alternatives int) { add(aside, s.ID, s.Prior*shareWorded/float64(alternatives), t) })
 		}
 	}
@@ -133,17 +135,17 @@ func (l *Lesson) slippedAside(q *Quantity, add addTree) {
 
 // leftAcute makes a slip in the acute angle of a direction, a fraction upside down
 // or no inverse key, and leaves that angle as it is.
-func (l *Lesson) leftAcute(q *Quantity, add addTree) {
+func (l *Lesson) leftAcute(q *lesson.Quantity, add addTree) {
 	for j, r := range q.Routes {
-		if _, alone := fn(r.Tree, expr.FnAtan); alone {
+		if _, alone := expr.AsFn(r.Tree, expr.FnAtan); alone {
 			continue
 		}
 		expr.Walk(r.Tree, func(_ int, n expr.Node) {
-			if _, acute := fn(n, expr.FnAtan); !acute {
+			if _, acute := expr.AsFn(n, expr.FnAtan); !acute {
 				return
 			}
 			for _, id := range []string{"ratio-inverted", "inverse-missing"} {
-				s := *slipByID(id)
+				s := *slips.ByID(id)
 				l.each(s, q, n, func(t expr.Node, alternatives int) {
 					add(j, id, s.Prior*l.share(q, j)*shareAcute/float64(alternatives), t)
 				})
@@ -153,12 +155,12 @@ func (l *Lesson) leftAcute(q *Quantity, add addTree) {
 }
 
 // slippedSum makes the slips that alter all of a sum of forces at once.
-func (l *Lesson) slippedSum(q *Quantity, add addTree) {
+func (l *Lesson) slippedSum(q *lesson.Quantity, add addTree) {
 	for _, tree := range l.withOthers(q) {
-		add(0, "force-in-other-sum", slipByID("force-in-other-sum").Prior/2, tree)
+		add(0, "force-in-other-sum", slips.ByID("force-in-other-sum").Prior/2, tree)
 	}
-	add(0, "sine-cosine-swapped", slipByID("sine-cosine-swapped").Prior, everyKey(q.Routes[0].Tree))
-	add(0, "magnitudes-for-components", slipByID("magnitudes-for-components").Prior, wholeForces(q.Routes[0].Tree))
+	add(0, "sine-cosine-swapped", slips.ByID("sine-cosine-swapped").Prior, slips.EveryKey(q.Routes[0].Tree))
+	add(0, "magnitudes-for-components", slips.ByID("magnitudes-for-components").Prior, wholeForces(q.Routes[0].Tree))
 }
 
 // aside stands for the place of a route that is none of the quantity's own, and
@@ -174,7 +176,7 @@ const shareDrawnAngle = 0.6
 
 // between is t brought to an angle between 0° and 180°, where q is one and a
 // slip took it beyond.
-func (l *Lesson) between(q *Quantity, t expr.Node) (drawn expr.Node, other bool) {
+func (l *Lesson) between(q *lesson.Quantity, t expr.Node) (drawn expr.Node, other bool) {
 	if q.Turns || q.Between[1] != expr.Deg(180) {
 		return nil, false
 	}
@@ -198,16 +200,16 @@ func (l *Lesson) between(q *Quantity, t expr.Node) (drawn expr.Node, other bool)
 // bases is the tree itself and, for the supplement of an inverse sine, the
 // inverse sine alone: a slip may be made before or without the 180° −.
 func bases(tree expr.Node) []expr.Node {
-	if l, r, ok := bin(tree, expr.OpSub); ok && isDegrees(l, 180) {
-		if _, sine := fn(r, expr.FnAsin); sine {
+	if l, r, ok := expr.AsBin(tree, expr.OpSub); ok && expr.IsDegrees(l, 180) {
+		if _, sine := expr.AsFn(r, expr.FnAsin); sine {
 			return []expr.Node{tree, r}
 		}
 	}
-	return one(tree)
+	return []expr.Node{tree}
 }
 
 // apply lists the trees that s makes of tree, a formula for q.
-func (l *Lesson) apply(s Slip, q *Quantity, tree expr.Node) []expr.Node {
+func (l *Lesson) apply(s slips.Slip, q *lesson.Quantity, tree expr.Node) []expr.Node {
 	var out []expr.Node
 	l.each(s, q, tree, func(t expr.Node, _ int) { out = append(out, t) })
 	return out
@@ -215,20 +217,20 @@ func (l *Lesson) apply(s Slip, q *Quantity, tree expr.Node) []expr.Node {
 
 // each visits the trees that s makes of tree, a formula for q, and tells how
 // many alternatives there are at the same place, which share the row's prior.
-func (l *Lesson) each(s Slip, q *Quantity, tree expr.Node, visit func(t expr.Node, alternatives int)) {
-	if (q.Equation || q.Solves[0] != "") && isCosineRow(s.ID) { // products of cosines there are no cross terms
+func (l *Lesson) each(s slips.Slip, q *lesson.Quantity, tree expr.Node, visit func(t expr.Node, alternatives int)) {
+	if (q.Equation || q.Solves[0] != "") && slips.IsCosineRow(s.ID) { // products of cosines there are no cross terms
 		return
 	}
-	c := &context{lesson: l, quantity: q}
+	c := &slips.Context{Lesson: l.Lesson, Quantity: q}
 	switch s.Scope {
-	case InStep:
+	case slips.InStep:
 		with := s.Rule(c, tree)
 		for _, t := range with {
 			visit(t, len(with))
 		}
-	case AtSite:
+	case slips.AtSite:
 		expr.Walk(tree, func(site int, n expr.Node) {
-			c.site = site
+			c.Site = site
 			with := s.Rule(c, n)
 			for _, t := range with {
 				visit(expr.Replace(tree, site, t), len(with))
@@ -239,7 +241,7 @@ func (l *Lesson) each(s Slip, q *Quantity, tree expr.Node, visit func(t expr.Nod
 
 // sumsAlone tells whether tree is made of whole-degree givens by sums alone.
 func sumsAlone(tree expr.Node, l *Lesson) bool {
-	return !contains(tree, func(n expr.Node) bool {
+	return !expr.Contains(tree, func(n expr.Node) bool {
 		switch n := n.(type) {
 		case expr.Fn:
 			return true
@@ -259,7 +261,7 @@ func (l *Lesson) wholes() set {
 		before, l.whole = whole, whole
 		for i := range l.Quantities {
 			q := &l.Quantities[i]
-			if q.True == math.Trunc(q.True) && (q.Given || slices.ContainsFunc(q.Routes, func(r Route) bool { return sumsAlone(r.Tree, l) })) {
+			if q.True == math.Trunc(q.True) && (q.Given || slices.ContainsFunc(q.Routes, func(r lesson.Route) bool { return sumsAlone(r.Tree, l) })) {
 				whole = whole.with(i)
 			}
 		}

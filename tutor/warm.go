@@ -1,5 +1,7 @@
 package tutor
 
+import "closingside/tutor/lesson"
+
 // What a check looks in takes longer to make than to look in. A page makes it
 // ahead, a little at a time, while the learner reads and works.
 
@@ -19,7 +21,7 @@ func (w *Work) Warm(late func() bool) (made bool) {
 }
 
 // warm makes what a check of q looks in, one piece after the other.
-func (w *Work) warm(q *Quantity, late func() bool) (made bool) {
+func (w *Work) warm(q *lesson.Quantity, late func() bool) (made bool) {
 	if q.Equation {
 		return true
 	}

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,14 +12,14 @@ import (
 // What is made ahead, in however small pieces, and whatever is given up on the
 // way, changes no reply.
 func TestWarmingChangesNoReply(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			p := k.BankProblems()[0]
 			cold, err := Open(p)
 			require.NoError(t, err)
 			warm, err := Open(p)
 			require.NoError(t, err)
-			a, b := NewWork(cold, DefaultSettings()), NewWork(warm, DefaultSettings())
+			a, b := NewWork(cold, lesson.DefaultSettings()), NewWork(warm, lesson.DefaultSettings())
 			rests := 0
 			for n := range cold.Quantities {
 				q := &cold.Quantities[n]
@@ -37,7 +39,7 @@ func TestWarmingChangesNoReply(t *testing.T) {
 				for _, v := range append(cold.WrongValues(q, a.Settings)[:3], WrongValue{Shown: "1234.5"}) {
 					assert.Equal(t, a.Enter(q.Name, v.Shown), b.Enter(q.Name, v.Shown), "%s = %s", q.Name, v.Shown)
 				}
-				right := cold.right(q, a.Settings.asked(q))
+				right := cold.right(q, a.Settings.DigitsOf(q))
 				assert.Equal(t, a.Enter(q.Name, right), b.Enter(q.Name, right))
 			}
 			assert.Greater(t, rests, 20, "made in one go")

@@ -3,10 +3,11 @@ package tutor
 import (
 	"errors"
 	"math"
-	"slices"
+	"strconv"
 	"strings"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
@@ -22,11 +23,11 @@ import (
 //	   a difference of directions beyond 180°
 //	0  any of these
 type Wish struct {
-	Kind        *Kind
-	Difficulty  int      // 0–3
-	Quadrants   [4]bool  // where the directions given may lie; all false is anywhere
-	RightAngles bool     // right angles, and directions along an axis, may occur
-	Settings    Settings // how it will be checked; the zero value is the default
+	Kind        *lesson.Kind
+	Difficulty  int             // 0–3
+	Quadrants   [4]bool         // where the directions given may lie; all false is anywhere
+	RightAngles bool            // right angles, and directions along an axis, may occur
+	Settings    lesson.Settings // how it will be checked; the zero value is the default
 }
 
 // Difficulties is the hardest there is.
@@ -42,16 +43,16 @@ const maxDraws = 2000
 const maxUnsuited = 500
 
 // Generate draws a fair problem by seed.
-func (w Wish) Generate(seed uint64) (*Problem, Fairness, error) {
-	if w.Settings == (Settings{}) {
-		w.Settings = DefaultSettings()
+func (w Wish) Generate(seed uint64) (*lesson.Problem, Fairness, error) {
+	if w.Settings == (lesson.Settings{}) {
+		w.Settings = lesson.DefaultSettings()
 	}
-	d := NewDraw(seed, streamOf(w.Kind.Name))
-	d.within = w.open()
+	d := lesson.NewDraw(seed, streamOf(w.Kind.Name))
+	d.Within = w.open()
 	var unusable error
 	opened, suited := false, false
 	for n := 1; n <= maxDraws && (suited || n <= maxUnsuited); n++ {
-		p, err := w.Kind.read(w.Kind.Draw(d))
+		p, err := w.Kind.Read(w.Kind.Draw(d))
 		if err != nil {
 			continue
 		}
@@ -82,7 +83,7 @@ func (w Wish) unmet(opened bool, unusable error) error {
 	switch {
 	case !opened && unusable != nil:
 		return unusable
-	case !opened && w.Settings.Method != AnyMethod:
+	case !opened && w.Settings.Method != lesson.AnyMethod:
 		key = "wish.method.unknown"
 	}
 	return errors.New(text.Say(key, "kind", w.Kind.Name, "wish", w.String()))
@@ -101,16 +102,16 @@ func streamOf(kind string) uint64 {
 func (w Wish) String() string {
 	parts := []string{}
 	if w.Difficulty > 0 {
-		parts = append(parts, text.Say("wish.difficulty", "n", itoa(w.Difficulty)))
+		parts = append(parts, text.Say("wish.difficulty", "n", strconv.Itoa(w.Difficulty)))
 	}
-	if q := w.quadrants(); q != "" {
+	if q := w.QuadrantList(); q != "" {
 		parts = append(parts, text.Say("wish.quadrants", "list", q))
 	}
 	if w.RightAngles {
 		parts = append(parts, text.Say("wish.right-angles"))
 	}
-	if w.Settings.Method != AnyMethod {
-		parts = append(parts, text.Say("wish.method", "method", method.get(&w.Settings)))
+	if w.Settings.Method != lesson.AnyMethod {
+		parts = append(parts, text.Say("wish.method", "method", w.Settings.Word("method")))
 	}
 	if len(parts) == 0 {
 		return text.Say("wish.any")
@@ -118,20 +119,21 @@ func (w Wish) String() string {
 	return strings.Join(parts, ", ")
 }
 
-func (w Wish) quadrants() string {
+// QuadrantList lists the quadrants that are asked for, "" where any will do.
+func (w Wish) QuadrantList() string {
 	var list []string
 	for i, on := range w.Quadrants {
 		if on {
-			list = append(list, itoa(i+1))
+			list = append(list, strconv.Itoa(i+1))
 		}
 	}
 	return strings.Join(list, ", ")
 }
 
 // admits looks at what a statement gives, before it is solved.
-func (w Wish) admits(p *Problem) bool {
+func (w Wish) admits(p *lesson.Problem) bool {
 	open := w.open()
-	for _, deg := range p.directions() {
+	for _, deg := range directions(p) {
 		q, along := quadrant(deg)
 		if along && !w.RightAngles || !along && !open[q] || along && w.Difficulty == 1 && q > 1 {
 			return false
@@ -153,12 +155,12 @@ func (w Wish) open() [4]bool {
 }
 
 // directions lists the directions that a statement gives, in degrees.
-func (p *Problem) directions() []float64 {
+func directions(p *lesson.Problem) []float64 {
 	var all []float64
 	for _, g := range p.Kind.Groups {
 		for _, it := range p.Group(g.Key) {
 			for _, spec := range g.Fields {
-				if f := it.Field(spec.Key); spec.Is == DirectionField && f.Written != "" {
+				if f := it.Field(spec.Key); spec.Is == lesson.DirectionField && f.Written != "" {
 					all = append(all, f.Value)
 				}
 			}
@@ -215,43 +217,25 @@ func putRight(tree expr.Node) bool {
 	if !ok || b.Op != expr.OpAdd && b.Op != expr.OpSub {
 		return false
 	}
-	turned := func(n expr.Node) bool { return isDegrees(n, 180) || isDegrees(n, 360) }
+	turned := func(n expr.Node) bool { return expr.IsDegrees(n, 180) || expr.IsDegrees(n, 360) }
 	corrected := func(n expr.Node) bool {
-		_, _, difference := bin(n, expr.OpSub)
-		return isInverse(n) || difference
+		_, _, difference := expr.AsBin(n, expr.OpSub)
+		return expr.IsInverse(n) || difference
 	}
 	return turned(b.L) && corrected(b.R) || turned(b.R) && corrected(b.L)
 }
 
 // Check refuses a wish that contradicts itself, at src.
-func (w Wish) Check(src Source) error {
+func (w Wish) Check(src lesson.Source) error {
 	if w.open() == [4]bool{} {
-		return src.fault("wish.contradicts")
+		return src.Fault("wish.contradicts")
 	}
 	return nil
 }
 
-// ReadQuadrants reads a list such as "1, 2".
-func ReadQuadrants(list string) ([4]bool, error) { return readQuadrants(leaf("quadrants", list)) }
-
-func readQuadrants(src Source) (on [4]bool, err error) {
-	words := strings.FieldsFunc(src.Text, func(r rune) bool { return r == ' ' || r == ',' })
-	for _, kid := range src.Kids {
-		words = append(words, strings.TrimSpace(kid.Text))
-	}
-	for _, w := range words {
-		i := slices.Index([]string{"1", "2", "3", "4"}, w)
-		if i < 0 {
-			return on, src.fault("wish.quadrant", "got", w)
-		}
-		on[i] = true
-	}
-	return on, nil
-}
-
 // Generate draws a fair problem of kind k by seed. That there is none is a bug
 // of the kind.
-func Generate(k *Kind, seed uint64) *Problem {
+func Generate(k *lesson.Kind, seed uint64) *lesson.Problem {
 	p, _, err := Wish{Kind: k}.Generate(seed)
 	if err != nil {
 		panic("tutor: no fair problem of kind " + k.Name)

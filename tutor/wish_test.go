@@ -1,6 +1,9 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,9 +13,9 @@ import (
 // Every kind has problems of every difficulty, and what is drawn is what was
 // asked.
 func TestEveryWishIsMet(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for difficulty := range Difficulties + 1 {
-			t.Run(k.Name+itoa(difficulty), func(t *testing.T) {
+			t.Run(k.Name+strconv.Itoa(difficulty), func(t *testing.T) {
 				for seed := range uint64(4) {
 					p, fair, err := Wish{Kind: k, Difficulty: difficulty}.Generate(seed)
 					require.NoError(t, err)
@@ -21,7 +24,7 @@ func TestEveryWishIsMet(t *testing.T) {
 					require.NoError(t, err)
 					switch difficulty {
 					case 1:
-						for _, deg := range p.directions() {
+						for _, deg := range directions(p) {
 							assert.True(t, deg > 0 && deg < 90, p.Code())
 						}
 						assert.Zero(t, l.traps())
@@ -38,11 +41,11 @@ func TestEveryWishIsMet(t *testing.T) {
 
 func TestQuadrantsAsAsked(t *testing.T) {
 	for q := range 4 {
-		w := Wish{Kind: &twoForces}
+		w := Wish{Kind: &kinds.TwoForces}
 		w.Quadrants[q] = true
 		p, _, err := w.Generate(uint64(q))
 		require.NoError(t, err)
-		for _, deg := range p.directions() {
+		for _, deg := range directions(p) {
 			assert.InDelta(t, 90*float64(q)+45, wrapped(deg), 45, p.Code())
 		}
 	}
@@ -71,7 +74,7 @@ func TestQuadrant(t *testing.T) {
 // problem, entered at the digits asked, is neither taken for right nor named
 // as another.
 func TestCommonSlipsOfDrawnProblemsAreTold(t *testing.T) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for seed := range uint64(3) {
 			p, _, err := Wish{Kind: k}.Generate(100 + seed)
 			require.NoError(t, err)
@@ -82,12 +85,12 @@ func TestCommonSlipsOfDrawnProblemsAreTold(t *testing.T) {
 				if q.Given {
 					continue
 				}
-				for _, v := range l.wrongValues(NewWork(l, DefaultSettings()), i) {
+				for _, v := range l.wrongValues(NewWork(l, lesson.DefaultSettings()), i) {
 					if !v.common {
 						continue
 					}
-					w := NewWork(l, DefaultSettings())
-					digits := w.Settings.asked(q)
+					w := NewWork(l, lesson.DefaultSettings())
+					digits := w.Settings.DigitsOf(q)
 					got := w.Enter(q.Name, l.Show(q, v.value, digits)).Verdict
 					assert.NotEqual(t, Correct, got, "%s %s: %v", p.Code(), q.Name, v)
 				}
@@ -97,19 +100,19 @@ func TestCommonSlipsOfDrawnProblemsAreTold(t *testing.T) {
 }
 
 func TestAWishThatCannotBeMetIsRefused(t *testing.T) {
-	k := twoForces
-	k.Draw = func(d *Draw) Source { // always opposite
+	k := kinds.TwoForces
+	k.Draw = func(d *lesson.Draw) lesson.Source { // always opposite
 		d.Below(2)
-		return harbour("", force("P", "1 N", "1 deg"), force("Q", "2 N", "181 deg"))
+		return kinds.TwoForcesSource("", kinds.ForceSource("P", "1 N", "1 deg"), kinds.ForceSource("Q", "2 N", "181 deg"))
 	}
 	_, _, err := Wish{Kind: &k, Difficulty: 2}.Generate(1)
 	require.ErrorContains(t, err, "difficulty 2")
 }
 
 func BenchmarkGenerate(b *testing.B) {
-	for _, k := range All {
+	for _, k := range kinds.All {
 		for difficulty := range Difficulties + 1 {
-			b.Run(k.Name+itoa(difficulty), func(b *testing.B) {
+			b.Run(k.Name+strconv.Itoa(difficulty), func(b *testing.B) {
 				draws := 0
 				for seed := uint64(0); b.Loop(); seed++ {
 					_, f, err := Wish{Kind: k, Difficulty: difficulty}.Generate(seed)
@@ -126,20 +129,20 @@ func BenchmarkGenerate(b *testing.B) {
 // said names what stands in the way.
 func TestAWishThatNoDrawCanMeetIsRefusedSoon(t *testing.T) {
 	for _, row := range []struct {
-		kind       *Kind
+		kind       *lesson.Kind
 		difficulty int
-		check      Source
+		check      lesson.Source
 		says       []string
 	}{
-		{&twoForces, 0, leaf("direction", "from Z"), []string{"from “Z”"}},
-		{&twoForces, 3, leaf("digits", "3"), []string{"difficulty 3", "quadrants 1", "another difficulty"}},
-		{&concurrentForces, 0, leaf("method", "triangle"), []string{"not worked that way", "method triangle", "concurrent-forces"}},
-		{&twoForces, 3, leaf("method", "triangle"), []string{"method triangle", "another difficulty"}},
+		{&kinds.TwoForces, 0, lesson.Leaf("direction", "from Z"), []string{"from “Z”"}},
+		{&kinds.TwoForces, 3, lesson.Leaf("digits", "3"), []string{"difficulty 3", "quadrants 1", "another difficulty"}},
+		{&kinds.ConcurrentForces, 0, lesson.Leaf("method", "triangle"), []string{"not worked that way", "method triangle", "concurrent-forces"}},
+		{&kinds.TwoForces, 3, lesson.Leaf("method", "triangle"), []string{"method triangle", "another difficulty"}},
 	} {
-		s, err := ReadSettings(branch(CheckKey, row.check))
+		s, err := lesson.ReadSettings(lesson.Branch(lesson.CheckKey, row.check))
 		require.NoError(t, err)
 		k, draws := *row.kind, 0
-		k.Draw = func(d *Draw) Source { draws++; return row.kind.Draw(d) }
+		k.Draw = func(d *lesson.Draw) lesson.Source { draws++; return row.kind.Draw(d) }
 		_, _, err = Wish{Kind: &k, Difficulty: row.difficulty, Quadrants: [4]bool{true}, Settings: s}.Generate(1)
 		for _, says := range row.says {
 			assert.ErrorContains(t, err, says)

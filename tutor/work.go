@@ -5,12 +5,13 @@ import (
 	"unicode/utf8"
 
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // Work is what one learner has done on one problem.
 type Work struct {
 	Lesson   *Lesson
-	Settings Settings
+	Settings lesson.Settings
 	Past     []Attempt // every readable entry, oldest first
 
 	latest map[string]int // quantity → index in Past of its standing entry
@@ -37,8 +38,8 @@ type Attempt struct {
 }
 
 // NewWork begins work on a lesson.
-func NewWork(l *Lesson, s Settings) *Work {
-	return &Work{unread: map[string]Reply{}, Lesson: l, Settings: s, latest: map[string]int{}, words: entry.NewVocabulary(l.names()), hints: map[string]int{}}
+func NewWork(l *Lesson, s lesson.Settings) *Work {
+	return &Work{unread: map[string]Reply{}, Lesson: l, Settings: s, latest: map[string]int{}, words: entry.NewVocabulary(l.Names()), hints: map[string]int{}}
 }
 
 // Enter reads, judges and records an entry for the quantity called name. An

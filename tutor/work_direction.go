@@ -6,29 +6,30 @@ import (
 
 	"closingside/statics"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
 // senses lists what an entry for q may stand for, as asked first. Values are
 // brought to degrees from +x.
-func (w *Work) senses(q *Quantity, r entry.Reading) []entry.Reading {
-	if !q.reported() || r.Form != entry.Number && r.Form != entry.Expression && !r.Bare {
+func (w *Work) senses(q *lesson.Quantity, r entry.Reading) []entry.Reading {
+	if !q.IsReported() || r.Form != entry.Number && r.Form != entry.Expression && !r.Bare {
 		return []entry.Reading{r}
 	}
 	asked := r
 	switch d := w.Settings.Direction; d.As {
-	case FromThing:
-		thing := w.Lesson.Problem.thing(d.Thing)
+	case lesson.FromThing:
+		thing := w.Lesson.Problem.Thing(d.Thing)
 		if thing == nil {
 			return []entry.Reading{r}
 		}
 		asked.Value = thing.Field("direction").Value + r.Value
-	case AsBearing:
+	case lesson.AsBearing:
 		asked.Value = 90 - r.Value
 		if r.Bare { // its sense is told
 			asked.Value = 90 + r.Value
 		}
-	case FromVertical:
+	case lesson.FromVertical:
 		if !r.Bare {
 			return []entry.Reading{r}
 		}
@@ -41,15 +42,15 @@ func (w *Work) senses(q *Quantity, r entry.Reading) []entry.Reading {
 
 // sideless is what is said of an acute angle that does not tell its side, where
 // that is asked: it is two directions, or four, so nothing can be judged yet.
-func (w *Work) sideless(q *Quantity, typed string, r entry.Reading) *entry.Error {
-	if !q.reported() || r.Form != entry.Number && r.Form != entry.Expression || math.Abs(r.Value) > 90 {
+func (w *Work) sideless(q *lesson.Quantity, typed string, r entry.Reading) *entry.Error {
+	if !q.IsReported() || r.Form != entry.Number && r.Form != entry.Expression || math.Abs(r.Value) > 90 {
 		return nil
 	}
 	key := ""
 	switch w.Settings.Direction.As {
-	case FromVertical:
+	case lesson.FromVertical:
 		key = "reported.side.vertical"
-	case AsAcute:
+	case lesson.AsAcute:
 		key = "reported.side.acute"
 	default:
 		return nil
@@ -59,64 +60,64 @@ func (w *Work) sideless(q *Quantity, typed string, r entry.Reading) *entry.Error
 
 // asAsked tells whether an angle is written the way it is asked; moved tells
 // that it is right only when taken from +x, which is not.
-func (w *Work) asAsked(q *Quantity, r entry.Reading, moved bool) bool {
-	as := FromX
-	if q.reported() {
+func (w *Work) asAsked(q *lesson.Quantity, r entry.Reading, moved bool) bool {
+	as := lesson.FromX
+	if q.IsReported() {
 		as = w.Settings.Direction.As
 	}
 	switch {
 	case q.Dim != statics.DimAngle || r.Form == entry.Affine:
 		return true
-	case r.Bare && as != FromX && as != AsAcute:
+	case r.Bare && as != lesson.FromX && as != lesson.AsAcute:
 		return !moved
 	case r.Form == entry.Direction:
 		return w.toldAsAsked(as, r)
-	case r.Unit != degree.Symbol || moved:
+	case r.Unit != lesson.Degree.Symbol || moved:
 		return false
 	case !q.Turns:
 		return math.Abs(r.Value) < 360
-	case as == FromX, as == FromThing:
+	case as == lesson.FromX, as == lesson.FromThing:
 		return r.Value > -180-1e-9 && r.Value < 360
-	case as == AsBearing:
+	case as == lesson.AsBearing:
 		return r.Value >= 0 && r.Value <= 360
 	}
 	return false // the side is missing
 }
 
 // toldAsAsked is asAsked of a direction told in words.
-func (w *Work) toldAsAsked(as ReportAs, r entry.Reading) bool {
+func (w *Work) toldAsAsked(as lesson.ReportAs, r entry.Reading) bool {
 	h := r.Heading
 	vertical := h.Axis == statics.PlusY || h.Axis == statics.MinusY
 	bearing := h.Form == statics.Bearing && vertical
 	switch as {
-	case FromX:
+	case lesson.FromX:
 		return r.From == "" && h.Form == statics.FromAxis && h.Axis == statics.PlusX
-	case FromThing:
+	case lesson.FromThing:
 		return r.From == w.Settings.Direction.Thing
-	case FromVertical:
+	case lesson.FromVertical:
 		return bearing || vertical && (h.Form == statics.Beside || h.Form == statics.FromAxis && h.Turn.Degrees() <= 90)
-	case AsBearing:
+	case lesson.AsBearing:
 		return bearing || h.Form == statics.Azimuth || h.Form == statics.Compass && h.Turn == 0
 	}
 	return h.Form == statics.Beside || h.Form == statics.Bearing || h.Form == statics.Compass
 }
 
 // ShownReading is a plain number or a direction as it was read, for q.
-func (w *Work) ShownReading(q *Quantity, r entry.Reading) string {
+func (w *Work) ShownReading(q *lesson.Quantity, r entry.Reading) string {
 	shown := r.Shown(w.Lesson.UnitOf(q))
-	if q.reported() && r.Form == entry.Number {
+	if q.IsReported() && r.Form == entry.Number {
 		switch d := w.Settings.Direction; d.As {
-		case FromThing, AsBearing:
-			return text.Say("reported.read."+reportKeys[d.As], "value", shown, "thing", shownName(d.Thing))
+		case lesson.FromThing, lesson.AsBearing:
+			return text.Say("reported.read."+d.As.Key(), "value", shown, "thing", lesson.ShownName(d.Thing))
 		}
 	}
 	return shown
 }
 
 // howAngle says how the angle q is asked.
-func (w *Work) howAngle(q *Quantity) string {
-	if !q.reported() {
+func (w *Work) howAngle(q *lesson.Quantity) string {
+	if !q.IsReported() {
 		return text.Say("reported.degrees")
 	}
-	return w.Settings.Direction.say("how")
+	return w.Settings.Direction.Say("how")
 }

@@ -3,19 +3,18 @@ package tutor
 import (
 	"closingside/tutor/entry"
 	"closingside/tutor/figure"
+	"closingside/tutor/lesson"
 )
 
 // Scenes are the figures of the work as it stands.
-func (w *Work) Scenes() []figure.Scene { return w.Lesson.Kind.Scenes(w.Lesson, w) }
+func (w *Work) Scenes() []figure.Scene { return w.Lesson.Kind.Scenes(w.Lesson.Lesson, w) }
 
 // Opening is what the problem looks like before any work: what its statement
 // describes, where its kind shows that, and the first figure of the work.
 func (w *Work) Opening() []figure.Scene {
 	first := w.Scenes()[:1]
-	if w.Lesson.Kind.Situation != nil {
-		if scene, ok := w.Lesson.Kind.Situation(w.Lesson); ok {
-			return append([]figure.Scene{scene}, first...)
-		}
+	if scene, ok := w.Lesson.Situation(); ok {
+		return append([]figure.Scene{scene}, first...)
 	}
 	return first
 }
@@ -33,8 +32,8 @@ func (w *Work) Label(name string) figure.Label {
 
 // asWritten is the digits a right entry is shown to beside itself: those asked,
 // or as many more as were typed of those kept while working.
-func (w *Work) asWritten(q *Quantity, r entry.Reading) Digits {
-	d := w.Settings.asked(q)
+func (w *Work) asWritten(q *lesson.Quantity, r entry.Reading) lesson.Digits {
+	d := w.Settings.DigitsOf(q)
 	d.Magnitude = max(d.Magnitude, min(r.Digits, w.Settings.Work.Magnitude))
 	d.Angle = max(d.Angle, min(r.Decimals, w.Settings.Work.Angle))
 	return d

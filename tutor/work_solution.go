@@ -1,7 +1,9 @@
 package tutor
 
-// Done is work on l in which every step of the solution was entered.
-func (sol Solution) Done(l *Lesson) *Work {
+import "closingside/tutor/lesson"
+
+// Worked is work on l in which every step of the solution was entered.
+func (l *Lesson) Worked(sol lesson.Solution) *Work {
 	w := NewWork(l, l.Problem.Settings)
 	for _, s := range sol.Steps {
 		if w.Offered(s.Quantity) {
@@ -12,9 +14,9 @@ func (sol Solution) Done(l *Lesson) *Work {
 }
 
 // asEntered is q's true value as an entry, finely; a direction as it is asked.
-func (l *Lesson) asEntered(q *Quantity, s Settings) string {
-	if q.reported() {
-		return l.Reported(q, q.True, s.kept(q))
+func (l *Lesson) asEntered(q *lesson.Quantity, s lesson.Settings) string {
+	if q.IsReported() {
+		return l.Reported(q, q.True, s.DigitsKept(q))
 	}
 	return l.ShowKept(q, q.True, s)
 }

@@ -6,6 +6,9 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -44,7 +47,7 @@ func TestVerdicts(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.quantity+" "+r.entry, func(t *testing.T) {
-			got := NewWork(barge(t), DefaultSettings()).Enter(r.quantity, r.entry)
+			got := NewWork(barge(t), lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 			require.Equal(t, r.want, got.Verdict, "%+v", got)
 			assert.NotEmpty(t, got.Feedback)
 			if r.id != "" {
@@ -65,7 +68,7 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 			if q.Given {
 				continue
 			}
-			w := NewWork(l, DefaultSettings())
+			w := NewWork(l, lesson.DefaultSettings())
 			for _, o := range w.now(q).slipsIn(i) {
 				entry := strconv.FormatFloat(roundedEntry(q, o.came()), 'f', -1, 64)
 				if q.Dim == statics.DimAngle { // 28.20, not 28.2
@@ -92,20 +95,20 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 	}
 }
 
-func roundedEntry(q *Quantity, v float64) float64 {
-	return Digits{Magnitude: 4, Angle: 2}.roundTo(q.Dim, v)
+func roundedEntry(q *lesson.Quantity, v float64) float64 {
+	return lesson.Digits{Magnitude: 4, Angle: 2}.Round(q.Dim, v)
 }
 
 func TestCatalogueIsWhole(t *testing.T) {
 	seen := map[string]bool{}
-	for _, s := range Catalogue() {
+	for _, s := range slips.Catalogue() {
 		assert.False(t, seen[s.ID], "%s twice", s.ID)
 		seen[s.ID] = true
 		assert.Positive(t, s.Prior, s.ID)
 		l := barge(t)
 		assert.NotEmpty(t, l.Say("slip."+s.ID+".title"))
 		assert.NotEmpty(t, l.Say("slip."+s.ID+".ask", "at", "R", "where", "there"))
-		assert.Equal(t, s.Scope == InKind, s.Rule == nil && s.Written == nil, s.ID)
+		assert.Equal(t, s.Scope == slips.InKind, s.Rule == nil && s.Written == nil, s.ID)
 	}
 }
 
@@ -113,16 +116,16 @@ func TestCatalogueIsWhole(t *testing.T) {
 // value written at four digits is never refused.
 func TestTheWorkedSolutionIsAccepted(t *testing.T) {
 	for seed := range uint64(300) {
-		l, err := Open(Generate(&twoForces, seed))
+		l, err := Open(Generate(&kinds.TwoForces, seed))
 		require.NoError(t, err)
 		for _, way := range l.Ways {
-			w := NewWork(l, DefaultSettings())
+			w := NewWork(l, lesson.DefaultSettings())
 			for _, step := range way.Steps {
 				q := l.Quantity(step.Quantity)
 				v := expr.EvalEach(q.Route(step.Route).Tree, w.own, func(n expr.Node, _ int, v float64) float64 {
-					return w.Settings.Work.roundTo(w.Lesson.dimension(n), v)
+					return w.Settings.Work.Round(w.Lesson.dimension(n), v)
 				})
-				entry := w.Settings.asked(q).written(q.Dim, v)
+				entry := w.Settings.DigitsOf(q).Written(q.Dim, v)
 				require.Equal(t, Correct, w.Enter(q.Name, entry).Verdict, "seed %d: %s = %s, true %v", seed, q.Name, entry, q.True)
 			}
 			assert.True(t, w.Done())
@@ -132,7 +135,7 @@ func TestTheWorkedSolutionIsAccepted(t *testing.T) {
 }
 
 func TestHintsClimbAndDoNotLeakUnfoundValues(t *testing.T) {
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	assert.Equal(t, "phi", w.Next())
 	for level := 1; level <= HintLevels; level++ {
 		h := w.Hint("R")
@@ -140,7 +143,7 @@ func TestHintsClimbAndDoNotLeakUnfoundValues(t *testing.T) {
 		assert.NotEmpty(t, h.Sentence)
 	}
 	assert.Equal(t, HintLevels, w.Hint("R").Level)
-	w = NewWork(barge(t), DefaultSettings())
+	w = NewWork(barge(t), lesson.DefaultSettings())
 	h := w.HintAt("R", 3)
 	assert.Contains(t, expr.Plain(h.Formula.Numbers, w.Lesson.Symbol), "cos γ", "γ is not found yet")
 	require.Equal(t, Correct, w.Enter("gamma", "87").Verdict)
@@ -148,7 +151,7 @@ func TestHintsClimbAndDoNotLeakUnfoundValues(t *testing.T) {
 }
 
 func TestUndoBringsTheEntryBeforeBack(t *testing.T) {
-	w := NewWork(barge(t), DefaultSettings())
+	w := NewWork(barge(t), lesson.DefaultSettings())
 	w.Enter("gamma", "87")
 	w.Enter("gamma", "93")
 	assert.False(t, w.Found("gamma"))
@@ -160,9 +163,9 @@ func TestUndoBringsTheEntryBeforeBack(t *testing.T) {
 }
 
 func TestLatestIsWhatUndoTakesBack(t *testing.T) {
-	l, err := Open(twoForces.BankProblems()[0])
+	l, err := Open(kinds.TwoForces.BankProblems()[0])
 	require.NoError(t, err)
-	w := NewWork(l, DefaultSettings())
+	w := NewWork(l, lesson.DefaultSettings())
 	assert.Nil(t, w.Latest())
 	w.Enter("phi", "93")
 	w.Enter("gamma", "87")
@@ -175,12 +178,12 @@ func TestLatestIsWhatUndoTakesBack(t *testing.T) {
 
 func TestWorkedSolutionBothWays(t *testing.T) {
 	l := barge(t)
-	ways := l.Solve(DefaultSettings())
+	ways := l.Solve(lesson.DefaultSettings())
 	require.Len(t, ways, 2)
 	var lines []string
 	for _, way := range ways {
 		for _, s := range way.Steps {
-			lines = append(lines, l.plain(s.Quantity.Name)+" = "+expr.Plain(s.Numbers, l.Symbol)+" = "+s.Value)
+			lines = append(lines, l.Plain(s.Quantity.Name)+" = "+expr.Plain(s.Numbers, l.Symbol)+" = "+s.Value)
 		}
 	}
 	assert.Equal(t, []string{
@@ -198,11 +201,11 @@ func TestWorkedSolutionBothWays(t *testing.T) {
 // half a turn is brought back in the numbers, not only in the value.
 func TestWorkedNumbersComeToTheValueShown(t *testing.T) {
 	for _, l := range []*Lesson{barge(t), pair(t, "7.5 kN", "205 deg", "5.1 kN", "318 deg"), pair(t, "730 N", "160 deg", "510 N", "-127 deg")} {
-		for _, way := range l.Solve(DefaultSettings()) {
+		for _, way := range l.Solve(lesson.DefaultSettings()) {
 			for _, s := range way.Steps {
 				got := expr.Eval(s.Numbers, nil)
 				within := 0.0005 * (l.Truth("F1") + l.Truth("F2")) // four digits of the forces
-				if s.Quantity.Dim == degree.Dim {
+				if s.Quantity.Dim == lesson.Degree.Dim {
 					within = 0.02
 				}
 				assert.InDelta(t, s.Quantity.True, got, within, s.Quantity.Name)

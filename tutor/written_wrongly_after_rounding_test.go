@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -17,7 +18,7 @@ func TestWrittenWronglyAfterRounding(t *testing.T) {
 		{"digits-swapped", "285.8 N"},
 	} {
 		t.Run(row.slip, func(t *testing.T) {
-			r := NewWork(pair(t, "330 N", "-71 deg", "360 N", "-44 deg"), DefaultSettings()).Enter("F2x", row.entry)
+			r := NewWork(pair(t, "330 N", "-71 deg", "360 N", "-44 deg"), lesson.DefaultSettings()).Enter("F2x", row.entry)
 			require.NotEmpty(t, r.Slips)
 			if row.slip != "unit-system" { // so rare that it is listed first, and not named
 				assert.Equal(t, SlipFound, r.Verdict)

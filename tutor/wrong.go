@@ -6,6 +6,8 @@ import (
 	"slices"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // WrongValue is a value that mistakes of the catalogue give for a quantity.
@@ -18,12 +20,12 @@ type WrongValue struct {
 }
 
 // InHead tells whether the slip sits in a step before that of q.
-func (v WrongValue) InHead(q *Quantity) bool { return v.At != q.Name }
+func (v WrongValue) InHead(q *lesson.Quantity) bool { return v.At != q.Name }
 
 // WrongValues lists what one slip gives for q, here or in a step before it
 // that was done in the head, in order of value. Values that would be accepted
 // under s are left out.
-func (l *Lesson) WrongValues(q *Quantity, s Settings) []WrongValue {
+func (l *Lesson) WrongValues(q *lesson.Quantity, s lesson.Settings) []WrongValue {
 	w := NewWork(l, s)
 	t := w.now(q).outcomes(l.index[q.Name])
 	band := w.Band(q)
@@ -50,12 +52,12 @@ type Slipped struct {
 // Slipped lists what every slip of the catalogue that is a rewrite makes of
 // tree, a formula for q. Formulas that come out the same are listed for each
 // slip.
-func (l *Lesson) Slipped(q *Quantity, tree expr.Node) []Slipped {
+func (l *Lesson) Slipped(q *lesson.Quantity, tree expr.Node) []Slipped {
 	var all []Slipped
 	for _, base := range bases(tree) {
-		for i := range catalogue {
-			for _, t := range l.apply(catalogue[i], q, base) {
-				if s := (Slipped{catalogue[i].ID, t}); t != tree && !slices.Contains(all, s) {
+		for i := range slips.Catalogue() {
+			for _, t := range l.apply(slips.Catalogue()[i], q, base) {
+				if s := (Slipped{slips.Catalogue()[i].ID, t}); t != tree && !slices.Contains(all, s) {
 					all = append(all, s)
 				}
 			}
@@ -65,11 +67,11 @@ func (l *Lesson) Slipped(q *Quantity, tree expr.Node) []Slipped {
 }
 
 // Miswritten lists what every slip made in writing a value down makes of v.
-func (l *Lesson) Miswritten(q *Quantity, v float64) []WrongValue {
+func (l *Lesson) Miswritten(q *lesson.Quantity, v float64) []WrongValue {
 	var all []WrongValue
-	for i := range catalogue {
-		if row := &catalogue[i]; row.Scope == InAnswer {
-			for _, x := range row.Written(&context{lesson: l, quantity: q}, v) {
+	for i := range slips.Catalogue() {
+		if row := &slips.Catalogue()[i]; row.Scope == slips.InAnswer {
+			for _, x := range row.Written(&slips.Context{Lesson: l.Lesson, Quantity: q}, v) {
 				all = append(all, WrongValue{Value: x, IDs: []string{row.ID}, At: q.Name})
 			}
 		}
@@ -87,27 +89,3 @@ func (l *Lesson) SlipTitle(id string) string {
 	}
 	return l.Say("slip." + id + ".title")
 }
-
-// SlipGroups names the parts of the catalogue, in its order.
-func SlipGroups() []string {
-	var names []string
-	for _, g := range slipGroups {
-		names = append(names, g.name)
-	}
-	return names
-}
-
-// SlipGroup is the part of the catalogue in which the slip called id stands;
-// it panics where there is none.
-func SlipGroup(id string) string {
-	for _, g := range slipGroups {
-		if slices.ContainsFunc(g.rows, func(s Slip) bool { return s.ID == id }) {
-			return g.name
-		}
-	}
-	panic("tutor: no slip called " + id)
-}
-
-// RareSlip tells whether a slip is too rare to be thought of together with
-// another.
-func RareSlip(id string) bool { return slipByID(id).Lone }

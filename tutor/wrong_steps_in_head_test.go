@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 	"math"
 	"slices"
 	"testing"
@@ -34,7 +36,7 @@ func TestSlipsInTheHeadAreFollowedByEveryWay(t *testing.T) {
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
 			l := barge(t)
-			got := NewWork(l, DefaultSettings()).Enter(r.quantity, Digits{4, 2}.written(l.Quantity(r.quantity).Dim, r.value))
+			got := NewWork(l, lesson.DefaultSettings()).Enter(r.quantity, lesson.Digits{Magnitude: 4, Angle: 2}.Written(l.Quantity(r.quantity).Dim, r.value))
 			require.NotEmpty(t, got.Slips)
 			assert.Contains(t, got.Slips[0].IDs, r.id, "%+v", got.Slips)
 		})
@@ -61,7 +63,7 @@ func TestWrongEntriesAreGoneOnFromAsTheyStand(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			w := NewWork(barge(t), DefaultSettings())
+			w := NewWork(barge(t), lesson.DefaultSettings())
 			require.NotEqual(t, Correct, w.Enter(r.before[0], r.before[1]).Verdict)
 			got := w.Enter(r.entry[0], r.entry[1])
 			require.Equal(t, r.verdict, got.Verdict, "%+v", got)
@@ -75,7 +77,7 @@ func TestWrongEntriesAreGoneOnFromAsTheyStand(t *testing.T) {
 // A row that one value may come of at many places or by many routes is not
 // thought of more often for it: the slip in the step itself stays first.
 func TestManyWaysOnDoNotOutweighTheStepItself(t *testing.T) {
-	got := NewWork(barge(t), DefaultSettings()).Enter("R", "713.7 N")
+	got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "713.7 N")
 	require.Equal(t, SlipFound, got.Verdict)
 	assert.Equal(t, "R", got.Slips[0].At)
 	assert.Contains(t, []string{"cosine-sign", "included-for-interior"}, got.Slips[0].Likely)
@@ -87,7 +89,7 @@ func TestManyWaysOnDoNotOutweighTheStepItself(t *testing.T) {
 // A small number with few digits is a rounded one, whatever its unit: 324.32 N
 // over 14 kN/m, of which 324.3 N is written, is 0.02317 m.
 func TestASmallNumberIsReadAsRounded(t *testing.T) {
-	w := NewWork(solvedBy(t, atRest("", heldBy("T cable", "direction: 18 deg above -x"), heldBy("S spring", "direction: 39 deg below -x", "stiffness: 14 kN/m"), heldBy("W weight", "force: 350 N"))), DefaultSettings())
+	w := NewWork(solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 18 deg above -x"), kinds.PartSource("S spring", "direction: 39 deg below -x", "stiffness: 14 kN/m"), kinds.PartSource("W weight", "force: 350 N"))), lesson.DefaultSettings())
 	require.Equal(t, Correct, w.Enter("F1", "324.3 N").Verdict)
 	require.Equal(t, Correct, w.Enter("F2", "396.9 N").Verdict)
 	r := w.Enter("s2", "0.02317 m")

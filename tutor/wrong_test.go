@@ -9,6 +9,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // The wrong values of a problem worked by hand: 340 N at 25° and 610 N at
@@ -16,7 +18,7 @@ import (
 func TestWrongValues(t *testing.T) {
 	l := barge(t)
 	r := l.Quantity("R")
-	all := l.WrongValues(r, DefaultSettings())
+	all := l.WrongValues(r, lesson.DefaultSettings())
 	assert.True(t, slices.IsSortedFunc(all, func(a, b WrongValue) int { return int(math.Copysign(1, a.Value-b.Value)) }))
 	for _, row := range []struct {
 		id    string
@@ -60,7 +62,7 @@ func TestSlipped(t *testing.T) {
 	for i, s := range all {
 		assert.NotEqual(t, tree, s.Tree)
 		assert.NotContains(t, all[:i], s)
-		assert.Contains(t, SlipGroups(), SlipGroup(s.ID))
+		assert.Contains(t, slips.Groups(), slips.GroupOf(s.ID))
 	}
 }
 
@@ -77,10 +79,10 @@ func TestMiswritten(t *testing.T) {
 
 func TestEverySlipHasAGroupAndATitle(t *testing.T) {
 	l := barge(t)
-	for _, s := range Catalogue() {
-		assert.Contains(t, SlipGroups(), SlipGroup(s.ID))
+	for _, s := range slips.Catalogue() {
+		assert.Contains(t, slips.Groups(), slips.GroupOf(s.ID))
 		assert.NotEmpty(t, l.SlipTitle(s.ID))
 	}
 	assert.Equal(t, l.SlipTitle("two-missing")+" + "+l.SlipTitle("root-missing"), l.SlipTitle("two-missing+root-missing"))
-	assert.Panics(t, func() { SlipGroup("no such slip") })
+	assert.Panics(t, func() { slips.GroupOf("no such slip") })
 }

@@ -90,7 +90,7 @@ const (
 
 func (d *desk) showReply(page *screen, r tutor.Reply) {
 	var symbols []string
-	for _, q := range asked(d.lesson) {
+	for _, q := range d.lesson.Wanted() {
 		symbols = append(symbols, d.lesson.SymbolText(q))
 	}
 	at := 2 + widest(symbols) + 2

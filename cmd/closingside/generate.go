@@ -8,6 +8,9 @@ import (
 	"strings"
 
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
@@ -28,7 +31,7 @@ type generateVerb struct {
 
 // drawn is one problem with how fair it is.
 type drawn struct {
-	problem *tutor.Problem
+	problem *lesson.Problem
 	fair    tutor.Fairness
 }
 
@@ -40,7 +43,7 @@ func (v generateVerb) Run(s streams) error {
 	}
 	var all []drawn
 	for n := range v.Count {
-		p, fair, err := wishes[n%len(wishes)].Generate(tutor.SeedOf("generate", strconv.FormatUint(v.Seed, 10), strconv.Itoa(n+1)))
+		p, fair, err := wishes[n%len(wishes)].Generate(lesson.SeedOf("generate", strconv.FormatUint(v.Seed, 10), strconv.Itoa(n+1)))
 		if err != nil {
 			return wrongInput("%w", err)
 		}
@@ -80,7 +83,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 	if v.Difficulty < 0 || v.Difficulty > tutor.Difficulties {
 		return nil, wrongInput("--difficulty %d: there are 1, 2 and 3, and 0 for any", v.Difficulty)
 	}
-	quadrants, err := tutor.ReadQuadrants(v.Quadrants)
+	quadrants, err := sets.ReadQuadrants(lesson.Source{Key: "quadrants", Text: v.Quadrants})
 	if err != nil {
 		return nil, wrongInput("--quadrants: %w", err)
 	}
@@ -90,7 +93,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 	}
 	var wishes []tutor.Wish
 	for _, name := range names {
-		k := tutor.All.ByName(name)
+		k := kinds.All.ByName(name)
 		if k == nil {
 			meant := ""
 			if near := nearest(name, kindNames()); len(near) > 0 {
@@ -99,7 +102,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 			return nil, wrongInput("there is no kind of problem called “%s”%s (kinds: %s)", printable(name), meant, strings.Join(kindNames(), ", "))
 		}
 		w := tutor.Wish{Kind: k, Difficulty: v.Difficulty, Quadrants: quadrants, RightAngles: v.RightAngles}
-		if err := w.Check(tutor.Source{}); err != nil {
+		if err := w.Check(lesson.Source{}); err != nil {
 			return nil, wrongInput("%w", err)
 		}
 		wishes = append(wishes, w)
@@ -109,7 +112,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 
 func kindNames() []string {
 	var names []string
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		names = append(names, k.Name)
 	}
 	return names
@@ -261,7 +264,7 @@ func (v generateVerb) object(all []drawn) generated {
 }
 
 // problemObject is a problem as JSON: it reads as a problem file.
-func problemObject(p *tutor.Problem) map[string]any {
+func problemObject(p *lesson.Problem) map[string]any {
 	o := map[string]any{"kind": p.Kind.Name}
 	if p.Story != "" {
 		o["story"] = p.Story
@@ -286,7 +289,7 @@ func problemObject(p *tutor.Problem) map[string]any {
 		for _, kid := range check.Kids {
 			set[kid.Key] = kid.Text
 		}
-		o[tutor.CheckKey] = set
+		o[lesson.CheckKey] = set
 	}
 	return o
 }

@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"closingside/tutor"
+	"closingside/tutor/kinds"
 )
 
 func TestGenerateWritesWhatTheOtherVerbsRead(t *testing.T) {
@@ -37,7 +38,7 @@ func TestGenerateWritesWhatTheOtherVerbsRead(t *testing.T) {
 
 // Every kind's problems come back from the YAML that is written.
 func TestProblemsComeBackFromYAML(t *testing.T) {
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		for _, p := range append(k.BankProblems(), tutor.Generate(k, 1)) {
 			path := writeFile(t, "p.yaml", strings.Join(problemLines(p), "\n")+"\n")
 			lesson, err := openLesson(path)
@@ -117,7 +118,7 @@ func TestGenerateRefuses(t *testing.T) {
 
 // The report names quantities as the problem does.
 func TestTheReportNamesForcesAsTheProblemDoes(t *testing.T) {
-	p, fair, err := tutor.Wish{Kind: tutor.All.ByName("concurrent-forces")}.Generate(7)
+	p, fair, err := tutor.Wish{Kind: kinds.All.ByName("concurrent-forces")}.Generate(7)
 	require.NoError(t, err)
 	l, err := tutor.Open(p)
 	require.NoError(t, err)

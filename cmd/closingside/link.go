@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"closingside/tutor"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 )
 
 // linkVerb prints the link of a problem or a set.
@@ -47,28 +49,28 @@ func (v linkVerb) setCode() (string, error) {
 	if err != nil {
 		return "", err
 	}
-	if why := tutor.CheckStudent(v.Student); v.Student != "" && why != "" {
+	if why := sets.CheckStudent(v.Student); v.Student != "" && why != "" {
 		return "", wrongInput("--student: %s", why)
 	}
 	return setCode(v.File, set, v.Student)
 }
 
 // setCode is a set's code, unless it is too long for a link.
-func setCode(path string, set *tutor.Set, student string) (string, error) {
+func setCode(path string, set *sets.Set, student string) (string, error) {
 	code := set.Code(student)
-	if len(code) > tutor.MaxSetCode {
-		return "", wrongInput("%s: this set takes %d characters as a link, and %d is the limit; draw problems (“generate:”) in place of giving them, or make two sets", path, len(code), tutor.MaxSetCode)
+	if len(code) > sets.MaxCode {
+		return "", wrongInput("%s: this set takes %d characters as a link, and %d is the limit; draw problems (“generate:”) in place of giving them, or make two sets", path, len(code), sets.MaxCode)
 	}
 	return code, nil
 }
 
 // isSet tells a set from a problem.
-func isSet(src tutor.Source) bool {
+func isSet(src lesson.Source) bool {
 	return hasKey(src, "problems") || hasKey(src, "title")
 }
 
-func hasKey(src tutor.Source, key string) bool {
-	return slices.ContainsFunc(src.Kids, func(k tutor.Source) bool { return k.Key == key })
+func hasKey(src lesson.Source, key string) bool {
+	return slices.ContainsFunc(src.Kids, func(k lesson.Source) bool { return k.Key == key })
 }
 
 // pageAddress checks where the page is published; it ends in a slash or a file.

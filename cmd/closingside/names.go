@@ -19,7 +19,7 @@ type index struct {
 
 func newIndex(l *tutor.Lesson) index {
 	x := index{lesson: l, byName: map[string]string{}, given: map[string]bool{}}
-	for _, q := range asked(l) {
+	for _, q := range l.Wanted() {
 		x.byName[q.Name] = q.Name
 	}
 	for i := range l.Quantities {
@@ -50,7 +50,7 @@ func (x index) find(name string) (string, error) {
 		return q, nil
 	}
 	var names []string
-	for _, q := range asked(x.lesson) {
+	for _, q := range x.lesson.Wanted() {
 		names = append(names, q.Name)
 	}
 	if x.given[fold(name)] {

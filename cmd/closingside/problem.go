@@ -10,6 +10,8 @@ import (
 	"unicode"
 
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // openLesson reads the problem file at path and opens its lesson. Every error
@@ -27,19 +29,19 @@ func openLesson(path string) (*tutor.Lesson, error) {
 	if isSet(src) && !hasKey(src, "kind") {
 		return nil, wrongInput("%s: this is a set, and one problem is wanted here; closingside set shows what is in it", path)
 	}
-	problem, err := tutor.All.Read(src)
+	problem, err := kinds.All.Read(src)
 	if err != nil {
 		return nil, located(path, err)
 	}
-	lesson, err := tutor.Open(problem)
+	l, err := tutor.Open(problem)
 	if err != nil {
-		return nil, located(path, &tutor.SourceError{Line: firstItem(problem), Message: err.Error()})
+		return nil, located(path, &lesson.SourceError{Line: firstItem(problem), Message: err.Error()})
 	}
-	return lesson, nil
+	return l, nil
 }
 
 // firstItem is the line where what a problem gives begins.
-func firstItem(p *tutor.Problem) int {
+func firstItem(p *lesson.Problem) int {
 	if len(p.Items) == 0 {
 		return 1
 	}
@@ -88,7 +90,7 @@ func reason(err error) error {
 // located puts file, line and column before an error of a Source.
 func located(path string, err error) error {
 	at := path
-	if place := (*tutor.SourceError)(nil); errors.As(err, &place) && place.Line > 0 {
+	if place := (*lesson.SourceError)(nil); errors.As(err, &place) && place.Line > 0 {
 		at = fmt.Sprintf("%s:%d", at, place.Line)
 		if place.Col > 0 {
 			at = fmt.Sprintf("%s:%d", at, place.Col)

@@ -12,7 +12,7 @@ import (
 	"testing"
 	"time"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -113,7 +113,7 @@ func TestREADMEProblems(t *testing.T) {
 		})
 	}
 	listed := 0
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		if strings.Contains(string(all), "| `"+k.Name+"` |") {
 			listed++
 			assert.True(t, shown[k.Name], "%s is not shown", k.Name)

@@ -12,7 +12,7 @@ import (
 	"strings"
 
 	"closingside/site/report"
-	"closingside/tutor"
+	"closingside/tutor/sets"
 )
 
 // reportVerb reads the logs that students saved on the page.
@@ -29,7 +29,7 @@ func (v reportVerb) Run(s streams) error {
 	if v.JSON && v.CSV {
 		return wrongInput("--json and --csv: choose one of them")
 	}
-	var only *tutor.Set
+	var only *sets.Set
 	if v.Set != "" {
 		set, err := openSet(v.Set)
 		if err != nil {

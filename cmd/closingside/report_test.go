@@ -16,6 +16,9 @@ import (
 	"closingside/site"
 	"closingside/site/report"
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -26,7 +29,7 @@ import (
 type pupil struct {
 	lines []string
 	clock int64
-	draw  *tutor.Draw
+	draw  *lesson.Draw
 }
 
 var outcomeOf = regexp.MustCompile(`<data id="log" value="([^"]*)">`)
@@ -47,7 +50,7 @@ func (p *pupil) ask(pairs ...string) {
 
 // work works a problem of a set: now and then with a mistake that is common in
 // this class, or any other, with a hint, or giving up.
-func (p *pupil) work(t *testing.T, set *tutor.Set, id string, task tutor.Task) {
+func (p *pupil) work(t *testing.T, set *sets.Set, id string, task sets.Task) {
 	code := task.Problem.Code()
 	p.ask("do", "open", "problem", code, "set", set.Code(id))
 	lesson, err := tutor.Open(task.Problem)
@@ -84,7 +87,7 @@ func class(t *testing.T, file string, students int) string {
 	require.NoError(t, err)
 	dir := t.TempDir()
 	for n := range students {
-		p := &pupil{clock: 1_793_000_000_000 + int64(n)*7_200_000, draw: tutor.NewDraw(11, uint64(n))}
+		p := &pupil{clock: 1_793_000_000_000 + int64(n)*7_200_000, draw: lesson.NewDraw(11, uint64(n))}
 		site.Handle([]byte("do=start&hash=&at=0"))
 		id := fmt.Sprint(1001 + n)
 		p.ask("do", "open", "hash", set.Code(""))
@@ -235,7 +238,7 @@ func draws(n int) string {
 // What a student wrote is shown, and never carried out by a spreadsheet or a
 // terminal.
 func TestReportShowsAndDoesNotObey(t *testing.T) {
-	code := tutor.All.ByName("two-forces").BankProblems()[0].Code()
+	code := kinds.All.ByName("two-forces").BankProblems()[0].Code()
 	path := writeFile(t, "=cmd.txt", "do=open&hash="+url.QueryEscape(code)+"&at=1793000000000\ndo=enter&problem="+url.QueryEscape(code)+"&quantity=R&entry=%2B713.7+N&at=1793000060000\n")
 	table, errs, status := tell("", "report", path, "--csv")
 	require.Zero(t, status, errs)

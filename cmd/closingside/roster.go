@@ -8,7 +8,7 @@ import (
 	"io"
 	"strings"
 
-	"closingside/tutor"
+	"closingside/tutor/sets"
 )
 
 // student is one line of a roster.
@@ -116,10 +116,10 @@ func (r *rosterReader) student() (s student, line int, err error) {
 	if r.name >= 0 && r.name < len(row) {
 		s.Name = strings.TrimSpace(row[r.name])
 	}
-	if why := tutor.CheckStudent(s.ID); why != "" {
+	if why := sets.CheckStudent(s.ID); why != "" {
 		return s, line, r.wrong(line, col, "%s Write the line like “1042,Ada”.", why)
 	}
-	fold := tutor.FoldStudent(s.ID)
+	fold := sets.FoldStudent(s.ID)
 	if before := r.seen[fold]; before > 0 {
 		return s, line, r.wrong(line, col, "the id %s stands in line %d already; give each student an id of their own", printable(s.ID), before)
 	}

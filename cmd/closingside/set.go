@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"closingside/tutor"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
@@ -44,13 +45,13 @@ func (v setVerb) Run(s streams) error {
 	return written(page.err)
 }
 
-func (v setVerb) open() (*tutor.Set, *tutor.Variant, error) {
+func (v setVerb) open() (*sets.Set, *sets.Variant, error) {
 	set, err := openSet(v.File)
 	if err != nil {
 		return nil, nil, err
 	}
 	if set.Personal() || v.Student != "" {
-		if why := tutor.CheckStudent(v.Student); why != "" {
+		if why := sets.CheckStudent(v.Student); why != "" {
 			return nil, nil, wrongInput("%s: every student has a variant of this set; name one with --student ID (%s)", v.File, why)
 		}
 	}
@@ -61,7 +62,7 @@ func (v setVerb) open() (*tutor.Set, *tutor.Variant, error) {
 	return set, variant, nil
 }
 
-func showTask(page *screen, task tutor.Task) {
+func showTask(page *screen, task sets.Task) {
 	p := task.Problem
 	story := p.Story
 	if story == "" {
@@ -78,7 +79,7 @@ func showTask(page *screen, task tutor.Task) {
 	}
 	for _, each := range lesson.Solutions() {
 		var answers []string
-		for _, q := range asked(each) {
+		for _, q := range each.Wanted() {
 			if q.Answer {
 				answers = append(answers, each.SymbolText(q)+" = "+each.Show(q, q.True, p.Settings.Answer))
 			}
@@ -87,7 +88,7 @@ func showTask(page *screen, task tutor.Task) {
 	}
 }
 
-func tallyOf(v *tutor.Variant) tally {
+func tallyOf(v *sets.Variant) tally {
 	t := tally{Coincidences: []coincidence{}}
 	for _, task := range v.Tasks {
 		t.add(task.Number, task.Fair)
@@ -112,15 +113,15 @@ type taskJSON struct {
 	Answers []value        `json:"answers"`
 }
 
-func variantObject(who student, v *tutor.Variant, at string) variantJSON {
+func variantObject(who student, v *sets.Variant, at string) variantJSON {
 	t := tallyOf(v)
 	o := variantJSON{Student: who.ID, Name: who.Name, Variant: v.ID, Link: at + fragment(v.Set.Code(who.ID)), Fairness: &t}
 	for _, task := range v.Tasks {
 		row := taskJSON{Number: task.Number, Marks: task.Marks, Problem: problemObject(task.Problem), Answers: []value{}}
 		if lesson, err := tutor.Open(task.Problem); err == nil {
-			for i, q := range asked(lesson) {
+			for i, q := range lesson.Wanted() {
 				if q.Answer {
-					row.Answers = append(row.Answers, solved(lesson).Quantities[i])
+					row.Answers = append(row.Answers, solved(lesson.Lesson).Quantities[i])
 				}
 			}
 		}

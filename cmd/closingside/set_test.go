@@ -12,7 +12,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/sets"
 )
 
 const (
@@ -64,7 +65,7 @@ func TestVariantsOfARoster(t *testing.T) {
 	at, code, ok := strings.Cut(rows[1][3], "#")
 	require.True(t, ok)
 	assert.Equal(t, "https://example.edu/statics/", at)
-	set, student, err := tutor.OpenSetCode(code)
+	set, student, err := sets.OpenCode(code)
 	require.NoError(t, err)
 	assert.Equal(t, "1042", student)
 
@@ -116,13 +117,13 @@ func TestLinks(t *testing.T) {
 	out, said, status := tell("", "link", file, "--student", "1042", "--at", "https://example.edu/statics/")
 	require.Zero(t, status, said)
 	code := strings.TrimSpace(strings.TrimPrefix(out, "https://example.edu/statics/#"))
-	_, student, err := tutor.OpenSetCode(code)
+	_, student, err := sets.OpenCode(code)
 	require.NoError(t, err)
 	assert.Equal(t, "1042", student)
 
 	out, said, status = tell("", "link", filepath.Join(dir, "barge.yaml"))
 	require.Zero(t, status, said)
-	_, err = tutor.All.Decode(strings.TrimSpace(strings.TrimPrefix(out, "#")))
+	_, err = kinds.All.Decode(strings.TrimSpace(strings.TrimPrefix(out, "#")))
 	assert.NoError(t, err)
 
 	_, said, status = tell("", "link", file, "--at", "example.edu")

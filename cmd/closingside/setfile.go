@@ -4,12 +4,13 @@ import (
 	"path/filepath"
 	"slices"
 
-	"closingside/tutor"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 )
 
 // openSet reads the set file at path, and the problem files that it names,
 // which are sought beside it. Every error is an inputError with its place.
-func openSet(path string) (*tutor.Set, error) {
+func openSet(path string) (*sets.Set, error) {
 	src, err := openSource(path, "name a set file such as week3.yaml")
 	if err != nil {
 		return nil, err
@@ -24,7 +25,7 @@ func openSet(path string) (*tutor.Set, error) {
 			}
 		}
 	}
-	set, err := tutor.ReadSet(src)
+	set, err := sets.Read(src)
 	if err != nil {
 		return nil, located(path, err)
 	}
@@ -32,10 +33,10 @@ func openSet(path string) (*tutor.Set, error) {
 }
 
 // openSource reads one YAML file.
-func openSource(path, example string) (tutor.Source, error) {
+func openSource(path, example string) (lesson.Source, error) {
 	file, err := readNamed(path, example, "a problem is a few lines, and a set at most 40 problems")
 	if err != nil {
-		return tutor.Source{}, err
+		return lesson.Source{}, err
 	}
 	src, err := readSource(file)
 	if err != nil {
@@ -45,17 +46,17 @@ func openSource(path, example string) (tutor.Source, error) {
 }
 
 // inline puts the problems that a set names by file in the place of the names.
-func inline(dir, path string, list *tutor.Source) error {
+func inline(dir, path string, list *lesson.Source) error {
 	for i := range list.Kids {
 		item := &list.Kids[i]
-		at := slices.IndexFunc(item.Kids, func(k tutor.Source) bool { return k.Key == "file" })
+		at := slices.IndexFunc(item.Kids, func(k lesson.Source) bool { return k.Key == "file" })
 		if at < 0 {
 			continue
 		}
 		named := item.Kids[at]
 		file := filepath.FromSlash(named.Text)
 		if named.Text == "" {
-			return located(path, &tutor.SourceError{Line: named.Line, Col: named.Col, Message: "“file” names no file; write it like “file: barge.yaml”"})
+			return located(path, &lesson.SourceError{Line: named.Line, Col: named.Col, Message: "“file” names no file; write it like “file: barge.yaml”"})
 		}
 		if !filepath.IsAbs(file) {
 			file = filepath.Join(dir, file)

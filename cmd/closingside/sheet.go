@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"closingside/site/sheet"
-	"closingside/tutor"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
@@ -69,7 +69,7 @@ func (v sheetVerb) Run(s streams) error {
 }
 
 // openSheet reads a set, or a problem as a set of one.
-func openSheet(path string) (*tutor.Set, error) {
+func openSheet(path string) (*sets.Set, error) {
 	src, err := openSource(path, "name a problem or set file such as barge.yaml")
 	if err != nil {
 		return nil, err
@@ -82,11 +82,11 @@ func openSheet(path string) (*tutor.Set, error) {
 		return nil, err
 	}
 	p := lesson.Problem
-	return &tutor.Set{Title: text.Say(p.Kind.Name + ".title"), Settings: p.Settings, Parts: []tutor.Part{{Problem: p, Count: 1}}}, nil
+	return &sets.Set{Title: text.Say(p.Kind.Name + ".title"), Settings: p.Settings, Parts: []sets.Part{{Problem: p, Count: 1}}}, nil
 }
 
 // copies are the students' variants, or the one for everyone.
-func (v sheetVerb) copies(set *tutor.Set, s streams) ([]sheet.Copy, error) {
+func (v sheetVerb) copies(set *sets.Set, s streams) ([]sheet.Copy, error) {
 	at, err := pageAddress(v.At)
 	if err != nil {
 		return nil, err
@@ -116,9 +116,9 @@ func (v sheetVerb) copies(set *tutor.Set, s streams) ([]sheet.Copy, error) {
 }
 
 // only is the one student a file is written for; none where all have the same.
-func only(path string, set *tutor.Set, id, how string) (student, error) {
+func only(path string, set *sets.Set, id, how string) (student, error) {
 	if id != "" || set.Personal() {
-		if why := tutor.CheckStudent(id); why != "" {
+		if why := sets.CheckStudent(id); why != "" {
 			return student{}, wrongInput("%s: every student has a variant of this set; name %s (%s)", path, how, why)
 		}
 	}
@@ -126,7 +126,7 @@ func only(path string, set *tutor.Set, id, how string) (student, error) {
 }
 
 // code is what a sheet's link opens: the set, or the problem alone.
-func (v sheetVerb) code(set *tutor.Set, id string) string {
+func (v sheetVerb) code(set *sets.Set, id string) string {
 	if set.Version == "" { // made of one problem
 		return set.Parts[0].Problem.Code()
 	}
@@ -148,7 +148,7 @@ func (v sheetVerb) out() string {
 func beside(path, student, ending string) string {
 	base := strings.TrimSuffix(path, filepath.Ext(path))
 	if student != "" {
-		base += "-" + safeName(tutor.FoldStudent(student))
+		base += "-" + safeName(sets.FoldStudent(student))
 	}
 	return base + ending
 }

@@ -11,6 +11,7 @@ import (
 	"unicode/utf8"
 
 	"closingside/tutor"
+	"closingside/tutor/lesson"
 )
 
 // slipsVerb is for marking on paper: which mistake gives which value.
@@ -61,15 +62,15 @@ func (v slipsVerb) Run(s streams) error {
 }
 
 // quantities are those asked for.
-func (v slipsVerb) quantities(l *tutor.Lesson) ([]*tutor.Quantity, error) {
+func (v slipsVerb) quantities(l *tutor.Lesson) ([]*lesson.Quantity, error) {
 	if v.Quantity == "" {
-		return asked(l), nil
+		return l.Wanted(), nil
 	}
 	name, err := newIndex(l).find(v.Quantity)
 	if err != nil {
 		return nil, wrongInput("--quantity: %w", err)
 	}
-	return []*tutor.Quantity{l.Quantity(name)}, nil
+	return []*lesson.Quantity{l.Quantity(name)}, nil
 }
 
 // wrongList is the table of wrong values, in a machine's form.
@@ -100,7 +101,7 @@ type wrongSlip struct {
 	Did string `json:"did"`
 }
 
-func wrongTable(l *tutor.Lesson, quantities []*tutor.Quantity, all bool) wrongList {
+func wrongTable(l *tutor.Lesson, quantities []*lesson.Quantity, all bool) wrongList {
 	table := wrongList{Quantities: []wrongQuantity{}}
 	settings := l.Problem.Settings
 	for _, q := range quantities {
@@ -184,7 +185,7 @@ type found struct {
 }
 
 // lookUp enters the value for each quantity on a clean sheet.
-func (v slipsVerb) lookUp(s streams, l *tutor.Lesson, quantities []*tutor.Quantity) error {
+func (v slipsVerb) lookUp(s streams, l *tutor.Lesson, quantities []*lesson.Quantity) error {
 	var replies []tutor.Reply
 	var bad string
 	for _, q := range quantities {

@@ -8,7 +8,7 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -133,7 +133,7 @@ func TestSlipsRefuses(t *testing.T) {
 
 // Problems of every kind have their table, and their values can be looked up.
 func TestSlipsOfEveryKind(t *testing.T) {
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			dir := filepath.Join(t.TempDir(), "drawn")
 			_, errs, status := tell("", "generate", k.Name, "--separate", "--out", dir)

@@ -10,6 +10,7 @@ import (
 	"unicode/utf8"
 
 	"closingside/tutor"
+	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
 
@@ -26,7 +27,7 @@ func (v solveVerb) Run(s streams) error {
 		return err
 	}
 	if v.JSON {
-		return written(encode(s.out, solved(lesson)))
+		return written(encode(s.out, solved(lesson.Lesson)))
 	}
 	page := newScreen(s.out)
 	showStatement(page, lesson)
@@ -65,9 +66,9 @@ type value struct {
 	Also   *float64 `json:"also,omitempty"` // in the other of two solutions, where it differs
 }
 
-func solved(l *tutor.Lesson) solution {
+func solved(l *lesson.Lesson) solution {
 	all := solution{Quantities: []value{}}
-	for _, q := range asked(l) {
+	for _, q := range l.Wanted() {
 		row := value{Name: q.Name, Symbol: l.SymbolText(q), Unit: l.UnitOf(q).Symbol}
 		row.Value = exact(q.True)
 		if l.Other != nil {
@@ -89,17 +90,6 @@ func exact(v float64) *float64 {
 	return &v
 }
 
-// asked lists what a learner may enter: every quantity but the givens.
-func asked(l *tutor.Lesson) []*tutor.Quantity {
-	var all []*tutor.Quantity
-	for i := range l.Quantities {
-		if q := &l.Quantities[i]; !q.Given {
-			all = append(all, q)
-		}
-	}
-	return all
-}
-
 // showStatement writes the story and the givens as the file has them.
 func showStatement(page *screen, l *tutor.Lesson) {
 	if story := printable(l.Problem.Story); story != "" {
@@ -116,7 +106,7 @@ func showStatement(page *screen, l *tutor.Lesson) {
 
 // showGivens writes the givens: in columns where they are a list of like
 // things, in sentences otherwise.
-func showGivens(page *screen, p *tutor.Problem) {
+func showGivens(page *screen, p *lesson.Problem) {
 	var columns [][]string
 	for _, item := range p.Items {
 		for i, f := range item.Fields {
@@ -143,7 +133,7 @@ func showGivens(page *screen, p *tutor.Problem) {
 
 // shownDigits are finer than a learner is asked for, and coarse enough to be
 // the same on every machine.
-var shownDigits = tutor.Digits{Magnitude: 6, Angle: 3}
+var shownDigits = lesson.Digits{Magnitude: 6, Angle: 3}
 
 func showValues(page *screen, l *tutor.Lesson) {
 	for _, each := range l.Solutions() {
@@ -157,7 +147,7 @@ func showValues(page *screen, l *tutor.Lesson) {
 
 // showEach writes the values of one solution.
 func showEach(page *screen, l *tutor.Lesson) {
-	all := asked(l)
+	all := l.Wanted()
 	var symbols, values []string
 	for _, q := range all {
 		symbols = append(symbols, l.SymbolText(q))
@@ -182,7 +172,7 @@ func showEach(page *screen, l *tutor.Lesson) {
 
 // inWords says what q is and, for a direction to be reported otherwise than from
 // +x, what it is then.
-func inWords(l *tutor.Lesson, q *tutor.Quantity) string {
+func inWords(l *tutor.Lesson, q *lesson.Quantity) string {
 	if told := l.Reported(q, q.True, shownDigits); told != l.Show(q, q.True, shownDigits) {
 		return l.Say(l.Kind.Name+"."+q.Name+".what") + "; as asked: " + told
 	}
@@ -192,7 +182,7 @@ func inWords(l *tutor.Lesson, q *tutor.Quantity) string {
 // showSettings says how the problem is to be worked, where that is not as
 // usual.
 func showSettings(page *screen, l *tutor.Lesson) {
-	if l.Problem.Settings == tutor.DefaultSettings() {
+	if l.Problem.Settings == lesson.DefaultSettings() {
 		return
 	}
 	page.line("")
@@ -200,7 +190,7 @@ func showSettings(page *screen, l *tutor.Lesson) {
 	page.paragraph(2, "", strings.Join(l.Conditions(), " "))
 }
 
-var methodKeys = map[tutor.Method]string{tutor.ByTriangle: "method.triangle", tutor.ByComponents: "method.components"}
+var methodKeys = map[lesson.Method]string{lesson.ByTriangle: "method.triangle", lesson.ByComponents: "method.components"}
 
 // showSolutions writes the worked solution by each method: what a step rests
 // on, where that is new, and the step in symbols and with numbers.
@@ -221,7 +211,7 @@ func showSolutions(page *screen, l *tutor.Lesson) {
 
 // showStep writes symbol = formula = numbers = value on one line where it
 // fits, otherwise each part on its own.
-func showStep(page *screen, l *tutor.Lesson, f tutor.Formula) {
+func showStep(page *screen, l *tutor.Lesson, f lesson.Formula) {
 	lead := "    " + l.SymbolText(f.Quantity) + " = "
 	parts := []string{l.Text(f.Route.Tree), l.Text(f.Numbers), f.Value}
 	line := lead + strings.Join(parts, " = ")

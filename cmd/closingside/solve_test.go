@@ -12,7 +12,7 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"closingside/tutor"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -105,7 +105,7 @@ func TestSolveForScripts(t *testing.T) {
 }
 
 func TestAValueThatIsNotThereIsNull(t *testing.T) {
-	l := &tutor.Lesson{Quantities: []tutor.Quantity{{Name: "x", True: math.NaN(), Also: math.NaN()}, {Name: "y", True: math.Inf(1), Also: math.NaN()}, {Name: "z", True: math.Copysign(0, -1), Also: math.NaN()}}}
+	l := &lesson.Lesson{Quantities: []lesson.Quantity{{Name: "x", True: math.NaN(), Also: math.NaN()}, {Name: "y", True: math.Inf(1), Also: math.NaN()}, {Name: "z", True: math.Copysign(0, -1), Also: math.NaN()}}}
 	var out bytes.Buffer
 	require.NoError(t, encode(&out, solved(l)))
 	assert.Equal(t, `{"quantities":[{"name":"x","symbol":"x","value":null,"unit":""},`+

@@ -10,7 +10,9 @@ import (
 
 	"golang.org/x/term"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 	"closingside/tutor/trial"
 )
 
@@ -35,7 +37,7 @@ func (trialVerb) Help() string {
 	return "Habits, each a share between 0 and 1. What a learner sets out to write: right; and of the rest, in ratio, " +
 		"slip (one), two (slips), early (rounding), noise. On the way: four and three (digits kept), cut (not rounded), radians (the calculator's mode), " +
 		"head (steps not written), first-route, paper (goes on from what is written). At the desk: go-on (from a wrong entry), " +
-		"expressions (a formula for an entry). Groups of slips: " + strings.Join(tutor.SlipGroups(), ", ") + "."
+		"expressions (a formula for an entry). Groups of slips: " + strings.Join(slips.Groups(), ", ") + "."
 }
 
 const (
@@ -73,7 +75,7 @@ func (v trialVerb) Run(s streams) error {
 // habits are the usual ones with what the flags change.
 func (v trialVerb) habits() (trial.Habits, error) {
 	h := trial.DefaultHabits()
-	h.Digits = tutor.Digits{Magnitude: v.Digits, Angle: v.Places}
+	h.Digits = lesson.Digits{Magnitude: v.Digits, Angle: v.Places}
 	shares := h.Shares()
 	for _, name := range slices.Sorted(maps.Keys(v.Habit)) {
 		to, ok := shares[name]
@@ -84,7 +86,7 @@ func (v trialVerb) habits() (trial.Habits, error) {
 	}
 	for _, name := range slices.Sorted(maps.Keys(v.Group)) {
 		if _, ok := h.Groups[name]; !ok {
-			return h, wrongInput("--group %s: there is no such group (groups: %s)", name, strings.Join(tutor.SlipGroups(), ", "))
+			return h, wrongInput("--group %s: there is no such group (groups: %s)", name, strings.Join(slips.Groups(), ", "))
 		}
 		h.Groups[name] = v.Group[name]
 	}
@@ -95,8 +97,8 @@ func (v trialVerb) habits() (trial.Habits, error) {
 }
 
 // problems are those of the files, or drawn ones.
-func (v trialVerb) problems() ([]*tutor.Problem, error) {
-	var all []*tutor.Problem
+func (v trialVerb) problems() ([]*lesson.Problem, error) {
+	var all []*lesson.Problem
 	for _, path := range v.Files {
 		lesson, err := openLesson(path)
 		if err != nil {
@@ -107,22 +109,22 @@ func (v trialVerb) problems() ([]*tutor.Problem, error) {
 	if len(v.Files) > 0 {
 		return all, nil
 	}
-	var kinds []*tutor.Kind
+	var of []*lesson.Kind
 	for _, name := range v.Kind {
-		k := tutor.All.ByName(name)
+		k := kinds.All.ByName(name)
 		if k == nil {
 			var names []string
-			for _, k := range tutor.All {
+			for _, k := range kinds.All {
 				names = append(names, k.Name)
 			}
 			return nil, wrongInput("--kind %s: there is no such kind (kinds: %s)", name, strings.Join(names, ", "))
 		}
-		kinds = append(kinds, k)
+		of = append(of, k)
 	}
 	if v.Any {
-		return trial.Drawn(v.Problems, v.Seed, kinds...), nil
+		return trial.Drawn(v.Problems, v.Seed, of...), nil
 	}
-	return trial.Generated(v.Problems, v.Seed, kinds...), nil
+	return trial.Generated(v.Problems, v.Seed, of...), nil
 }
 
 // progress tells on a terminal how far a long run is; elsewhere nothing.

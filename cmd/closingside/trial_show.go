@@ -6,7 +6,7 @@ import (
 	"strings"
 	"time"
 
-	"closingside/tutor"
+	"closingside/tutor/slips"
 	"closingside/tutor/trial"
 )
 
@@ -29,7 +29,7 @@ func showTrial(page *screen, r *trial.Report) {
 func learners(h *trial.Habits) string {
 	f := func(x float64) string { return strconv.FormatFloat(x, 'g', 3, 64) }
 	var groups []string
-	for _, g := range tutor.SlipGroups() {
+	for _, g := range slips.Groups() {
 		groups = append(groups, g+" "+f(h.Groups[g]))
 	}
 	return "Shares: meant to be right " + f(h.Right) + "; of the rest one slip " + f(h.Slip) + ", two " + f(h.Two) +

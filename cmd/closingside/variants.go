@@ -12,7 +12,7 @@ import (
 
 	"golang.org/x/term"
 
-	"closingside/tutor"
+	"closingside/tutor/sets"
 )
 
 // variantsVerb draws a set for every student of a roster.
@@ -73,7 +73,7 @@ func (v variantsVerb) Run(s streams) error {
 	return written(page.err)
 }
 
-func (v variantsVerb) write(b *bytes.Buffer, set *tutor.Set, roster []student, variants []*tutor.Variant, at string) error {
+func (v variantsVerb) write(b *bytes.Buffer, set *sets.Set, roster []student, variants []*sets.Variant, at string) error {
 	if v.JSON {
 		for i, who := range roster {
 			if err := encode(b, variantObject(who, variants[i], at)); err != nil {
@@ -92,8 +92,8 @@ func (v variantsVerb) write(b *bytes.Buffer, set *tutor.Set, roster []student, v
 }
 
 // drawAll draws every student's variant, on every processor there is.
-func drawAll(set *tutor.Set, roster []student, progress func(done, all int)) ([]*tutor.Variant, error) {
-	variants := make([]*tutor.Variant, len(roster))
+func drawAll(set *sets.Set, roster []student, progress func(done, all int)) ([]*sets.Variant, error) {
+	variants := make([]*sets.Variant, len(roster))
 	faults := make([]error, len(roster))
 	jobs := make(chan int)
 	var wait sync.WaitGroup

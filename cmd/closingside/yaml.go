@@ -12,7 +12,7 @@ import (
 	"github.com/goccy/go-yaml/parser"
 	"github.com/goccy/go-yaml/token"
 
-	"closingside/tutor"
+	"closingside/tutor/lesson"
 )
 
 // Limits of a problem file. The parser's time grows with the square of the
@@ -27,8 +27,8 @@ const (
 // readSource reads a problem file: YAML 1.2, hence JSON too. Of YAML only what
 // a statement needs is taken: keys, texts and lists. Every key and list item
 // carries its place. An error is a *tutor.SourceError.
-func readSource(file []byte) (tutor.Source, error) {
-	var src tutor.Source
+func readSource(file []byte) (lesson.Source, error) {
+	var src lesson.Source
 	file = bytes.TrimPrefix(file, []byte("\ufeff"))
 	if at := firstBadByte(file); at >= 0 {
 		line := 1 + bytes.Count(file[:at], []byte("\n"))
@@ -96,15 +96,15 @@ func firstBadByte(file []byte) int {
 	return -1
 }
 
-func fault(at *token.Position, message string) *tutor.SourceError {
-	e := &tutor.SourceError{Message: message}
+func fault(at *token.Position, message string) *lesson.SourceError {
+	e := &lesson.SourceError{Message: message}
 	if at != nil {
 		e.Line, e.Col = at.Line, at.Column
 	}
 	return e
 }
 
-func notYAML(at *token.Position, why string) *tutor.SourceError {
+func notYAML(at *token.Position, why string) *lesson.SourceError {
 	return fault(at, "this cannot be read as YAML: "+why+"; write one “key: value” to a line, and a text with special characters in quotes")
 }
 
@@ -142,8 +142,8 @@ func onlyDocument(file *ast.File) (ast.Node, error) {
 }
 
 // convert turns the value of key into a Source that stands where n stands.
-func convert(key string, n ast.Node, depth int) (tutor.Source, error) {
-	src := tutor.Source{Key: key}
+func convert(key string, n ast.Node, depth int) (lesson.Source, error) {
+	src := lesson.Source{Key: key}
 	if at := place(n); at != nil {
 		src.Line, src.Col = at.Line, at.Column
 	}
@@ -180,7 +180,7 @@ func convert(key string, n ast.Node, depth int) (tutor.Source, error) {
 	return src, nil
 }
 
-func convertPairs(src *tutor.Source, pairs []*ast.MappingValueNode, depth int) error {
+func convertPairs(src *lesson.Source, pairs []*ast.MappingValueNode, depth int) error {
 	seen := map[string]bool{}
 	for _, pair := range pairs {
 		key, ok := pair.Key.(ast.ScalarNode)

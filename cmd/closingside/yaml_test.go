@@ -9,6 +9,8 @@ import (
 	"testing"
 
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -17,14 +19,14 @@ import (
 func TestEveryKeyHasItsPlace(t *testing.T) {
 	src, err := readSource([]byte("\ufeffkind: two-forces\r\nforces:\r\n- name: é\r\n  magnitude: 340 N\r\n- {name: Q, magnitude: 6e2}\r\n"))
 	require.NoError(t, err)
-	leaf := func(key, text string, line, col int) tutor.Source {
-		return tutor.Source{Key: key, Text: text, Line: line, Col: col}
+	leaf := func(key, text string, line, col int) lesson.Source {
+		return lesson.Source{Key: key, Text: text, Line: line, Col: col}
 	}
-	want := tutor.Source{Line: 1, Col: 1, Kids: []tutor.Source{
+	want := lesson.Source{Line: 1, Col: 1, Kids: []lesson.Source{
 		leaf("kind", "two-forces", 1, 1),
-		{Key: "forces", Line: 2, Col: 1, Kids: []tutor.Source{
-			{Line: 3, Col: 3, Kids: []tutor.Source{leaf("name", "é", 3, 3), leaf("magnitude", "340 N", 4, 3)}},
-			{Line: 5, Col: 3, Kids: []tutor.Source{leaf("name", "Q", 5, 4), leaf("magnitude", "6e2", 5, 13)}},
+		{Key: "forces", Line: 2, Col: 1, Kids: []lesson.Source{
+			{Line: 3, Col: 3, Kids: []lesson.Source{leaf("name", "é", 3, 3), leaf("magnitude", "340 N", 4, 3)}},
+			{Line: 5, Col: 3, Kids: []lesson.Source{leaf("name", "Q", 5, 4), leaf("magnitude", "6e2", 5, 13)}},
 		}},
 	}}
 	assert.Equal(t, want, src)
@@ -49,13 +51,13 @@ func TestValuesAreTexts(t *testing.T) {
 }
 
 // asJSON writes a Source as JSON that reads as the same Source.
-func asJSON(s tutor.Source) []byte {
+func asJSON(s lesson.Source) []byte {
 	var b bytes.Buffer
 	writeJSON(&b, s)
 	return b.Bytes()
 }
 
-func writeJSON(b *bytes.Buffer, s tutor.Source) {
+func writeJSON(b *bytes.Buffer, s lesson.Source) {
 	if s.Kids == nil {
 		text, _ := json.Marshal(s.Text)
 		b.Write(text)
@@ -81,7 +83,7 @@ func writeJSON(b *bytes.Buffer, s tutor.Source) {
 }
 
 // bare is s without its places.
-func bare(s tutor.Source) tutor.Source {
+func bare(s lesson.Source) lesson.Source {
 	s.Line, s.Col = 0, 0
 	for i := range s.Kids {
 		s.Kids[i] = bare(s.Kids[i])
@@ -121,25 +123,25 @@ func FuzzReadSource(f *testing.F) {
 		src, err := readSource(file)
 		if err == nil {
 			placed(t, src, lines)
-			var p *tutor.Problem
-			if p, err = tutor.All.Read(src); err == nil {
+			var p *lesson.Problem
+			if p, err = kinds.All.Read(src); err == nil {
 				l, reason := tutor.Open(p)
 				if reason == nil {
-					assert.NotEmpty(t, solved(l).Quantities)
+					assert.NotEmpty(t, solved(l.Lesson).Quantities)
 				} else {
 					assert.NotEmpty(t, reason.Error())
 				}
 				return
 			}
 		}
-		var at *tutor.SourceError
+		var at *lesson.SourceError
 		require.True(t, errors.As(err, &at), "%T", err)
 		assert.NotEmpty(t, at.Message)
 		assert.True(t, at.Line >= 0 && at.Line <= lines && at.Col >= 0, "%d:%d of %d lines", at.Line, at.Col, lines)
 	})
 }
 
-func placed(t *testing.T, s tutor.Source, lines int) {
+func placed(t *testing.T, s lesson.Source, lines int) {
 	assert.True(t, s.Line >= 1 && s.Line <= lines && s.Col >= 1, "%q at %d:%d of %d lines", s.Key, s.Line, s.Col, lines)
 	for _, kid := range s.Kids {
 		placed(t, kid, lines)

@@ -5,11 +5,11 @@ import (
 	"regexp"
 	"strings"
 
-	"closingside/tutor"
+	"closingside/tutor/lesson"
 )
 
 // problemLines is a problem as YAML, one line a string, without indentation.
-func problemLines(p *tutor.Problem) []string {
+func problemLines(p *lesson.Problem) []string {
 	lines := []string{"kind: " + p.Kind.Name}
 	if p.Story != "" {
 		lines = append(lines, "story: "+scalar(p.Story))
@@ -31,7 +31,7 @@ func problemLines(p *tutor.Problem) []string {
 		}
 	}
 	if check := p.Settings.Source(); len(check.Kids) > 0 {
-		lines = append(lines, tutor.CheckKey+":")
+		lines = append(lines, lesson.CheckKey+":")
 		for _, kid := range check.Kids {
 			lines = append(lines, "  "+kid.Key+": "+scalar(kid.Text))
 		}

@@ -17,17 +17,20 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
 func init() { text.Strict = true }
 
-func everyKind(t *testing.T) *tutor.Variant {
+func everyKind(t *testing.T) *sets.Variant {
 	t.Helper()
-	set := &tutor.Set{Title: "Harbour & slipway <1>", Version: "1", Settings: tutor.DefaultSettings()}
-	for _, k := range tutor.All {
+	set := &sets.Set{Title: "Harbour & slipway <1>", Version: "1", Settings: lesson.DefaultSettings()}
+	for _, k := range kinds.All {
 		for _, p := range k.BankProblems() {
-			set.Parts = append(set.Parts, tutor.Part{Problem: p, Count: 1, Marks: 4})
+			set.Parts = append(set.Parts, sets.Part{Problem: p, Count: 1, Marks: 4})
 		}
 	}
 	v, err := set.Variant("")
@@ -63,9 +66,9 @@ func TestMarkdownHoldsTheSolution(t *testing.T) {
 // A reason stands once above the steps that share it, and the lines of a tenth
 // step are code as those of the ninth are.
 func TestMarkdownListsSteps(t *testing.T) {
-	set := &tutor.Set{Title: "Pontoon", Version: "1", Settings: tutor.DefaultSettings()}
-	bank := tutor.All.ByName("concurrent-forces").BankProblems()
-	set.Parts = []tutor.Part{{Problem: bank[len(bank)-1], Count: 1}} // five ropes
+	set := &sets.Set{Title: "Pontoon", Version: "1", Settings: lesson.DefaultSettings()}
+	bank := kinds.All.ByName("concurrent-forces").BankProblems()
+	set.Parts = []sets.Part{{Problem: bank[len(bank)-1], Count: 1}} // five ropes
 	v, err := set.Variant("")
 	require.NoError(t, err)
 	files, err := Markdown("week", v)
@@ -129,7 +132,7 @@ func (n *node) one(t *testing.T, name string) *node {
 }
 
 // unpack reads a package back.
-func unpack(t *testing.T, v *tutor.Variant) map[string]*node {
+func unpack(t *testing.T, v *sets.Variant) map[string]*node {
 	t.Helper()
 	packed, err := QTI(v)
 	require.NoError(t, err)

@@ -5,13 +5,15 @@ import (
 
 	"closingside/tutor"
 	"closingside/tutor/figure"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
 // Markdown is the worked solution of every problem of a variant, with figures
 // as files beside it: name.md and name-1a.svg, name-1b.svg for problem 1 and
 // so on. Formulas are plain text, so that they read anywhere.
-func Markdown(name string, v *tutor.Variant) ([]File, error) {
+func Markdown(name string, v *sets.Variant) ([]File, error) {
 	var b strings.Builder
 	var files []File
 	b.WriteString("# " + escape(v.Set.Title) + "\n")
@@ -34,7 +36,7 @@ func Markdown(name string, v *tutor.Variant) ([]File, error) {
 }
 
 // solved writes one problem and returns its figures.
-func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]File, error) {
+func solved(b *strings.Builder, name string, t *sets.Task, l *tutor.Lesson) ([]File, error) {
 	number := itoa(t.Number)
 	b.WriteString("\n## " + text.Say("sheet.problem", "n", number) + "\n")
 	for _, s := range statement(l) {
@@ -58,7 +60,7 @@ func solved(b *strings.Builder, name string, t *tutor.Task, l *tutor.Lesson) ([]
 	}
 	for _, way := range l.Solve(l.Problem.Settings) {
 		b.WriteString("\n### " + way.Heading(text.Say(methodKey(way.Method))) + "\n")
-		scenes := way.Done(l).Scenes()
+		scenes := l.Worked(way).Scenes()
 		if err := draw(scenes[len(scenes)-1]); err != nil {
 			return nil, err
 		}
@@ -86,7 +88,7 @@ func listed(n int, why, before string, lines []string) string {
 }
 
 // chain is a step as lines of plain text: R = formula, = numbers, = value.
-func chain(l *tutor.Lesson, s *tutor.SolutionStep) []string {
+func chain(l *tutor.Lesson, s *lesson.SolutionStep) []string {
 	lines := []string{l.SymbolText(s.Quantity) + " = " + l.Text(s.Route.Tree)}
 	if numbers := l.Text(s.Numbers); numbers != l.Text(s.Route.Tree) {
 		lines = append(lines, "= "+numbers)
@@ -120,8 +122,8 @@ func statement(l *tutor.Lesson) []string {
 	return append(all, l.Task())
 }
 
-func methodKey(m tutor.Method) string {
-	if m == tutor.ByComponents {
+func methodKey(m lesson.Method) string {
+	if m == lesson.ByComponents {
 		return "method.components"
 	}
 	return "method.triangle"

@@ -1,12 +1,12 @@
 package export
 
 import (
-	"closingside/tutor"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
 // test is the test of the items answered one way: a section for each problem.
-func (p *pack) test(v *tutor.Variant, way string) []byte {
+func (p *pack) test(v *sets.Variant, way string) []byte {
 	part := tag("qti-test-part").with("identifier", "part", "navigation-mode", "nonlinear", "submission-mode", "individual")
 	var section *el
 	problem := ""

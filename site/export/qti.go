@@ -9,6 +9,8 @@ import (
 	"strconv"
 
 	"closingside/tutor"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
@@ -19,7 +21,7 @@ import (
 //
 // Sources: 1EdTech, QTI 3.0 Assessment, Section and Item information model,
 // and Best Practices and Implementation Guide; IMS Content Packaging 1.2.
-func QTI(v *tutor.Variant) ([]byte, error) {
+func QTI(v *sets.Variant) ([]byte, error) {
 	p := &pack{}
 	for i := range v.Tasks {
 		if err := p.task(&v.Tasks[i]); err != nil {
@@ -60,14 +62,14 @@ const (
 )
 
 // task writes the items of one problem.
-func (p *pack) task(t *tutor.Task) error {
+func (p *pack) task(t *sets.Task) error {
 	given := *t.Problem
-	given.Settings.Direction = tutor.Reference{} // from +x: a platform compares numbers
-	lesson, err := tutor.Open(&given)
+	given.Settings.Direction = lesson.Reference{} // from +x: a platform compares numbers
+	l, err := tutor.Open(&given)
 	if err != nil {
 		return err
 	}
-	w := tutor.NewWork(lesson, given.Settings)
+	w := tutor.NewWork(l, given.Settings)
 	problem := "p" + itoa(t.Number)
 	svg, err := drawing(w.Opening()[0])
 	if err != nil {
@@ -75,16 +77,16 @@ func (p *pack) task(t *tutor.Task) error {
 	}
 	figure := "figures/" + problem + ".svg"
 	p.files = append(p.files, File{figure, svg})
-	var asked []*tutor.Quantity
-	for i := range lesson.Quantities {
-		if q := &lesson.Quantities[i]; q.Answer {
+	var asked []*lesson.Quantity
+	for i := range l.Quantities {
+		if q := &l.Quantities[i]; q.Answer {
 			asked = append(asked, q)
 		}
 	}
 	for _, q := range asked {
 		worth := float64(max(t.Marks, 1)) / float64(len(asked))
-		s := stem{lesson: lesson, work: w, q: q, figure: "../" + figure, worth: strconv.FormatFloat(worth, 'g', 6, 64),
-			title: text.Say("sheet.problem", "n", itoa(t.Number)) + ": " + lesson.SymbolText(q)}
+		s := stem{lesson: l, work: w, q: q, figure: "../" + figure, worth: strconv.FormatFloat(worth, 'g', 6, 64),
+			title: text.Say("sheet.problem", "n", itoa(t.Number)) + ": " + l.SymbolText(q)}
 		p.add(item{problem: problem, id: problem + "-" + q.Name, figure: figure, way: typed}, s.typed)
 		if choices := s.choices(); len(choices) > 1 {
 			p.add(item{problem: problem, id: problem + "-" + q.Name, figure: figure, way: chosen}, func(id string) *el { return s.chosen(id, choices) })
@@ -104,7 +106,7 @@ func (p *pack) add(it item, write func(id string) *el) {
 type stem struct {
 	lesson               *tutor.Lesson
 	work                 *tutor.Work
-	q                    *tutor.Quantity
+	q                    *lesson.Quantity
 	figure, worth, title string
 }
 

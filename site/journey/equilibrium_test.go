@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
@@ -17,7 +17,7 @@ import (
 func TestEquationsOnThePage(t *testing.T) {
 	source := axe(t)
 	h := newSite(t)
-	crate := tutor.All.ByName("particle-equilibrium").BankProblems()[0].Code()
+	crate := kinds.All.ByName("particle-equilibrium").BankProblems()[0].Code()
 	for _, size := range []struct {
 		width, height int64
 		scheme        string

@@ -12,7 +12,7 @@ import (
 	"time"
 
 	"closingside/site/publish"
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/log"
@@ -265,7 +265,7 @@ func (p *visitor) choose() {
 }
 
 // barge is the code of the problem that the journeys work on.
-var barge = tutor.All.ByName("two-forces").BankProblems()[0].Code()
+var barge = kinds.All.ByName("two-forces").BankProblems()[0].Code()
 
 func (p *visitor) reload() {
 	p.t.Helper()

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
@@ -27,7 +29,7 @@ func TestEveryKindOnTheScreen(t *testing.T) {
 		p.home()
 		p.ready()
 		p.eval(source+";0", nil)
-		for _, k := range tutor.All {
+		for _, k := range kinds.All {
 			t.Run(fmt.Sprintf("%s %d %s", k.Name, size.width, size.scheme), func(t *testing.T) {
 				p.t = t
 				p.walkKind(k, func(state string) {
@@ -48,7 +50,7 @@ func TestEveryKindOnTheScreen(t *testing.T) {
 }
 
 // walkKind shows the states of one kind of problem in turn.
-func (p *visitor) walkKind(k *tutor.Kind, look func(state string)) {
+func (p *visitor) walkKind(k *lesson.Kind, look func(state string)) {
 	p.t.Helper()
 	bank := k.BankProblems()
 	problem := bank[min(3, len(bank)-1)]
@@ -72,7 +74,7 @@ func (p *visitor) walkKind(k *tutor.Kind, look func(state string)) {
 	w := tutor.NewWork(l, problem.Settings)
 	for n := w.Next(); n != ""; n = w.Next() {
 		q := l.Quantity(n)
-		entry := l.Show(q, q.True, tutor.Digits{Magnitude: 4, Angle: 2})
+		entry := l.Show(q, q.True, lesson.Digits{Magnitude: 4, Angle: 2})
 		if q.Equation {
 			entry = l.Text(q.Routes[0].Tree) + " = 0"
 		}

@@ -5,7 +5,7 @@ import (
 	"fmt"
 	"testing"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -34,7 +34,7 @@ func TestHopelessGivensOfEveryKind(t *testing.T) {
 	p := visit(t, newSite(t))
 	p.home()
 	p.ready()
-	for _, k := range tutor.All {
+	for _, k := range kinds.All {
 		t.Run(k.Name, func(t *testing.T) {
 			p.t = t
 			typed := hopeless[k.Name]

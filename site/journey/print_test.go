@@ -17,15 +17,17 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"closingside/site/sheet"
-	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 )
 
 // Worksheets print one problem a page, on A4 and on Letter alike.
 func TestSheetsPrintClean(t *testing.T) {
-	set := &tutor.Set{Title: "A week at the harbour", Version: "1", Note: "Show your working.", Settings: tutor.DefaultSettings()}
-	for _, k := range tutor.All {
+	set := &sets.Set{Title: "A week at the harbour", Version: "1", Note: "Show your working.", Settings: lesson.DefaultSettings()}
+	for _, k := range kinds.All {
 		for _, p := range k.BankProblems() {
-			set.Parts = append(set.Parts, tutor.Part{Problem: p, Count: 1, Marks: 4})
+			set.Parts = append(set.Parts, sets.Part{Problem: p, Count: 1, Marks: 4})
 		}
 	}
 	variant, err := set.Variant("")

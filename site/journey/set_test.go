@@ -8,7 +8,9 @@ import (
 	"testing"
 
 	"closingside/site/publish"
-	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
@@ -16,22 +18,22 @@ import (
 )
 
 // weekThree is a set of two problems of the harbour and one that is drawn.
-func weekThree(t testing.TB, extra ...tutor.Source) *tutor.Set {
-	leaf := func(key, text string) tutor.Source { return tutor.Source{Key: key, Text: text} }
-	bank := tutor.All.ByName("two-forces").Bank
-	item := func(kids ...tutor.Source) tutor.Source { return tutor.Source{Kids: kids} }
-	set, err := tutor.ReadSet(tutor.Source{Kids: append([]tutor.Source{
+func weekThree(t testing.TB, extra ...lesson.Source) *sets.Set {
+	leaf := func(key, text string) lesson.Source { return lesson.Source{Key: key, Text: text} }
+	bank := kinds.All.ByName("two-forces").Bank
+	item := func(kids ...lesson.Source) lesson.Source { return lesson.Source{Kids: kids} }
+	set, err := sets.Read(lesson.Source{Kids: append([]lesson.Source{
 		leaf("title", "Mooring lines, week 3"), leaf("note", "Calculators in degree mode. Ask when two mistakes look alike."),
-		{Key: "check", Kids: []tutor.Source{leaf("sketch", "off")}},
-		{Key: "problems", Kids: []tutor.Source{
-			item(append([]tutor.Source{leaf("marks", "4")}, bank[0].Kids...)...),
-			item(append([]tutor.Source{leaf("marks", "2")}, bank[1].Kids...)...),
+		{Key: "check", Kids: []lesson.Source{leaf("sketch", "off")}},
+		{Key: "problems", Kids: []lesson.Source{
+			item(append([]lesson.Source{leaf("marks", "4")}, bank[0].Kids...)...),
+			item(append([]lesson.Source{leaf("marks", "2")}, bank[1].Kids...)...),
 			item(leaf("generate", "two-forces"), leaf("difficulty", "2"), leaf("marks", "3"))}}}, extra...)})
 	require.NoError(t, err)
 	return set
 }
 
-func newSiteWith(t testing.TB, sets ...*tutor.Set) *host {
+func newSiteWith(t testing.TB, sets ...*sets.Set) *host {
 	var codes []string
 	for _, s := range sets {
 		codes = append(codes, s.Code(""))
@@ -82,7 +84,7 @@ func TestSet(t *testing.T) {
 // TestSetLink: the address of a set opens it, and a student's own number
 // their own variant.
 func TestSetLink(t *testing.T) {
-	own := weekThree(t, tutor.Source{Key: "numbers", Text: "own"})
+	own := weekThree(t, lesson.Source{Key: "numbers", Text: "own"})
 	p := newVisitor(t, newSite(t), browser, chromedp.WithNewBrowserContext())
 	p.do(chromedp.Navigate(p.host.url() + "#" + own.Code("")))
 	p.ready()
@@ -103,9 +105,9 @@ func TestSetLink(t *testing.T) {
 // TestLongSet: many problems are drawn a few at a time while the page shows how
 // far that is, once; what else is opened meanwhile comes first.
 func TestLongSet(t *testing.T) {
-	leaf := func(key, text string) tutor.Source { return tutor.Source{Key: key, Text: text} }
-	set, err := tutor.ReadSet(tutor.Source{Kids: []tutor.Source{leaf("title", "The whole unit"),
-		{Key: "problems", Kids: []tutor.Source{{Kids: []tutor.Source{leaf("generate", "oblique-components"), leaf("count", "20")}}}}}})
+	leaf := func(key, text string) lesson.Source { return lesson.Source{Key: key, Text: text} }
+	set, err := sets.Read(lesson.Source{Kids: []lesson.Source{leaf("title", "The whole unit"),
+		{Key: "problems", Kids: []lesson.Source{{Kids: []lesson.Source{leaf("generate", "oblique-components"), leaf("count", "20")}}}}}})
 	require.NoError(t, err)
 	p := newVisitor(t, newSiteWith(t, set), browser, chromedp.WithNewBrowserContext())
 	p.home()
@@ -126,7 +128,7 @@ func TestLongSet(t *testing.T) {
 // TestSetAudit looks at the screens of a set as TestAudit does at the others.
 func TestSetAudit(t *testing.T) {
 	source := axe(t)
-	h := newSiteWith(t, weekThree(t), weekThree(t, tutor.Source{Key: "numbers", Text: "own"}, tutor.Source{Key: "version", Text: "2"}))
+	h := newSiteWith(t, weekThree(t), weekThree(t, lesson.Source{Key: "numbers", Text: "own"}, lesson.Source{Key: "version", Text: "2"}))
 	for _, size := range []struct {
 		width, height int64
 		scheme        string

@@ -14,7 +14,7 @@ import (
 	"time"
 
 	"closingside/site/publish"
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 	"closingside/tutor/trial"
 
 	"github.com/chromedp/cdproto/emulation"
@@ -58,7 +58,7 @@ func BenchmarkNativeCheck(b *testing.B) {
 	var theirs float64
 	for b.Loop() {
 		var err error
-		s, err = trial.Measure(tutor.All.ByName("two-forces").BankProblems(), trial.Options{Seed: 1, Learners: 8}, 3)
+		s, err = trial.Measure(kinds.All.ByName("two-forces").BankProblems(), trial.Options{Seed: 1, Learners: 8}, 3)
 		require.NoError(b, err)
 		out, err := exec.Command("node", "-e", script).CombinedOutput()
 		require.NoError(b, err, "%s", out)

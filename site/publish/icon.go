@@ -20,9 +20,9 @@ var (
 		{corner[1], corner[2], 0.045, 0.13, thin},
 		{corner[0], corner[2], 0.105, 0.24, heavy},
 	}
-	ground = color.NRGBA{0x0d, 0x57, 0x62, 0xff} // harbour water
-	thin   = color.NRGBA{0xe9, 0xf1, 0xec, 0xff}
-	heavy  = color.NRGBA{0xff, 0xb4, 0x80, 0xff}
+	ground = color.NRGBA{R: 0x0d, G: 0x57, B: 0x62, A: 0xff} // harbour water
+	thin   = color.NRGBA{R: 0xe9, G: 0xf1, B: 0xec, A: 0xff}
+	heavy  = color.NRGBA{R: 0xff, G: 0xb4, B: 0x80, A: 0xff}
 )
 
 var icons = []struct {
@@ -88,7 +88,7 @@ func iconPNG(size int, maskable bool) ([]byte, error) {
 				}
 			}
 			if n > 0 {
-				img.SetNRGBA(x, y, color.NRGBA{uint8(r / n), uint8(g / n), uint8(b / n), uint8(255 * n / (sub * sub))})
+				img.SetNRGBA(x, y, color.NRGBA{R: uint8(r / n), G: uint8(g / n), B: uint8(b / n), A: uint8(255 * n / (sub * sub))})
 			}
 		}
 	}

@@ -21,7 +21,8 @@ import (
 	"testing"
 
 	"closingside/site/html"
-	"closingside/tutor"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 
 	"github.com/andybalholm/brotli"
 	"github.com/stretchr/testify/assert"
@@ -333,10 +334,10 @@ func TestWriteFile(t *testing.T) {
 
 // Sets are on the home screen before the engine is there, and given to it.
 func TestSetsOnTheHomeScreen(t *testing.T) {
-	src := func(key, text string, kids ...tutor.Source) tutor.Source {
-		return tutor.Source{Key: key, Text: text, Kids: kids}
+	src := func(key, text string, kids ...lesson.Source) lesson.Source {
+		return lesson.Source{Key: key, Text: text, Kids: kids}
 	}
-	set, err := tutor.ReadSet(src("", "", src("title", "Tugs & buoys"), src("problems", "", src("", "", src("generate", "two-forces")))))
+	set, err := sets.Read(src("", "", src("title", "Tugs & buoys"), src("problems", "", src("", "", src("generate", "two-forces")))))
 	require.NoError(t, err)
 	f, err := Build(small, set.Code(""))
 	require.NoError(t, err)

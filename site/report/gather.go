@@ -7,12 +7,14 @@ import (
 	"strconv"
 
 	"closingside/tutor"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
 // gathering collects what learners did by problem, by value and by slip.
 type gathering struct {
-	only     *tutor.Set
+	only     *sets.Set
 	problems map[string]*problem
 	slips    map[string]*slip
 	sum      Report
@@ -23,7 +25,7 @@ type problem struct {
 	Problem
 	values map[string]*value
 	lesson *tutor.Lesson // of who had it first
-	set    *tutor.Set
+	set    *sets.Set
 }
 
 // value collects for one quantity; see Quantity.
@@ -48,14 +50,14 @@ type seen struct {
 	example Example
 }
 
-func newGathering(only *tutor.Set) *gathering {
+func newGathering(only *sets.Set) *gathering {
 	return &gathering{only: only, problems: map[string]*problem{}, slips: map[string]*slip{},
 		sum: Report{Students: []Student{}, Problems: []Problem{}, Slips: []Slip{}, Again: []Again{}}}
 }
 
 // task is where a problem of a learner's stands.
 type task struct {
-	set    *tutor.Set
+	set    *sets.Set
 	number int // in the set's file, from 1
 	marks  int
 }
@@ -83,7 +85,7 @@ func (g *gathering) tasks(p *learner) map[string]task {
 }
 
 // leavesOut tells whether the report keeps to another set.
-func (g *gathering) leavesOut(s *tutor.Set) bool {
+func (g *gathering) leavesOut(s *sets.Set) bool {
 	return g.only != nil && s.Code("") != g.only.Code("")
 }
 
@@ -151,8 +153,8 @@ func (g *gathering) problem(code string, w *worked, at task) *problem {
 // others, so each that was worked counts.
 const otherProblems = "drawn on the page or typed there"
 
-func inBank(k *tutor.Kind, code string) bool {
-	return slices.ContainsFunc(k.BankProblems(), func(p *tutor.Problem) bool { return p.Code() == code })
+func inBank(k *lesson.Kind, code string) bool {
+	return slices.ContainsFunc(k.BankProblems(), func(p *lesson.Problem) bool { return p.Code() == code })
 }
 
 // label is what a problem is called in one line.
@@ -211,7 +213,7 @@ func (g *gathering) addSlips(p *problem, slips []namedSlip, met map[string]bool)
 	return ids
 }
 
-func (p *problem) value(l *tutor.Lesson, q *tutor.Quantity) *value {
+func (p *problem) value(l *tutor.Lesson, q *lesson.Quantity) *value {
 	v := p.values[q.Name]
 	if v == nil {
 		v = &value{Quantity: Quantity{Name: q.Name, Symbol: l.SymbolText(q), What: l.Sentence(q, "what"), Answer: q.Answer}}

@@ -6,6 +6,7 @@ import (
 	"sync"
 
 	"closingside/tutor"
+	"closingside/tutor/sets"
 )
 
 // Report is what a class did.
@@ -159,11 +160,11 @@ type Row struct {
 
 // Of reports on logs. only, where not nil, keeps to one set. The faults are the
 // *LogErrors of those that could not be worked again; the report is on the others.
-func Of(logs []*Log, only *tutor.Set) (r *Report, faults []error) {
+func Of(logs []*Log, only *sets.Set) (r *Report, faults []error) {
 	return of(logs, only, retrace)
 }
 
-func of(logs []*Log, only *tutor.Set, work func(*Log) (*learner, error)) (r *Report, faults []error) {
+func of(logs []*Log, only *sets.Set, work func(*Log) (*learner, error)) (r *Report, faults []error) {
 	learners := make([]*learner, len(logs))
 	why := make([]error, len(logs))
 	jobs := make(chan int)

@@ -10,12 +10,15 @@ import (
 
 	"closingside/site"
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
 
-func barge() string { return tutor.All.ByName("two-forces").BankProblems()[0].Code() }
+func barge() string { return kinds.All.ByName("two-forces").BankProblems()[0].Code() }
 
 // written is a log of lines, each of names and values; the time goes on by so
 // many seconds before each.
@@ -134,7 +137,7 @@ func TestFaultsAreToldTogether(t *testing.T) {
 // What is kept of a learner is what was done, not what checking it needed.
 func TestMemoryOfALearner(t *testing.T) {
 	var lines [][]string
-	for _, kind := range tutor.All {
+	for _, kind := range kinds.All {
 		for _, p := range kind.BankProblems()[:4] {
 			l, err := tutor.Open(p)
 			require.NoError(t, err)
@@ -198,10 +201,10 @@ func FuzzReadLog(f *testing.F) {
 // What the page logs of the longest set can be read: the problems that it drew
 // are named in one line.
 func TestTheLinesOfALongSetAreRead(t *testing.T) {
-	leaf := func(key, value string) tutor.Source { return tutor.Source{Key: key, Text: value} }
-	set, err := tutor.ReadSet(tutor.Source{Kids: []tutor.Source{
+	leaf := func(key, value string) lesson.Source { return lesson.Source{Key: key, Text: value} }
+	set, err := sets.Read(lesson.Source{Kids: []lesson.Source{
 		leaf("title", "Derrick, the whole unit"), leaf("note", strings.Repeat("! ", 299)), leaf("numbers", "own"),
-		{Key: "problems", Kids: []tutor.Source{{Kids: []tutor.Source{leaf("generate", "particle-equilibrium"), leaf("count", "40")}}}}}})
+		{Key: "problems", Kids: []lesson.Source{{Kids: []lesson.Source{leaf("generate", "particle-equilibrium"), leaf("count", "40")}}}}}})
 	require.NoError(t, err)
 	code := set.Code("s1042")
 	ask := func(do, field string) string {

@@ -9,14 +9,17 @@ import (
 
 	"closingside/site/html"
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
 // copyOf is a set of one bank problem.
 func copyOf(t *testing.T, kind string, n int) Copy {
 	t.Helper()
-	set := &tutor.Set{Title: "One", Version: "1", Settings: tutor.DefaultSettings(),
-		Parts: []tutor.Part{{Problem: tutor.All.ByName(kind).BankProblems()[n], Count: 1}}}
+	set := &sets.Set{Title: "One", Version: "1", Settings: lesson.DefaultSettings(),
+		Parts: []sets.Part{{Problem: kinds.All.ByName(kind).BankProblems()[n], Count: 1}}}
 	v, err := set.Variant("")
 	require.NoError(t, err)
 	return Copy{Variant: v}

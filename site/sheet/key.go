@@ -9,6 +9,8 @@ import (
 	"closingside/site/html"
 	"closingside/statics/expr"
 	"closingside/tutor"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
@@ -90,7 +92,7 @@ func lines(all []string) []html.Part {
 
 // worked is one problem as given, each way of working with the figure it ends
 // in, and the values that mistakes give.
-func (c *Copy) worked(t *tutor.Task, l *tutor.Lesson) html.Node {
+func (c *Copy) worked(t *sets.Task, l *tutor.Lesson) html.Node {
 	w := tutor.NewWork(l, l.Problem.Settings)
 	parts := []html.Part{html.Class("problem"), heading(t), html.El("div", html.Class("given"), statement(l), opening(c, t, w))}
 	for i, way := range l.Solve(l.Problem.Settings) {
@@ -104,7 +106,7 @@ func (c *Copy) worked(t *tutor.Task, l *tutor.Lesson) html.Node {
 			why = s.Why
 			steps = append(steps, html.El("li", html.If(said != "", para(said)), site.Chain(l.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
-		scenes := way.Done(l).Scenes()
+		scenes := l.Worked(way).Scenes()
 		parts = append(parts, html.El("h3", html.Text(way.Heading(methodName(way.Method)))), html.El("div", html.Class("way"),
 			html.El("figure", drawn(c, t, itoa(i+1), scenes[len(scenes)-1])), html.El("ol", steps...)))
 	}
@@ -143,7 +145,7 @@ const printed = 12
 
 // likeliest are the wrong values of q worth a place on paper, in order of
 // value: those of a slip in finding q itself.
-func likeliest(l *tutor.Lesson, q *tutor.Quantity, s tutor.Settings) []tutor.WrongValue {
+func likeliest(l *tutor.Lesson, q *lesson.Quantity, s lesson.Settings) []tutor.WrongValue {
 	all := slices.DeleteFunc(l.WrongValues(q, s), func(v tutor.WrongValue) bool { return v.InHead(q) })
 	slices.SortStableFunc(all, func(a, b tutor.WrongValue) int { return cmp.Compare(b.Weight, a.Weight) })
 	all = all[:min(len(all), printed)]

@@ -10,14 +10,14 @@ import (
 
 	"closingside/site/html"
 	"closingside/site/page"
-	"closingside/tutor"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
 // Copy is the sheet of one student, or everyone's.
 type Copy struct {
 	ID, Name string // of the student; both "" on a sheet for everyone
-	Variant  *tutor.Variant
+	Variant  *sets.Variant
 	Link     string // that opens the variant on the page; "" where no address is known
 }
 

@@ -15,6 +15,9 @@ import (
 
 	"closingside/site/html"
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
@@ -23,9 +26,9 @@ func init() { text.Strict = true }
 // everyKind is a set with a problem of every kind.
 func everyKind(t *testing.T) Copy {
 	t.Helper()
-	set := &tutor.Set{Title: "The harbour <week>", Version: "1", Note: "Show your working.", Settings: tutor.DefaultSettings()}
-	for _, k := range tutor.All {
-		set.Parts = append(set.Parts, tutor.Part{Problem: k.BankProblems()[0], Count: 1, Marks: 3})
+	set := &sets.Set{Title: "The harbour <week>", Version: "1", Note: "Show your working.", Settings: lesson.DefaultSettings()}
+	for _, k := range kinds.All {
+		set.Parts = append(set.Parts, sets.Part{Problem: k.BankProblems()[0], Count: 1, Marks: 3})
 	}
 	v, err := set.Variant("")
 	require.NoError(t, err)

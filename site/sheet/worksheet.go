@@ -9,6 +9,8 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor"
 	"closingside/tutor/figure"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
 
@@ -83,7 +85,7 @@ func rule(key, known string) html.Node {
 }
 
 // problem is one problem: statement, figure, blanks, room to work.
-func (c *Copy) problem(t *tutor.Task) (html.Node, error) {
+func (c *Copy) problem(t *sets.Task) (html.Node, error) {
 	lesson, err := tutor.Open(t.Problem)
 	if err != nil {
 		return html.Node{}, err
@@ -111,7 +113,7 @@ func (c *Copy) mark() string {
 	return ""
 }
 
-func heading(t *tutor.Task) html.Node {
+func heading(t *sets.Task) html.Node {
 	parts := []html.Part{html.El("span", html.Text(text.Say("sheet.problem", "n", itoa(t.Number))))}
 	if t.Marks > 0 {
 		parts = append(parts, html.El("span", html.Text(text.Say("sheet.marks", "n", itoa(t.Marks)))))
@@ -135,14 +137,14 @@ func statement(l *tutor.Lesson) html.Node {
 var small = figure.Size{Width: 330, Height: 230}
 
 // drawn is a scene of a problem as an SVG whose ids are its own in the document.
-func drawn(c *Copy, t *tutor.Task, n string, scene figure.Scene) html.Node {
+func drawn(c *Copy, t *sets.Task, n string, scene figure.Scene) html.Node {
 	id := "f-" + c.Variant.ID + "-" + itoa(t.Number) + "-" + n
 	return site.SVG(id, figure.Layout(scene, small))
 }
 
 // opening is the figure of a problem as it is given: what its statement
 // describes, where its kind shows that, over the first figure of the work.
-func opening(c *Copy, t *tutor.Task, w *tutor.Work) html.Node {
+func opening(c *Copy, t *sets.Task, w *tutor.Work) html.Node {
 	parts := []html.Part{html.Class("given-figure")}
 	for i, scene := range w.Opening() {
 		parts = append(parts, drawn(c, t, "g"+itoa(i), scene))
@@ -187,18 +189,18 @@ func blanks(w *tutor.Work) html.Node {
 }
 
 // ways are those that the settings leave.
-func ways(w *tutor.Work) []tutor.Way {
-	var all []tutor.Way
+func ways(w *tutor.Work) []lesson.Way {
+	var all []lesson.Way
 	for _, way := range w.Lesson.Ways {
-		if m := w.Settings.Method; m == tutor.AnyMethod || way.Method == m {
+		if m := w.Settings.Method; m == lesson.AnyMethod || way.Method == m {
 			all = append(all, way)
 		}
 	}
 	return all
 }
 
-func methodName(m tutor.Method) string {
-	if m == tutor.ByComponents {
+func methodName(m lesson.Method) string {
+	if m == lesson.ByComponents {
 		return text.Say("method.components")
 	}
 	return text.Say("method.triangle")
@@ -209,7 +211,7 @@ func band(s string) html.Node {
 	return html.El("tr", html.El("th", html.A("colspan", "3"), html.A("scope", "rowgroup"), html.Text(s)))
 }
 
-func blank(w *tutor.Work, q *tutor.Quantity) html.Node {
+func blank(w *tutor.Work, q *lesson.Quantity) html.Node {
 	return html.El("tr",
 		html.El("th", html.A("scope", "row"), symbol(w.Lesson, q)),
 		html.El("td", html.Text(w.Lesson.Sentence(q, "what"))),
@@ -217,6 +219,6 @@ func blank(w *tutor.Work, q *tutor.Quantity) html.Node {
 }
 
 // symbol is a quantity's symbol, set as in a formula.
-func symbol(l *tutor.Lesson, q *tutor.Quantity) html.Node {
+func symbol(l *tutor.Lesson, q *lesson.Quantity) html.Node {
 	return html.Math(expr.Math(expr.S(q.Name), l.Symbol), expr.Speech(expr.S(q.Name), l.Symbol))
 }

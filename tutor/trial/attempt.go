@@ -5,7 +5,7 @@ import (
 	"slices"
 
 	"closingside/statics/expr"
-	"closingside/tutor"
+	"closingside/tutor/lesson"
 )
 
 // sheet is what a learner writes for a quantity, and how it came about.
@@ -46,7 +46,7 @@ func (p *learner) attempt(chain []step, m mishap) sheet {
 }
 
 // sheet writes down the value found for q by tree.
-func (p *learner) sheet(q *tutor.Quantity, h held, tree expr.Node, m mishap) sheet {
+func (p *learner) sheet(q *lesson.Quantity, h held, tree expr.Node, m mishap) sheet {
 	s := sheet{value: h.value, fault: h.fault}
 	if q.Equation {
 		s.text = p.equation(tree)
@@ -140,7 +140,7 @@ func (p *learner) alone(s step, id string) []expr.Node {
 }
 
 // same tells whether two formulas for q have one value, no digit lost.
-func (p *learner) same(q *tutor.Quantity, a, b expr.Node) bool {
+func (p *learner) same(q *lesson.Quantity, a, b expr.Node) bool {
 	return equal(turned(q, expr.Eval(a, p.value)), turned(q, expr.Eval(b, p.value)))
 }
 
@@ -148,7 +148,7 @@ func equal(v, w float64) bool { return math.Abs(v-w) <= 1e-9*max(1, math.Abs(v))
 
 // leavesTrace tells whether the value of a formula for q would be another if
 // the value held for in were true.
-func (p *learner) leavesTrace(q *tutor.Quantity, tree expr.Node, in string) bool {
+func (p *learner) leavesTrace(q *lesson.Quantity, tree expr.Node, in string) bool {
 	truly := func(name string) float64 {
 		if name == in {
 			return p.lesson.Truth(name)
@@ -176,7 +176,7 @@ func inRadians(tree expr.Node) expr.Node {
 
 // turned is a direction brought by whole turns to where the lesson's formulas
 // read it: half a turn at most from the true one. Other values stay.
-func turned(q *tutor.Quantity, v float64) float64 {
+func turned(q *lesson.Quantity, v float64) float64 {
 	if !q.Turns {
 		return v
 	}

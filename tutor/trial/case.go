@@ -8,6 +8,7 @@ import (
 
 	"closingside/statics"
 	"closingside/tutor"
+	"closingside/tutor/lesson"
 )
 
 // Cause is what an entry really is.
@@ -47,7 +48,7 @@ type Case struct {
 }
 
 // record notes a case.
-func (p *learner) record(q *tutor.Quantity, s sheet, reply tutor.Reply, took time.Duration) {
+func (p *learner) record(q *lesson.Quantity, s sheet, reply tutor.Reply, took time.Duration) {
 	c := Case{
 		Quantity: q.Name, Angle: q.Dim == statics.DimAngle, Equation: q.Equation,
 		Cause: s.fault.cause(), Rests: s.fault.rests, Refused: slices.Clone(p.refused),
@@ -131,7 +132,7 @@ func (c *Case) named() bool { return c.Reply.Verdict == tutor.SlipFound && c.fir
 
 // shares tells whether one slip other than those made writes the same value on
 // a clean sheet.
-func (p *learner) shares(q *tutor.Quantity, reply tutor.Reply, slips []string) bool {
+func (p *learner) shares(q *lesson.Quantity, reply tutor.Reply, slips []string) bool {
 	r := reply.Reading
 	half := 1e-6 * math.Abs(r.Value)
 	if len(r.Halves) > 0 {
@@ -147,7 +148,7 @@ func (p *learner) shares(q *tutor.Quantity, reply tutor.Reply, slips []string) b
 }
 
 // miss is c, a case on problem p, for the report.
-func (c *Case) miss(p *tutor.Problem) Miss {
+func (c *Case) miss(p *lesson.Problem) Miss {
 	var given []string
 	for _, it := range p.Items {
 		var fields []string

@@ -1,9 +1,11 @@
 package trial
 
-import "closingside/tutor"
+import (
+	"closingside/tutor/lesson"
+)
 
 // die draws what a learner does.
-type die struct{ *tutor.Draw }
+type die struct{ *lesson.Draw }
 
 const fine = 1_000_000 // chances are counted in millionths
 

@@ -6,7 +6,8 @@ import (
 	"maps"
 	"slices"
 
-	"closingside/tutor"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // Habits say how the learners of a trial work. Shares lie between 0 and 1.
@@ -35,7 +36,7 @@ type Habits struct {
 	Expressions float64 `json:"expressions"` // entries written as a formula with numbers
 	Paper       float64 `json:"paper"`       // learners who go on from what they wrote, not from what the calculator holds
 
-	Digits tutor.Digits `json:"digits"` // written
+	Digits lesson.Digits `json:"digits"` // written
 }
 
 // DefaultHabits are those of the tutor's own base rates (see DEVELOPERS.md),
@@ -47,9 +48,9 @@ func DefaultHabits() Habits {
 		Groups: map[string]float64{},
 		Four:   0.30, Three: 0.15, Cut: 0.15,
 		Radians: 0.02, Head: 0.5, GoOn: 0.5, FirstRoute: 0.6, Expressions: 0.1, Paper: 0.5,
-		Digits: tutor.DefaultSettings().Work,
+		Digits: lesson.DefaultSettings().Work,
 	}
-	for _, g := range tutor.SlipGroups() {
+	for _, g := range slips.Groups() {
 		h.Groups[g] = 1
 	}
 	h.Groups["sketch"], h.Groups["writing"] = 0.5, 0.5

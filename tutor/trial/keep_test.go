@@ -8,6 +8,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor"
+	"closingside/tutor/kinds"
 )
 
 func TestKeeping(t *testing.T) {
@@ -41,7 +42,7 @@ func TestKeeping(t *testing.T) {
 
 func barge(t testing.TB) *tutor.Lesson {
 	t.Helper()
-	l, err := tutor.Open(tutor.All.ByName("two-forces").BankProblems()[0])
+	l, err := tutor.Open(kinds.All.ByName("two-forces").BankProblems()[0])
 	require.NoError(t, err)
 	return l
 }

@@ -7,6 +7,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor"
+	"closingside/tutor/lesson"
 )
 
 // learner is one person at work on one problem.
@@ -144,8 +145,8 @@ func (p *learner) wrong(name string) bool {
 
 // step is the finding of a quantity by one of its routes.
 type step struct {
-	quantity *tutor.Quantity
-	route    *tutor.Route
+	quantity *lesson.Quantity
+	route    *lesson.Route
 }
 
 // plan appends to steps those that find a quantity, each after what it reads.
@@ -180,8 +181,8 @@ func (p *learner) has(name string, steps []step) bool {
 }
 
 // routes lists q's routes in the order this learner thinks of them.
-func (p *learner) routes(q *tutor.Quantity) []*tutor.Route {
-	var all []*tutor.Route
+func (p *learner) routes(q *lesson.Quantity) []*lesson.Route {
+	var all []*lesson.Route
 	for i := range q.Routes {
 		all = append(all, &q.Routes[i])
 	}
@@ -190,7 +191,7 @@ func (p *learner) routes(q *tutor.Quantity) []*tutor.Route {
 		all[i], all[j] = all[j], all[i]
 	}
 	if r := q.Route(p.way[q.Name]); r != nil && p.die.chance(p.habits.FirstRoute) {
-		all = append([]*tutor.Route{r}, slices.DeleteFunc(all, func(o *tutor.Route) bool { return o == r })...)
+		all = append([]*lesson.Route{r}, slices.DeleteFunc(all, func(o *lesson.Route) bool { return o == r })...)
 	}
 	return all
 }
@@ -217,7 +218,7 @@ func (p *learner) write(chain []step) {
 
 // repair goes back to whatever is wrong, and finds a quantity again without a
 // mishap. What was written wrong is written again.
-func (p *learner) repair(q *tutor.Quantity) {
+func (p *learner) repair(q *lesson.Quantity) {
 	p.careful, p.radians = true, false
 	for name, h := range p.mind {
 		if h.fault.any() {
@@ -229,7 +230,7 @@ func (p *learner) repair(q *tutor.Quantity) {
 	p.careful = false
 }
 
-func (p *learner) enter(q *tutor.Quantity, text string) (tutor.Reply, time.Duration) {
+func (p *learner) enter(q *lesson.Quantity, text string) (tutor.Reply, time.Duration) {
 	start := time.Now()
 	reply := p.work.Enter(q.Name, text)
 	return reply, time.Since(start)
@@ -237,7 +238,7 @@ func (p *learner) enter(q *tutor.Quantity, text string) (tutor.Reply, time.Durat
 
 // settle holds what is written from now on. What was judged right, rightly or
 // not, is right for the learner; a wrong value is one that others rest on.
-func (p *learner) settle(q *tutor.Quantity, s sheet, reply tutor.Reply, wrong bool) {
+func (p *learner) settle(q *lesson.Quantity, s sheet, reply tutor.Reply, wrong bool) {
 	h := held{value: s.value}
 	if q.Equation {
 		p.mind[q.Name] = h

@@ -6,7 +6,8 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
-	"closingside/tutor"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // mishap is what goes wrong in a chain of steps: nothing, or one of these.
@@ -19,7 +20,7 @@ type mishap struct {
 // slip is a slip at one step: a formula instead of the right one, or a wrong
 // way of writing the value down.
 type slip struct {
-	at      *tutor.Quantity
+	at      *lesson.Quantity
 	id      string
 	tree    expr.Node // nil where it is made in writing
 	written bool
@@ -27,7 +28,7 @@ type slip struct {
 
 // early is a value inside a step that is rounded too soon.
 type early struct {
-	at   *tutor.Quantity
+	at   *lesson.Quantity
 	site int
 	keep keeping
 }
@@ -117,10 +118,10 @@ func (p *learner) slip(s, last step, tree expr.Node, may func(id string) bool) [
 func (p *learner) drawn(rows []string, byRow map[string][]slip) []slip {
 	inGroup := map[string][]string{}
 	for _, id := range rows {
-		g := tutor.SlipGroup(id)
+		g := slips.GroupOf(id)
 		inGroup[g] = append(inGroup[g], id)
 	}
-	names := tutor.SlipGroups()
+	names := slips.Groups()
 	weights := make([]float64, len(names))
 	for i, g := range names {
 		if len(inGroup[g]) > 0 {
@@ -170,7 +171,7 @@ func changedSymbol(right, other expr.Node) (name string, with expr.Node) {
 // twoSlips draws two different slips, at one step or at two.
 func (p *learner) twoSlips(chain []step) []slip {
 	last := chain[len(chain)-1]
-	common := func(id string) bool { return !tutor.RareSlip(id) } // a rare one comes alone
+	common := func(id string) bool { return !slips.Rare(id) } // a rare one comes alone
 	at := p.somewhere(chain)
 	slips := p.slip(at, last, at.route.Tree, common)
 	if len(slips) == 0 {
@@ -225,7 +226,7 @@ func (p *learner) early(s step) *early {
 
 // anything is a value that nothing explains: any between the least and the
 // most that the givens allow.
-func (p *learner) anything(q *tutor.Quantity) float64 {
+func (p *learner) anything(q *lesson.Quantity) float64 {
 	x := p.die.unit()
 	switch {
 	case q.Turns:

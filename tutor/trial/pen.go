@@ -8,11 +8,11 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
-	"closingside/tutor"
+	"closingside/tutor/lesson"
 )
 
 // written is v as this learner writes it for q.
-func (p *learner) written(q *tutor.Quantity, v float64) string {
+func (p *learner) written(q *lesson.Quantity, v float64) string {
 	if q.Turns { // a direction is written within one turn
 		v = math.Remainder(v, 360)
 	}
@@ -20,7 +20,7 @@ func (p *learner) written(q *tutor.Quantity, v float64) string {
 }
 
 // digits is v at the digits written, without a unit: "682.6", "87.00".
-func (p *learner) digits(q *tutor.Quantity, v float64) string {
+func (p *learner) digits(q *lesson.Quantity, v float64) string {
 	places := p.habits.Digits.Angle
 	if q.Dim != statics.DimAngle {
 		places = p.habits.Digits.Magnitude - 1 - exponent(v)
@@ -41,7 +41,7 @@ func (p *learner) digits(q *tutor.Quantity, v float64) string {
 
 // dressed puts a unit behind the number, as people do: mostly the lesson's
 // own, at times another of its family, at times none.
-func (p *learner) dressed(q *tutor.Quantity, v float64, number string) string {
+func (p *learner) dressed(q *lesson.Quantity, v float64, number string) string {
 	unit := p.lesson.UnitOf(q)
 	switch {
 	case q.Dim == statics.DimAngle:
@@ -65,7 +65,7 @@ var larger = map[string]string{"N": "kN", "kN": "MN", "lb": "kip", "lbf": "kip",
 
 // miswritten is v written down with the slip called id; false where that
 // leaves no trace, as minutes do on whole degrees.
-func (p *learner) miswritten(q *tutor.Quantity, v float64, id string) (string, bool) {
+func (p *learner) miswritten(q *lesson.Quantity, v float64, id string) (string, bool) {
 	if id == "digits-swapped" {
 		s, ok := p.swapped(p.digits(q, v))
 		return p.dressed(q, v, s), ok
@@ -122,7 +122,7 @@ func (p *learner) equation(sum expr.Node) string {
 
 // letter tells whether q stays a letter in an equation: an unknown, or a
 // component of one.
-func letter(q *tutor.Quantity) bool { return q.Unknown || q.Means != nil }
+func letter(q *lesson.Quantity) bool { return q.Unknown || q.Means != nil }
 
 // writable tells whether an equation can be written: it has an unknown, and no
 // key in another angle mode, which is worked out and not written.
@@ -144,7 +144,7 @@ func inDegrees(tree expr.Node) bool {
 
 // number is what this learner writes for a quantity inside a formula: a given
 // as stated, a value found at the digits written.
-func (p *learner) number(q *tutor.Quantity) expr.Node {
+func (p *learner) number(q *lesson.Quantity) expr.Node {
 	v := p.value(q.Name)
 	switch {
 	case q.Dim == statics.DimAngle && q.Given:

@@ -4,7 +4,7 @@ import (
 	"slices"
 	"time"
 
-	"closingside/tutor"
+	"closingside/tutor/slips"
 )
 
 // Report is what a trial found. Shares are of the cases met, between 0 and 1.
@@ -92,7 +92,7 @@ func (t *tally) report(problems int, h Habits, o Options) *Report {
 			r.Causes = append(r.Causes, NamedRow{name, *row})
 		}
 	}
-	for _, s := range tutor.Catalogue() {
+	for _, s := range slips.Catalogue() {
 		if n := t.slips[s.ID]; n != nil {
 			r.Slips = append(r.Slips, SlipRow{s.ID, *n, Share(n.First, n.Met), Share(n.Justified, n.Accused)})
 		}

@@ -4,6 +4,8 @@ import (
 	"runtime"
 
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // Options of a run.
@@ -19,13 +21,13 @@ type Options struct {
 }
 
 // Generated draws n fair problems of each kind, from the seed on.
-func Generated(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
-	if len(kinds) == 0 {
-		kinds = tutor.All
+func Generated(n int, seed uint64, of ...*lesson.Kind) []*lesson.Problem {
+	if len(of) == 0 {
+		of = kinds.All
 	}
-	var all []*tutor.Problem
+	var all []*lesson.Problem
 	for i := range n {
-		for _, k := range kinds {
+		for _, k := range of {
 			all = append(all, tutor.Generate(k, seed+uint64(i)))
 		}
 	}
@@ -33,15 +35,15 @@ func Generated(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
 }
 
 // Drawn draws n problems of each kind, fair or not: any that can be worked.
-func Drawn(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
-	if len(kinds) == 0 {
-		kinds = tutor.All
+func Drawn(n int, seed uint64, of ...*lesson.Kind) []*lesson.Problem {
+	if len(of) == 0 {
+		of = kinds.All
 	}
-	var all []*tutor.Problem
-	for _, k := range kinds {
-		d := tutor.NewDraw(seed, uint64(len(k.Name)))
+	var all []*lesson.Problem
+	for _, k := range of {
+		d := lesson.NewDraw(seed, uint64(len(k.Name)))
 		for got, tried := 0, 0; got < n && tried < 100*n; tried++ {
-			p, err := tutor.All.Read(k.Draw(d))
+			p, err := kinds.All.Read(k.Draw(d))
 			if err != nil {
 				continue
 			}
@@ -56,7 +58,7 @@ func Drawn(n int, seed uint64, kinds ...*tutor.Kind) []*tutor.Problem {
 
 // Run lets learners work each of the problems and reports what was seen. The
 // problems are ones that tutor.Open opens; otherwise its error is returned.
-func Run(problems []*tutor.Problem, h Habits, o Options) (*Report, error) {
+func Run(problems []*lesson.Problem, h Habits, o Options) (*Report, error) {
 	if err := h.Check(); err != nil {
 		return nil, err
 	}
@@ -93,7 +95,7 @@ type result struct {
 
 // classes has all problems worked by so many processors, until stop is closed,
 // and gives each one's result as it comes.
-func classes(problems []*tutor.Problem, h *Habits, o Options, stop <-chan struct{}) []chan result {
+func classes(problems []*lesson.Problem, h *Habits, o Options, stop <-chan struct{}) []chan result {
 	results := make([]chan result, len(problems))
 	next := make(chan int, len(problems))
 	for i := range problems {
@@ -122,7 +124,7 @@ func classes(problems []*tutor.Problem, h *Habits, o Options, stop <-chan struct
 }
 
 // class lets the learners work one problem, one after the other.
-func class(problem *tutor.Problem, number int, h *Habits, o Options) ([]Case, error) {
+func class(problem *lesson.Problem, number int, h *Habits, o Options) ([]Case, error) {
 	lesson, err := tutor.Open(problem)
 	if err != nil {
 		return nil, err
@@ -136,7 +138,7 @@ func class(problem *tutor.Problem, number int, h *Habits, o Options) ([]Case, er
 
 // die is the stream of a learner of a problem.
 func (o Options) die(problem, learner int) die {
-	return die{tutor.NewDraw(o.Seed, uint64(problem)<<32|uint64(learner))}
+	return die{lesson.NewDraw(o.Seed, uint64(problem)<<32|uint64(learner))}
 }
 
 // study lets one learner work a problem.

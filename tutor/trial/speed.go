@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"closingside/tutor"
+	"closingside/tutor/lesson"
 )
 
 // Speed is how long checks with a full diagnosis take: those of wrong entries,
@@ -28,7 +29,7 @@ type Speed struct {
 // Measure lets learners work the problems, and then enters all they wrote
 // anew: once on problems just opened, then so many rounds (1 or more) on the
 // same ones.
-func Measure(problems []*tutor.Problem, o Options, rounds int) (Speed, error) {
+func Measure(problems []*lesson.Problem, o Options, rounds int) (Speed, error) {
 	h := DefaultHabits()
 	var first, later, clean, ready []time.Duration
 	var allocs, checks uint64

@@ -10,6 +10,9 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 	"closingside/tutor/text"
 )
 
@@ -20,7 +23,7 @@ func TestMain(m *testing.M) {
 
 // bank is the harbour's problems of two forces: no change of the generator
 // touches them.
-func bank() []*tutor.Problem { return tutor.All.ByName("two-forces").BankProblems() }
+func bank() []*lesson.Problem { return kinds.All.ByName("two-forces").BankProblems() }
 
 // only are habits of which one share is met and nothing else goes wrong.
 func only(change func(h *Habits)) Habits {
@@ -139,7 +142,7 @@ func TestGroupsOfSlips(t *testing.T) {
 	for _, s := range run(t, h, Options{Seed: 2, Learners: 4}).Slips {
 		if s.Met > 0 {
 			made++
-			assert.Equal(t, "cosine", tutor.SlipGroup(s.ID), s.ID)
+			assert.Equal(t, "cosine", slips.GroupOf(s.ID), s.ID)
 		}
 	}
 	assert.Greater(t, made, 3)
@@ -201,7 +204,7 @@ func TestMiscopiedThroughout(t *testing.T) {
 	l := barge(t)
 	r := l.Quantity("R")
 	right := r.Route("cosine-law").Tree
-	p := newLearner(l, new(DefaultHabits()), die{tutor.NewDraw(1, 1)})
+	p := newLearner(l, new(DefaultHabits()), die{lesson.NewDraw(1, 1)})
 	i := slices.IndexFunc(l.Slipped(r, right), func(s tutor.Slipped) bool { return s.ID == "given-miscopied" })
 	once := l.Slipped(r, right)[i].Tree
 	all := p.throughout(slip{at: r, id: "given-miscopied", tree: once})
@@ -211,7 +214,7 @@ func TestMiscopiedThroughout(t *testing.T) {
 }
 
 func TestSwappedDigits(t *testing.T) {
-	p := &learner{die: die{tutor.NewDraw(1, 2)}}
+	p := &learner{die: die{lesson.NewDraw(1, 2)}}
 	seen := map[string]bool{}
 	for range 50 {
 		s, ok := p.swapped("682.60")
@@ -254,7 +257,7 @@ func TestProgressIsInOrder(t *testing.T) {
 // squaring, minutes on whole degrees, one of two slips that the other undoes.
 func TestSlipsWithoutATrace(t *testing.T) {
 	l := barge(t)
-	p := newLearner(l, new(DefaultHabits()), die{tutor.NewDraw(1, 1)})
+	p := newLearner(l, new(DefaultHabits()), die{lesson.NewDraw(1, 1)})
 	p.keep = keeping{}
 	r := l.Quantity("R")
 	components, cosine := step{r, r.Route("components")}, step{r, r.Route("cosine-law")}
@@ -308,7 +311,7 @@ func TestSlipsWithoutATrace(t *testing.T) {
 // Equations are written with letters for the unknowns, and right ones are
 // accepted; slips in them are named.
 func TestEquations(t *testing.T) {
-	problems := tutor.All.ByName("particle-equilibrium").BankProblems()
+	problems := kinds.All.ByName("particle-equilibrium").BankProblems()
 	h := only(func(h *Habits) { h.Right, h.GoOn, h.Three, h.Cut, h.Slip = 0.5, 0, 0, 0, 1 })
 	r, err := Run(problems, h, Options{Seed: 4, Learners: 12, Misses: 1000})
 	require.NoError(t, err)

@@ -1,0 +1,197 @@
+package expr
+
+import (
+	"slices"
+)
+
+// Term is a term of a sum: its sign, and its factors multiplied out; a nil
+// node is 1.
+type Term struct {
+	Minus bool
+	Node  Node
+}
+
+func (a Term) Times(b Term) Term {
+	return Term{a.Minus != b.Minus, product(a.Node, b.Node)}
+}
+
+func product(a, b Node) Node {
+	switch {
+	case a == nil:
+		return b
+	case b == nil:
+		return a
+	}
+	return Mul(a, b)
+}
+
+func multiply(a, b []Term) []Term {
+	var all []Term
+	for _, x := range a {
+		for _, y := range b {
+			all = append(all, x.Times(y))
+		}
+	}
+	return all
+}
+
+func Negate(a []Term) []Term {
+	out := slices.Clone(a)
+	for i := range out {
+		out[i].Minus = !out[i].Minus
+	}
+	return out
+}
+
+// gathered is a sum by unknowns: the coefficient of each as a sum of terms, and
+// what is left under "".
+type gathered map[string][]Term
+
+// gather takes a sum apart; false where it is not linear in the unknowns.
+func gather(n Node, unknowns []string) (gathered, bool) {
+	switch n := n.(type) {
+	case Neg:
+		g, ok := gather(n.X, unknowns)
+		return g.each(Negate), ok
+	case Sym:
+		if slices.Contains(unknowns, n.Name) {
+			return gathered{n.Name: {{}}}, true
+		}
+	case Bin:
+		return gatherBinary(n, unknowns)
+	}
+	if Contains(n, func(m Node) bool { s, ok := m.(Sym); return ok && slices.Contains(unknowns, s.Name) }) {
+		return nil, false
+	}
+	return gathered{"": {{Node: n}}}, true
+}
+
+func gatherBinary(n Bin, unknowns []string) (gathered, bool) {
+	l, ok := gather(n.L, unknowns)
+	r, fine := gather(n.R, unknowns)
+	if !ok || !fine {
+		return nil, false
+	}
+	switch n.Op {
+	case OpAdd, OpSub:
+		if n.Op == OpSub {
+			r = r.each(Negate)
+		}
+		sum := gathered{}
+		for _, g := range []gathered{l, r} {
+			for name, terms := range g {
+				sum[name] = append(slices.Clip(sum[name]), terms...)
+			}
+		}
+		return sum, true
+	case OpMul:
+		if !r.known() {
+			l, r = r, l
+		}
+		if !r.known() {
+			return nil, false
+		}
+		return l.each(func(t []Term) []Term { return multiply(t, r[""]) }), true
+	case OpDiv:
+		if !r.known() {
+			return nil, false
+		}
+		return l.each(func(t []Term) []Term {
+			out := slices.Clone(t)
+			for i := range out {
+				if out[i].Node == nil {
+					out[i].Node = N(1)
+				}
+				out[i].Node = Div(out[i].Node, n.R)
+			}
+			return out
+		}), true
+	}
+	return gathered{"": {{Node: n}}}, l.known() && r.known()
+}
+
+func (g gathered) each(do func([]Term) []Term) gathered {
+	out := gathered{}
+	for name, terms := range g {
+		out[name] = do(terms)
+	}
+	return out
+}
+
+func (g gathered) known() bool {
+	_, ok := g[""]
+	return len(g) == 0 || len(g) == 1 && ok
+}
+
+// SumOf writes terms out, one that is added first; nil for none.
+func SumOf(terms []Term) Node {
+	terms = slices.Clone(terms)
+	if i := slices.IndexFunc(terms, func(t Term) bool { return !t.Minus }); i > 0 {
+		first := terms[i]
+		terms = append([]Term{first}, slices.Delete(terms, i, i+1)...)
+	}
+	var n Node
+	for _, t := range terms {
+		x := t.Node
+		if x == nil {
+			x = N(1)
+		}
+		switch {
+		case n == nil && t.Minus:
+			n = Neg{X: x}
+		case n == nil:
+			n = x
+		case t.Minus:
+			n = Sub(n, x)
+		default:
+			n = Add(n, x)
+		}
+	}
+	return n
+}
+
+// over writes a quotient of two sums without needless minus signs; nil where
+// there is nothing above or below.
+func over(above, below []Term) Node {
+	if len(above) == 0 || len(below) == 0 {
+		return nil
+	}
+	minuses := 0
+	for _, t := range below {
+		if t.Minus {
+			minuses++
+		}
+	}
+	if 2*minuses > len(below) || 2*minuses == len(below) && above[0].Minus {
+		above, below = Negate(above), Negate(below)
+	}
+	if len(below) == 1 && below[0].Node == nil {
+		return SumOf(above)
+	}
+	return Div(SumOf(above), SumOf(below))
+}
+
+// Solution is the unknown name out of two sums that are zero (the second nil where
+// there is but one), in which other is the second unknown: by eliminating that,
+//
+//	a₁·u + b₁·v + c₁ = 0, a₂·u + b₂·v + c₂ = 0: u = (b₁c₂ − b₂c₁)/(a₁b₂ − a₂b₁)
+//
+// It is nil where the sums do not give it.
+func Solution(sums [2]Node, name, other string) Node {
+	unknowns := []string{name, other}
+	g, ok := gather(sums[0], unknowns)
+	if !ok {
+		return nil
+	}
+	if sums[1] == nil || other == "" {
+		return over(Negate(g[""]), g[name])
+	}
+	h, ok := gather(sums[1], unknowns)
+	if !ok {
+		return nil
+	}
+	minus := func(a, b []Term) []Term { return append(slices.Clip(a), Negate(b)...) }
+	above := minus(multiply(h[""], g[other]), multiply(g[""], h[other]))
+	below := minus(multiply(g[name], h[other]), multiply(h[name], g[other]))
+	return over(above, below)
+}

@@ -1,0 +1,114 @@
+package kinds
+
+import (
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"strconv"
+)
+
+// Three forces that balance make a triangle, head to tail. Its corner facing
+// the i-th force is what the angle between the two others, tails together, lacks
+// of 180°; the sines of the two are equal (Lamy's theorem is the sine law).
+var (
+	between = [3]string{"phi1", "phi2", "phi3"}
+	corners = [3]string{"alpha", "beta", "gamma"}
+)
+
+// corner is the place of a part among three that make a triangle; false where
+// the forces make none, being more or fewer, or on one line.
+func (s *rest) corner(h *holder) (i int, ok bool) {
+	if len(s.parts) != 3 {
+		return 0, false
+	}
+	for k, o := range s.parts {
+		if o == h {
+			i = k
+		}
+		if phi := s.between(k); len(o.leads) != 1 || phi < minInterior || phi > 180-minInterior {
+			return 0, false
+		}
+	}
+	return i, true
+}
+
+// between is the angle between the two forces other than the i-th.
+func (s *rest) between(i int) float64 {
+	return statics.Between(s.parts[(i+1)%3].acts(), s.parts[(i+2)%3].acts()).Degrees()
+}
+
+// triangle declares the angles between the forces and those of their triangle:
+// all of them, or the one between two forces of which the third is to find.
+// Where only the direction of a force is unknown, its corner is the first known,
+// and the sine law gives the corner that faces the other known force.
+func (s *rest) triangle() []lesson.Quantity {
+	if _, ok := s.corner(nil); !ok { // not three, or on one line
+		return nil
+	}
+	var all []lesson.Quantity
+	for _, i := range s.cornersInOrder() {
+		q, c := s.angles3(i)
+		all = append(all, q, c)
+	}
+	return all
+}
+
+// cornersInOrder lists the corners a lesson has, in the order they are found.
+func (s *rest) cornersInOrder() []int {
+	for i, h := range s.parts {
+		switch {
+		case h.wandered && h != s.aimed:
+			return []int{i}
+		case h.wandered && s.parts[(i+1)%3].unknown:
+			return []int{i, (i + 2) % 3, (i + 1) % 3}
+		case h.wandered:
+			return []int{i, (i + 1) % 3, (i + 2) % 3}
+		}
+	}
+	return []int{0, 1, 2}
+}
+
+// angles3 declares the angle between the two forces other than the i-th, and
+// the corner that faces that.
+func (s *rest) angles3(i int) (q, c lesson.Quantity) {
+	own, a, b := s.parts[i], s.parts[(i+1)%3], s.parts[(i+2)%3]
+	phi := s.between(i)
+	greek := []string{"alpha", "beta", "gamma"}[i]
+	q = lesson.Quantity{Name: between[i], Symbol: expr.Symbol{Letter: "φ", Sub: strconv.Itoa(i + 1), Spoken: "phi " + strconv.Itoa(i+1)}, Dim: statics.DimAngle, True: phi, Supplement: corners[i],
+		Routes: []lesson.Route{route("directions", "angle-between-forces", lesson.ByTriangle, a.leads[0].to(b.leads[0]))}}
+	c = lesson.Quantity{Name: corners[i], Symbol: expr.Symbol{Letter: []string{"α", "β", "γ"}[i], Spoken: greek}, Dim: statics.DimAngle, True: 180 - phi, Supplement: between[i],
+		Routes: []lesson.Route{route("supplement", "triangle-corner", lesson.ByTriangle, expr.Sub(expr.Deg(180), expr.S(between[i])))}}
+	if !own.wandered || own == s.aimed { // the other corners are there too
+		rest := func(whole float64, names [3]string) expr.Node {
+			return expr.Sub(expr.Sub(expr.Deg(whole), expr.S(names[(i+1)%3])), expr.S(names[(i+2)%3]))
+		}
+		q.Routes = append(q.Routes, route("full-turn", "full-turn", lesson.ByTriangle, rest(360, between)))
+		c.Routes = append(c.Routes, route("triangle-sum", "triangle-sum", lesson.ByTriangle, rest(180, corners)))
+	}
+	switch {
+	case s.aimed == nil:
+	case own == s.aimed: // the way by components needs it too
+		q.Routes[0].Method = lesson.AnyMethod
+	default:
+		s.beside(i, &q, &c)
+	}
+	if a.leads[0].push != b.leads[0].push { // the one taken to act as the other does
+		q.Mistakes = []lesson.Mistake{mistake("sense-reversed", expr.Sub(expr.Deg(180), q.Routes[0].Tree))}
+	}
+	q.Between, c.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}, [2]expr.Node{expr.Deg(0), expr.Deg(180)}
+	return q, c
+}
+
+// beside are the routes to an angle at the force of unknown direction: by the
+// sine law, and from the other corners.
+func (s *rest) beside(i int, q, c *lesson.Quantity) {
+	k, _ := s.corner(s.aimed)
+	sine := route("sine-law", "sine-law", lesson.ByTriangle, inverseSine(expr.Div(expr.Mul(s.parts[i].f, expr.Sin(expr.S(corners[k]))), s.aimed.f), c.True))
+	supplement, sum := c.Routes[0], c.Routes[1]
+	c.Routes = []lesson.Route{sine, sum, supplement}
+	if s.parts[i].unknown {
+		c.Routes = []lesson.Route{sum, sine, supplement}
+	}
+	directions, turn := q.Routes[0], q.Routes[1]
+	q.Routes = []lesson.Route{route("supplement", "triangle-corner", lesson.ByTriangle, expr.Sub(expr.Deg(180), expr.S(corners[i]))), turn, directions}
+}

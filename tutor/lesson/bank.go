@@ -1,0 +1,28 @@
+package lesson
+
+import "sync"
+
+// banks holds the problems of each kind, read once.
+var banks sync.Map // *Kind → []Problem
+
+// BankProblems lists the kind's harbour problems, fresh copies each time.
+func (k *Kind) BankProblems() []*Problem {
+	read, ok := banks.Load(k)
+	if !ok {
+		var all []Problem
+		for _, src := range k.Bank {
+			p, err := k.Read(src)
+			if err != nil {
+				panic("lesson: bank problem of kind " + k.Name + ": " + err.Error())
+			}
+			all = append(all, *p)
+		}
+		read = all
+		banks.Store(k, read)
+	}
+	var copies []*Problem
+	for _, p := range read.([]Problem) {
+		copies = append(copies, &p)
+	}
+	return copies
+}

@@ -1,0 +1,153 @@
+package lesson
+
+import (
+	"math"
+	"strconv"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// LeadingPower is the power of ten of v's first significant digit: 2 for 682.6.
+// Zero counts as 1 (power 0).
+func LeadingPower(v float64) int {
+	size := math.Abs(v)
+	if size == 0 || !(size <= math.MaxFloat64) {
+		return 0
+	}
+	two := int(math.Float64bits(size)>>52) - 1023 // the power of two, by the exponent of IEEE 754
+	n := two * 1233 >> 12                         // log₁₀ 2 is near 1233/4096
+	if size >= math.Pow10(n+1) {
+		n++
+	}
+	if first := size / math.Pow10(n); first > 1+1e-9 && first < 10-1e-9 {
+		return n
+	}
+	s := strconv.FormatFloat(size, 'e', 14, 64) // as it is written, next to a power of ten
+	for i := range s {
+		if s[i] == 'e' {
+			n, _ := strconv.Atoi(s[i+1:])
+			return n
+		}
+	}
+	return 0
+}
+
+// Round rounds v to the digits d as a learner writes it, half away from zero.
+func (d Digits) Round(dim statics.Dimension, v float64) float64 {
+	places := d.Angle
+	if dim != statics.DimAngle {
+		places = d.Magnitude - 1 - LeadingPower(v)
+	}
+	return RoundPlaces(v, places)
+}
+
+// RoundPlaces rounds v to so many digits after the point (before it, when
+// negative), half away from zero as on paper: by its first fifteen digits, so
+// that every machine agrees and 8.25 becomes 8.3 however it was worked out.
+func RoundPlaces(v float64, places int) float64 {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return v
+	}
+	if places < 0 {
+		p := math.Pow10(-places)
+		return math.Round(v/p) * p
+	}
+	var buf [24]byte
+	s := strconv.AppendFloat(buf[:0], math.Abs(v), 'e', 14, 64) // d.dddddddddddddde±xx
+	power, _ := strconv.Atoi(string(s[17:]))
+	digits := append(s[:1], s[2:16]...)
+	keep := power + 1 + places
+	switch {
+	case keep < 0:
+		return 0
+	case keep >= len(digits):
+		return v
+	}
+	n := int64(0)
+	for _, d := range digits[:keep] {
+		n = 10*n + int64(d-'0')
+	}
+	if digits[keep] >= '5' {
+		n++
+	}
+	return math.Copysign(tenths(n, places), v)
+}
+
+// tenths is n·10^−places, correctly rounded: so is the quotient of two exact numbers.
+func tenths(n int64, places int) float64 {
+	if places <= 22 {
+		return float64(n) / math.Pow10(places)
+	}
+	v, _ := strconv.ParseFloat(strconv.FormatInt(n, 10)+"e"+strconv.Itoa(-places), 64)
+	return v
+}
+
+// Written is v as a learner would write it with digits d: fixed decimals, no
+// exponent, a true minus sign.
+func (d Digits) Written(dim statics.Dimension, v float64) string {
+	places := d.Angle
+	if dim != statics.DimAngle {
+		places = d.Magnitude - 1 - LeadingPower(v)
+	}
+	v = RoundPlaces(v, places)
+	s := strconv.FormatFloat(math.Abs(v), 'f', max(places, 0), 64)
+	if v < 0 {
+		s = "−" + s
+	}
+	return s
+}
+
+// Show is q's value v with its unit, at digits d: "682.6 N", "87.0°".
+func (l *Lesson) Show(q *Quantity, v float64, d Digits) string {
+	if math.IsNaN(v) {
+		return "–"
+	}
+	if q.Equation {
+		return "0"
+	}
+	s := d.Written(q.Dim, v)
+	switch u := l.UnitOf(q); {
+	case q.Dim == statics.DimAngle:
+		return s + "°"
+	case u.Symbol == "":
+		return s
+	default:
+		return s + " " + u.Symbol
+	}
+}
+
+// Literal is v as a number in a formula: an angle with its degree sign.
+func (l *Lesson) Literal(q *Quantity, v float64) expr.Node {
+	if q.Dim == statics.DimAngle {
+		return expr.Deg(v)
+	}
+	return expr.N(v)
+}
+
+// Unswapped lists what v ± half is with two neighbouring digits exchanged back.
+func Unswapped(v, half float64) []float64 {
+	places := 0
+	for p := 2 * half; p < 1-1e-9 && places < 8; p *= 10 {
+		places++
+	}
+	s := strconv.FormatFloat(math.Abs(v), 'f', places, 64)
+	var out []float64
+	for i := 0; i+1 < len(s); i++ {
+		j := i + 1
+		if s[j] == '.' {
+			j++
+		}
+		if s[i] == '.' || j >= len(s) || s[i] == s[j] {
+			continue
+		}
+		b := []byte(s)
+		b[i], b[j] = b[j], b[i]
+		if b[0] == '0' && b[1] != '.' {
+			continue
+		}
+		x, _ := strconv.ParseFloat(string(b), 64)
+		out = append(out, math.Copysign(x, v))
+	}
+	return out
+}

@@ -1,0 +1,121 @@
+package slips
+
+import "closingside/statics/expr"
+
+// Mistakes in the cosine law and with squares (common practice).
+var cosineSlips = []Slip{
+	{ID: "cosine-sign", Prior: 3, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		if l, r, ok := expr.AsBin(n, expr.OpSub); ok && isCross(r) {
+			return one(expr.Add(l, r))
+		}
+		if l, r, ok := expr.AsBin(n, expr.OpAdd); ok && isCross(r) {
+			return one(expr.Sub(l, r))
+		}
+		if x, ok := expr.AsFn(n, expr.FnAcos); ok { // the cosine of an angle, its sign turned over
+			return one(expr.Acos(expr.Neg{X: x}))
+		}
+		return nil
+	}},
+	{ID: "two-missing", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		if l, r, ok := expr.AsBin(n, expr.OpMul); ok && l == expr.N(2) {
+			return one(r)
+		}
+		return nil
+	}},
+	{ID: "root-missing", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		if x, ok := expr.AsFn(n, expr.FnSqrt); ok {
+			return one(x)
+		}
+		return nil
+	}},
+	{ID: "squares-missing", Prior: 0.5, Rule: func(c *Context, n expr.Node) []expr.Node {
+		if l, r, ok := expr.AsBin(n, expr.OpSub); ok { // of the law solved for an angle, all three
+			a, b, sum := expr.AsBin(l, expr.OpAdd)
+			a2, okA := isSquare(a)
+			b2, okB := isSquare(b)
+			c, okC := isSquare(r)
+			if sum && okA && okB && okC {
+				return one(expr.Sub(expr.Add(a2, b2), c))
+			}
+		}
+		if l, r, ok := expr.AsBin(n, expr.OpAdd); ok {
+			a, okA := isSquare(l)
+			b, okB := isSquare(r)
+			if okA && okB {
+				return c.unsigned(expr.Add(a, b), expr.Add(expr.Abs(a), expr.Abs(b)), a, b)
+			}
+		}
+		return nil
+	}},
+	{ID: "one-square-missing", Prior: 0.7, Rule: func(c *Context, n expr.Node) []expr.Node {
+		if x, ok := isSquare(n); ok {
+			return c.unsigned(x, expr.Abs(x), x)
+		}
+		return nil
+	}},
+	{ID: "cross-term-missing", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
+			if l, r, ok := expr.AsBin(n, op); ok && isCross(r) {
+				return one(l)
+			}
+		}
+		return nil
+	}},
+	{ID: "sum-squared", Prior: 0.7, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		if l, r, ok := expr.AsBin(n, expr.OpAdd); ok {
+			a, okA := isSquare(l)
+			b, okB := isSquare(r)
+			if okA && okB {
+				return one(expr.Sq(expr.Add(a, b)))
+			}
+		}
+		return nil
+	}},
+	{ID: "root-split", Prior: 0.5, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		x, ok := expr.AsFn(n, expr.FnSqrt)
+		if !ok {
+			return nil
+		}
+		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
+			l, r, ok := expr.AsBin(x, op)
+			a, b, sum := expr.AsBin(l, expr.OpAdd)
+			if ok && sum && isCross(r) {
+				return one(expr.Bin{Op: op, L: expr.Add(rootOf(a), rootOf(b)), R: expr.Sqrt(r)})
+			}
+		}
+		return nil
+	}},
+	{ID: "magnitudes-added", Scope: InKind, Prior: 2},
+	{ID: "magnitudes-subtracted", Scope: InKind, Prior: 1},
+	{ID: "precedence", Prior: 0.7, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
+			l, r, ok := expr.AsBin(n, op)
+			if !ok || !isCross(r) {
+				continue
+			}
+			if front, key, _ := expr.AsBin(r, expr.OpMul); expr.IsForward(key) {
+				return one(expr.Mul(expr.Bin{Op: op, L: l, R: front}, key))
+			}
+		}
+		return nil
+	}},
+}
+
+// unsigned is a sum as it is and, where a part of it is a component below zero,
+// with sizes in the place of components.
+func (c *Context) unsigned(as, sizes expr.Node, parts ...expr.Node) []expr.Node {
+	for _, x := range parts {
+		if c.isComponent(x) && c.symbol(x).True < 0 {
+			return []expr.Node{as, sizes}
+		}
+	}
+	return one(as)
+}
+
+// rootOf is √x, with √(a²) written a.
+func rootOf(x expr.Node) expr.Node {
+	if a, ok := isSquare(x); ok {
+		return a
+	}
+	return expr.Sqrt(x)
+}

@@ -1,0 +1,153 @@
+package slips
+
+import (
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+	"slices"
+)
+
+// Scope says how much of the work a slip touches.
+type Scope uint8
+
+// The scopes.
+const (
+	AtSite   Scope = iota // one place of one formula
+	InStep                // every place of one formula, as a calculator's mode does
+	InAnswer              // the value as written down
+	InKind                // a wrong way that the kind of problem declares (Mistake)
+)
+
+// Slip is a row of the catalogue: a common mistake as a rewrite.
+//
+// Rule returns what stands at node n when the slip is made there; for InStep,
+// n is the whole formula. Written returns the values written down instead of
+// v. InKind rows have neither: their trees are declared beside the quantity.
+type Slip struct {
+	ID      string
+	Scope   Scope
+	Prior   float64 // weight among slips, before any value is seen
+	Rule    func(c *Context, n expr.Node) []expr.Node
+	Written func(c *Context, v float64) []float64
+	Lone    bool // too rare to be thought of together with another
+
+	Alone []string // ID, as a list
+}
+
+// Context is what a rule may ask about the place it is applied to.
+type Context struct {
+	Lesson   *lesson.Lesson
+	Quantity *lesson.Quantity // whose formula, or whose value
+	Site     int              // where in the formula
+}
+
+// atRoot tells whether the place is the whole formula. Rules on what a whole
+// formula yields (a direction measured the wrong way) apply there.
+func (c *Context) atRoot() bool { return c.Site == 0 }
+
+// ByID returns the row called id; it panics where there is none.
+func ByID(id string) *Slip {
+	for i := range catalogue {
+		if catalogue[i].ID == id {
+			return &catalogue[i]
+		}
+	}
+	panic("slips: no slip called " + id)
+}
+
+// Catalogue lists every slip, in the order of the documentation.
+func Catalogue() []Slip { return catalogue }
+
+// slipGroups are the parts of the catalogue.
+var slipGroups = []struct {
+	name string
+	rows []Slip
+}{
+	{"angle", angleSlips},
+	{"cosine", cosineSlips},
+	{"trig", trigSlips},
+	{"direction", directionSlips},
+	{"sketch", sketchSlips},
+	{"equilibrium", equilibriumSlips},
+	{"writing", writtenSlips},
+}
+
+var catalogue = join()
+
+// join is the rows of every group, in order.
+func join() []Slip {
+	var all []Slip
+	for _, g := range slipGroups {
+		all = append(all, g.rows...)
+	}
+	for i := range all {
+		all[i].Alone = []string{all[i].ID}
+	}
+	return all
+}
+
+// symbol returns the quantity that n stands for, or nil.
+func (c *Context) symbol(n expr.Node) *lesson.Quantity {
+	if s, ok := n.(expr.Sym); ok {
+		return c.Lesson.Quantity(s.Name)
+	}
+	return nil
+}
+
+// isDirection tells whether n is a direction such as θ₁.
+func (c *Context) isDirection(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Turns
+}
+
+// isAngle tells whether n is an angle of the figure that is no direction.
+func (c *Context) isAngle(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Dim == statics.DimAngle && !q.Turns
+}
+
+// isMagnitude tells whether n is the symbol of a force.
+func (c *Context) isMagnitude(n expr.Node) bool {
+	q := c.symbol(n)
+	return q != nil && q.Dim == statics.DimForce
+}
+
+// one is a list of one node.
+func one(n expr.Node) []expr.Node { return []expr.Node{n} }
+
+// isCross tells whether n is the cross term of the cosine law: a product with
+// a cosine in it.
+func isCross(n expr.Node) bool {
+	_, _, product := expr.AsBin(n, expr.OpMul)
+	return product && expr.Contains(n, func(m expr.Node) bool { _, ok := expr.AsFn(m, expr.FnCos); return ok })
+}
+
+// isSquare matches x².
+func isSquare(n expr.Node) (x expr.Node, ok bool) {
+	x, two, ok := expr.AsBin(n, expr.OpPow)
+	return x, ok && two == expr.N(2)
+}
+
+// Groups names the parts of the catalogue, in its order.
+func Groups() []string {
+	var names []string
+	for _, g := range slipGroups {
+		names = append(names, g.name)
+	}
+	return names
+}
+
+// GroupOf is the part of the catalogue in which the slip called id stands;
+// it panics where there is none.
+func GroupOf(id string) string {
+	for _, g := range slipGroups {
+		if slices.ContainsFunc(g.rows, func(s Slip) bool { return s.ID == id }) {
+			return g.name
+		}
+	}
+	panic("slips: no slip called " + id)
+}
+
+// Rare tells whether a slip is too rare to be thought of together with
+// another.
+func Rare(id string) bool { return ByID(id).Lone }

@@ -1,0 +1,222 @@
+package slips
+
+import (
+	"slices"
+
+	"closingside/statics/expr"
+)
+
+// Mistakes with trigonometry and the calculator (common practice, except
+// where the rule's comment names a definition).
+var trigSlips = []Slip{
+	{ID: "sine-cosine-swapped", Prior: 3, Rule: func(c *Context, n expr.Node) []expr.Node {
+		if q := c.symbol(n); q != nil && c.Quantity.Given && q.Turns { // in both components, as if from the other axis
+			return c.otherAxis(q)
+		}
+		if over, under, ok := sineLaw(n); ok { // in both places
+			return one(expr.Div(EveryKey(over), EveryKey(under)))
+		}
+		k, ok := n.(expr.Fn)
+		to, swap := otherKey[k.Func]
+		if !ok || !swap {
+			return nil
+		}
+		other := expr.Fn{Func: to, Mode: k.Mode, X: k.X}
+		return c.withSign(other, expr.Eval(k, c.Lesson.Truth)*expr.Eval(other, c.Lesson.Truth) < 0)
+	}},
+	{ID: "tangent-taken", Prior: 0.2, Lone: true, Rule: func(c *Context, n expr.Node) []expr.Node {
+		if k, ok := n.(expr.Fn); ok && c.ofComponent() && (k.Func == expr.FnSin || k.Func == expr.FnCos) {
+			return one(expr.Tan(k.X))
+		}
+		return nil
+	}},
+	{ID: "sine-missing", Prior: 0.2, Lone: true, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		over, under, ok := sineLaw(n)
+		if !ok {
+			return nil
+		}
+		side, key, _ := expr.AsBin(over, expr.OpMul)
+		return one(expr.Div(expr.Mul(side, key.(expr.Fn).X), under.(expr.Fn).X))
+	}},
+	{ID: "radian-mode", Scope: InStep, Prior: 3, Rule: inMode(expr.InRadians)},
+	{ID: "gradian-mode", Scope: InStep, Prior: 0.6, Rule: inMode(expr.InGradians)},
+	{ID: "inverse-missing", Prior: 1.5, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		if expr.IsInverse(n) {
+			return one(n.(expr.Fn).X)
+		}
+		return nil
+	}},
+	{ID: "ratio-inverted", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
+		l, r, ok := expr.AsBin(n, expr.OpDiv)
+		if !ok || isNumber(r) { // a half is no ratio of quantities
+			return nil
+		}
+		if over, under, ok := sineLaw(n); ok {
+			side, key, _ := expr.AsBin(over, expr.OpMul)
+			return one(expr.Div(expr.Mul(side, under), key))
+		}
+		out := one(expr.Div(r, l))
+		if a, sine, ok := expr.AsBin(l, expr.OpMul); ok && expr.IsForward(sine) && !expr.Contains(r, expr.IsForward) { // that of the sides alone
+			out = append(out, expr.Div(expr.Mul(r, sine), a))
+		}
+		return out
+	}},
+	{ID: "other-side", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node {
+		over, under, ok := expr.AsBin(n, expr.OpDiv)
+		if q := c.symbol(under); !ok || q == nil || q.Given || !c.isMagnitude(under) || !expr.Contains(over, expr.IsForward) {
+			return nil
+		}
+		var out []expr.Node
+		for i := range c.Lesson.Quantities { // a given side in place of the one found
+			q := &c.Lesson.Quantities[i]
+			if side := expr.S(q.Name); q.Given && c.isMagnitude(side) && !expr.Contains(over, func(m expr.Node) bool { return m == side }) {
+				out = append(out, expr.Div(over, side))
+			}
+		}
+		return out
+	}},
+	{ID: "obtuse-missed", Prior: 3, Rule: func(_ *Context, n expr.Node) []expr.Node { // sin x = sin(180° − x)
+		if l, r, ok := expr.AsBin(n, expr.OpSub); ok && expr.IsDegrees(l, 180) {
+			if _, sine := expr.AsFn(r, expr.FnAsin); sine {
+				return one(r)
+			}
+		}
+		return nil
+	}},
+	{ID: "obtuse-assumed", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node {
+		if _, sine := expr.AsFn(n, expr.FnAsin); sine && c.atRoot() {
+			return one(expr.Sub(expr.Deg(180), n))
+		}
+		return nil
+	}},
+	{ID: "quadrant-missed", Prior: 5, Rule: func(_ *Context, n expr.Node) []expr.Node { // the principal value, by definition
+		l, r, ok := expr.AsBin(n, expr.OpAdd)
+		if ok && expr.IsDegrees(l, 180) && isArctangent(r) {
+			return one(r)
+		}
+		l, r, ok = expr.AsBin(n, expr.OpSub)
+		if ok && expr.IsDegrees(r, 180) && isArctangent(l) {
+			return one(l)
+		}
+		return nil
+	}},
+	{ID: "reference-angle", Prior: 1.5, Rule: func(c *Context, n expr.Node) []expr.Node {
+		if !c.Quantity.Turns || !c.atRoot() {
+			return nil
+		}
+		var acute []expr.Node
+		expr.Walk(n, func(_ int, m expr.Node) {
+			if x, ok := expr.AsFn(m, expr.FnAtan); ok {
+				acute = one(expr.Atan(expr.Abs(x)))
+			}
+		})
+		return acute
+	}},
+}
+
+// Divided is ratio-inverted where no fraction is written: the force over the
+// cosine for its component, or a component times it for the force.
+var Divided = Slip{ID: "ratio-inverted", Prior: 0.5, Rule: func(c *Context, n expr.Node) []expr.Node {
+	if l, r, ok := expr.AsBin(n, expr.OpMul); ok && c.ofComponent() && expr.IsForward(r) {
+		return one(expr.Div(l, r))
+	}
+	if l, r, ok := expr.AsBin(n, expr.OpDiv); ok && c.isLone(l) && expr.IsForward(r) {
+		return one(expr.Mul(l, r))
+	}
+	return nil
+}}
+
+// sineLaw matches a side by the sine law, or by Lamy's theorem: F·sin β/sin γ.
+func sineLaw(n expr.Node) (over, under expr.Node, ok bool) {
+	over, under, ok = expr.AsBin(n, expr.OpDiv)
+	if !ok || !expr.IsForward(under) {
+		return nil, nil, false
+	}
+	_, key, product := expr.AsBin(over, expr.OpMul)
+	return over, under, product && expr.IsForward(key)
+}
+
+// withSign is what stands in a sum and, where the sketch gives it the other sign,
+// that too.
+func (c *Context) withSign(n expr.Node, other bool) []expr.Node {
+	if c.Quantity.Equation && other {
+		return []expr.Node{n, expr.Neg{X: n}}
+	}
+	return one(n)
+}
+
+// ofComponent tells whether the formula is for a component, or a sum of them.
+func (c *Context) ofComponent() bool { return c.Quantity.Signed || c.Quantity.Equation }
+
+// isLone tells whether n is one force, a component without its sign among them.
+func (c *Context) isLone(n expr.Node) bool {
+	if x, ok := expr.AsFn(n, expr.FnAbs); ok {
+		n = x
+	}
+	return c.isMagnitude(n)
+}
+
+var otherKey = map[expr.Func]expr.Func{
+	expr.FnSin: expr.FnCos, expr.FnCos: expr.FnSin,
+	expr.FnAsin: expr.FnAcos, expr.FnAcos: expr.FnAsin,
+}
+
+func isNumber(n expr.Node) bool { _, ok := n.(expr.Num); return ok }
+
+func isArctangent(n expr.Node) bool { _, ok := expr.AsFn(n, expr.FnAtan); return ok }
+
+// IsMode tells the rows about a calculator's mode.
+func IsMode(id string) bool { return id == "radian-mode" || id == "gradian-mode" }
+
+// inMode presses keys in the wrong angle mode: all of the step, the forward ones
+// alone, the inverse ones alone.
+func inMode(m expr.Mode) func(*Context, expr.Node) []expr.Node {
+	press := func(n expr.Node, which func(expr.Node) bool) (expr.Node, bool) { return Pressed(n, m, which) }
+	return func(_ *Context, n expr.Node) []expr.Node {
+		var out []expr.Node
+		forward, any := press(n, expr.IsForward)
+		if any {
+			out = append(out, forward)
+		}
+		if inverse, ok := press(n, expr.IsInverse); ok {
+			out = append(out, inverse)
+			if both, _ := press(forward, expr.IsInverse); any {
+				out = append(out, both)
+			}
+		}
+		return out
+	}
+}
+
+// Pressed is n with the keys of one sort pressed in the mode m; false where
+// there are none.
+func Pressed(n expr.Node, m expr.Mode, which func(expr.Node) bool) (expr.Node, bool) {
+	return expr.RewriteAll(n, func(k expr.Node) (expr.Node, bool) {
+		if !which(k) {
+			return k, false
+		}
+		key := k.(expr.Fn)
+		key.Mode = m
+		return key, true
+	})
+}
+
+// EveryKey is a sum with sine and cosine exchanged throughout, as when all
+// angles are taken from the other axis.
+func EveryKey(tree expr.Node) expr.Node {
+	swapped, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
+		k, ok := n.(expr.Fn)
+		to, swap := otherKey[k.Func]
+		if !ok || !swap {
+			return n, false
+		}
+		k.Func = to
+		return k, true
+	})
+	return swapped
+}
+
+// IsCosineRow tells the rows about the cosine law.
+func IsCosineRow(id string) bool {
+	return slices.ContainsFunc(cosineSlips, func(s Slip) bool { return s.ID == id })
+}

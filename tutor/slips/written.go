@@ -1,0 +1,132 @@
+package slips
+
+import (
+	"math"
+	"slices"
+	"strconv"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+)
+
+// NewtonsPerPound is exact: NIST SP 811 (2008), B.8 "pound-force".
+const NewtonsPerPound = 4.4482216152605
+
+// Mistakes made in writing a value down (common practice; the factor between
+// pounds-force and newtons is NIST SP 811's).
+var writtenSlips = []Slip{
+	{ID: "prefix", Scope: InAnswer, Prior: 2, Written: func(c *Context, v float64) []float64 {
+		if c.Quantity.Dim == statics.DimAngle {
+			return nil
+		}
+		return []float64{v * 1000, v / 1000}
+	}},
+	{ID: "unit-system", Scope: InAnswer, Prior: 0.3, Written: func(c *Context, v float64) []float64 {
+		if c.Quantity.Dim != statics.DimForce {
+			return nil
+		}
+		return []float64{v * NewtonsPerPound, v / NewtonsPerPound}
+	}},
+	{ID: "decimal-place", Scope: InAnswer, Prior: 1, Written: func(_ *Context, v float64) []float64 {
+		return []float64{v * 10, v / 10}
+	}},
+	{ID: "digits-swapped", Scope: InAnswer, Prior: 1.5, Written: func(c *Context, v float64) []float64 {
+		return swappedDigits(v, c.Quantity.Dim)
+	}},
+	{ID: "given-miscopied", Prior: 1.5, Rule: func(c *Context, n expr.Node) []expr.Node {
+		if a, ok := n.(expr.Ang); ok && !c.Quantity.Given {
+			return c.miscopiedTurn(a)
+		}
+		q := c.symbol(n)
+		if q == nil || !q.Given {
+			return nil
+		}
+		var out []expr.Node
+		for _, v := range miscopiesOf(q) {
+			out = append(out, c.Lesson.Literal(q, v))
+		}
+		return out
+	}},
+}
+
+// miscopiesOf lists what a given becomes when a number of it is miscopied as the
+// statement shows it: S 57 E for S 75 E, 4:51 for 4:15.
+func miscopiesOf(q *lesson.Quantity) []float64 {
+	h := q.Heading
+	var out []float64
+	add := func(h statics.Heading, ok bool) {
+		if ok {
+			out = append(out, lesson.Degrees(h.Angle()))
+		}
+	}
+	switch {
+	case h.Form == statics.Slope:
+		for _, v := range Miscopies(h.Rise) {
+			add(h.Legs(v, h.Run))
+		}
+		for _, v := range Miscopies(h.Run) {
+			add(h.Legs(h.Rise, v))
+		}
+	case q.Turns && h != (statics.Heading{}):
+		for _, v := range Miscopies(lesson.Degrees(h.Turn)) {
+			h.Turn = statics.Angle(v) * statics.Degree
+			add(h, true)
+		}
+	default:
+		return Miscopies(q.True)
+	}
+	return out
+}
+
+// miscopiedTurn is an angle that stands in a formula as the statement shows it,
+// miscopied; nil for any other.
+func (c *Context) miscopiedTurn(a expr.Ang) []expr.Node {
+	v := expr.Eval(a, nil)
+	shown := slices.ContainsFunc(c.Lesson.Problem.Items, func(it lesson.Item) bool {
+		return slices.ContainsFunc(it.Fields, func(f lesson.Field) bool {
+			h := f.Heading
+			return h != (statics.Heading{}) && h.Form != statics.Slope && lesson.Degrees(h.Turn) == v && v != 0
+		})
+	})
+	if !shown {
+		return nil
+	}
+	var out []expr.Node
+	for _, x := range Miscopies(v) {
+		out = append(out, expr.Deg(x))
+	}
+	return out
+}
+
+// swappedDigits is v as written at 4 digits (an angle to hundredths), with each
+// pair of neighbouring different digits exchanged.
+func swappedDigits(v float64, dim statics.Dimension) []float64 {
+	digits := lesson.DefaultSettings().Work
+	v = digits.Round(dim, v)
+	return lesson.Unswapped(v, digits.HalfUnit(dim, v))
+}
+
+// Miscopies is v, as written, with two neighbouring digits exchanged or one
+// digit repeated, beside itself or over its neighbour.
+func Miscopies(v float64) []float64 {
+	s := strconv.FormatFloat(math.Abs(v), 'g', 10, 64)
+	var out []float64
+	try := func(t string) {
+		if x, err := strconv.ParseFloat(t, 64); err == nil && x != math.Abs(v) {
+			out = append(out, math.Copysign(x, v))
+		}
+	}
+	for i := range s {
+		if s[i] < '0' || s[i] > '9' {
+			continue
+		}
+		try(s[:i+1] + s[i:])
+		if i+1 < len(s) && s[i+1] != s[i] && s[i+1] >= '0' && s[i+1] <= '9' {
+			try(s[:i+1] + s[i:i+1] + s[i+2:])
+			try(s[:i] + s[i+1:i+2] + s[i+1:])
+			try(s[:i] + s[i+1:i+2] + s[i:i+1] + s[i+2:])
+		}
+	}
+	return out
+}
