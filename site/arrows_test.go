@@ -35,7 +35,8 @@ var below = map[string][]string{
 	"site/journey/speed": {"tutor", "tutor/trial"}, // measures; no part of the product
 	"tutor/trial":        {"tutor", "tutor/kinds", "tutor/lesson", "tutor/slips", "statics", "statics/expr"},
 	"tutor/sets":         {"tutor", "tutor/kinds", "tutor/lesson", "tutor/text"},
-	"tutor":              {"tutor/slips", "tutor/lesson", "tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"}, // knows no kind by name
+	"tutor":              {"tutor/balance", "tutor/slips", "tutor/lesson", "tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"}, // knows no kind by name
+	"tutor/balance":      {"tutor/lesson", "statics", "statics/expr"},
 	"tutor/kinds":        {"tutor/lesson", "tutor/figure", "tutor/text", "statics", "statics/expr"},
 	"tutor/slips":        {"tutor/lesson", "statics", "statics/expr"},
 	"tutor/lesson":       {"tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"},

@@ -18,6 +18,9 @@ var (
 	limit       = tolerance{rel: 0.01, angle: 1}
 )
 
+// nothing is how small a part of its force a component is that is zero.
+const nothing = 1e-6
+
 // nearRight is how far from 90° the inverse sine still can't be trusted to a
 // degree: there a digit of the sine is worth many of the angle.
 const nearRight = 10.0
@@ -120,7 +123,7 @@ func (w *Work) scale(q *lesson.Quantity) float64 {
 	switch {
 	case whole == nil:
 		return w.largest()
-	case w.Lesson.ofOneForce(q) && size > exactTerms*math.Abs(whole.True):
+	case w.Lesson.ofOneForce(q) && size > nothing*math.Abs(whole.True):
 		return size
 	}
 	return math.Abs(whole.True)

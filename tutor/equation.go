@@ -1,12 +1,10 @@
 package tutor
 
 import (
-	"math"
 	"slices"
-	"strings"
 
-	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/balance"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 )
@@ -19,13 +17,6 @@ import (
 // may be scaled, rearranged, belong to another pair of axes, or hold the value
 // of an unknown that was found before.
 
-// balance is an equation as terms that add up to zero, each at the true values
-// of its unknowns so that all can be compared.
-type balance struct {
-	terms terms
-	size  float64 // of the largest term
-}
-
 // judgeEquation gives the verdict on an equation.
 func (w *Work) judgeEquation(q *lesson.Quantity, r *Reply) {
 	views := w.views()
@@ -34,7 +25,7 @@ func (w *Work) judgeEquation(q *lesson.Quantity, r *Reply) {
 	case entered == nil:
 		w.unlike(q, r, "feedback.equation.form")
 		return
-	case entered.size <= exactTerms*w.largest():
+	case entered.Size <= balance.Exact*w.largest():
 		w.unlike(q, r, "feedback.equation.nothing")
 		return
 	}
@@ -48,7 +39,7 @@ func (w *Work) judgeEquation(q *lesson.Quantity, r *Reply) {
 }
 
 // accept is the verdict on an equation that holds under a view.
-func (w *Work) accept(q *lesson.Quantity, r *Reply, v *view, e *balance) {
+func (w *Work) accept(q *lesson.Quantity, r *Reply, v *view, e *balance.Equation) {
 	symbol := w.Lesson.Plain(q.Name)
 	switch same := w.repeats(q, v, e); {
 	case same != "":
@@ -77,37 +68,32 @@ func (w *Work) unlike(q *lesson.Quantity, r *Reply, key string, holes ...string)
 
 // repeats is another equation the learner has already, of which e is but a
 // multiple; "" where there is none.
-func (w *Work) repeats(q *lesson.Quantity, v *view, e *balance) string {
+func (w *Work) repeats(q *lesson.Quantity, v *view, e *balance.Equation) string {
 	for i := range w.Lesson.Quantities {
 		o := &w.Lesson.Quantities[i]
 		if !o.Equation || o == q || !w.Found(o.Name) {
 			continue
 		}
-		if before := v.entered(&w.Standing(o.Name).Reading); before != nil && before.size > 0 && e.multipleOf(before) {
+		if before := v.entered(&w.Standing(o.Name).Reading); before != nil && before.Size > 0 && e.MultipleOf(before) {
 			return o.Name
 		}
 	}
 	return ""
 }
 
-// Uncertainty of the numbers in an equation: half a unit of the last digit, as
-// far as that lets no other number pass. What the statement gives and the whole
-// numbers of a formula (see stated) are exact.
-const (
-	literalRel = 0.005 // at most half a percent of a number
-	exactTerms = 1e-6  // of the largest term, beside what the numbers allow
+// coarseDigits are so few, in a number of an equation, that one more is asked.
+const coarseDigits = 2
 
-	coarseDigits = 2 // of a number: one digit more is asked
-)
-
-// mayBeOff is by how much a number of an equation that holds may be off. A whole
+// mayBeOff is by how much a number of an equation that holds may be off: half a
+// unit of its last digit, as far as that lets no other number pass. What the
+// statement gives and the whole numbers of a formula (see stated) are exact. A whole
 // number is held to half a percent, slack and all: 32 for 32.2 is another g.
 func mayBeOff(l entry.Literal) float64 {
-	most := literalRel * l.Value
+	most := balance.LiteralRel * l.Value
 	if l.Decimals == 0 {
-		most /= slack
+		most /= balance.Slack
 	}
-	return min(max(l.Half, l.Coarse/slack), most)
+	return min(max(l.Half, l.Coarse/balance.Slack), most)
 }
 
 // roundedFar is by how much a number may be off that was rounded further than
@@ -163,101 +149,3 @@ func asWritten(r *entry.Reading) *entry.Reading {
 	}
 	return &fine
 }
-
-// weigh turns coefficients into terms: times the unknowns' true values, or a
-// typical one where that is zero.
-func (l *Lesson) weigh(t terms, typical float64) *balance {
-	b := &balance{terms: terms{}}
-	for _, product := range t.products() {
-		at := coef{value: 1}
-		for _, factor := range factors(product) {
-			at.value *= l.truthOf(factor, typical)
-		}
-		c := t[product].times(at)
-		b.terms[product] = c
-		b.size = max(b.size, math.Abs(c.value))
-	}
-	return b
-}
-
-// truthOf is the size of an unknown of an equation, never zero.
-func (l *Lesson) truthOf(factor string, typical float64) float64 {
-	key, name, trig := strings.Cut(factor, " ")
-	if trig {
-		f := expr.FnSin
-		if key+" " == cosineOf {
-			f = expr.FnCos
-		}
-		return max(0.1, math.Abs(expr.Eval(expr.Fn{Func: f, X: expr.S(name)}, l.Truth)))
-	}
-	v := math.Abs(l.Truth(factor))
-	if q := l.Quantity(factor); q.Dim == statics.DimForce {
-		return max(v, 1e-3*typical)
-	}
-	return max(v, 1e-9)
-}
-
-// tolerance is by how much the term of a product may be off in b.
-func (b *balance) tolerance(product string) float64 {
-	return b.terms[product].off*(1+1e-9) + exactTerms*b.size
-}
-
-// multipleOf tells whether b is a multiple of another equation.
-func (b *balance) multipleOf(o *balance) bool {
-	return b.spannedBy([]*balance{o})
-}
-
-// spannedBy tells whether b is a combination of one or two equations, each term
-// as closely as it is known: least squares, weighed by what each term allows,
-// and no term further off than that.
-func (b *balance) spannedBy(basis []*balance) bool {
-	products := b.terms.products()
-	for _, o := range basis {
-		products = append(products, o.terms.products()...)
-	}
-	slices.Sort(products)
-	products = slices.Compact(products)
-	weight := func(p string) float64 {
-		tol := b.tolerance(p)
-		return b.size / tol
-	}
-	var dots [2][2]float64
-	var rights [2]float64
-	for _, p := range products {
-		k := weight(p) * weight(p)
-		for i, u := range basis {
-			rights[i] += k * u.share(p) * b.share(p)
-			for j, v := range basis {
-				dots[i][j] += k * u.share(p) * v.share(p)
-			}
-		}
-	}
-	if len(basis) == 1 {
-		dots[1][1] = 1
-	}
-	det := dots[0][0]*dots[1][1] - dots[0][1]*dots[1][0]
-	if det == 0 {
-		return false
-	}
-	x := (rights[0]*dots[1][1] - rights[1]*dots[0][1]) / det
-	y := (rights[1]*dots[0][0] - rights[0]*dots[1][0]) / det
-	for _, p := range products {
-		left := b.share(p) - x*basis[0].share(p)
-		allowed := b.tolerance(p)/b.size + math.Abs(x)*basis[0].terms[p].off/basis[0].size
-		if len(basis) == 2 {
-			left -= y * basis[1].share(p)
-			allowed += math.Abs(y) * basis[1].terms[p].off / basis[1].size
-		}
-		if !(math.Abs(left) <= slack*allowed) {
-			return false
-		}
-	}
-	return true
-}
-
-// slack is how much further than a term allows the fit by least squares may
-// leave it, where a fit of the worst term would just do.
-const slack = 1.5
-
-// share is a term relative to the largest.
-func (b *balance) share(product string) float64 { return b.terms[product].value / b.size }

@@ -1,11 +1,12 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // The two sums of the crate as students write them: in any order, multiplied

@@ -2,12 +2,11 @@ package tutor
 
 import (
 	"cmp"
-	"math"
 	"slices"
-	"strings"
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/balance"
 	"closingside/tutor/lesson"
 )
 
@@ -34,7 +33,7 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 	for _, h := range hits {
 		total += h.weight
 	}
-	if total == 0 && views[0].entered(&r.Reading).multiplies() {
+	if total == 0 && views[0].entered(&r.Reading).Multiplies() {
 		w.unlike(q, r, "feedback.equation.form")
 		return
 	}
@@ -66,56 +65,8 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 	w.escalate(q, r)
 }
 
-// multiplies tells whether b holds a product of two unknowns, neither of them a
-// sine or a cosine.
-func (b *balance) multiplies() bool {
-	return slices.ContainsFunc(b.terms.products(), func(product string) bool {
-		plain := 0
-		for _, f := range factors(product) {
-			if !strings.Contains(f, " ") {
-				plain++
-			}
-		}
-		return plain > 1
-	})
-}
-
 func (w *Work) unlikeAmong(r *Reply, q *lesson.Quantity) {
 	r.Verdict, r.Feedback = Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.Plain(q.Name))
-}
-
-// byChance is how often a wrong equation that nothing explains would agree with
-// one of so many: each term but one is free, and takes part in a cell as wide as
-// it is known.
-func (b *balance) byChance(of int) float64 {
-	chance, free := rateUnexplained*float64(of), 0
-	for _, p := range b.terms.products() {
-		if b.share(p) == 0 {
-			continue
-		}
-		if free++; free > 1 || b.single() {
-			chance *= min(1, b.tolerance(p)/b.size)
-		}
-	}
-	return chance
-}
-
-// single tells whether b has but one term. It is a multiple of any other such
-// in the same unknown; so as it was written is what counts.
-func (b *balance) single() bool {
-	n := 0
-	for p := range b.terms {
-		if b.share(p) != 0 {
-			n++
-		}
-	}
-	return n == 1
-}
-
-// wrote tells whether b is what a slip makes, w: a multiple of it or, of one
-// term, that very term but for its sign.
-func (b *balance) wrote(w *balance) bool {
-	return b.multipleOf(w) && (!b.single() || math.Abs(b.size-w.size) <= literalRel*b.size)
 }
 
 // hits lists the slips that make what was entered, those of the same equation
@@ -123,16 +74,16 @@ func (b *balance) wrote(w *balance) bool {
 func (w *Work) hits(r *Reply, views []*view, wrongs []wrongEquation) (hits []wrongEquation, chance float64) {
 	for _, v := range views {
 		e := v.entered(&r.Reading)
-		if e == nil || e.size == 0 {
+		if e == nil || e.Size == 0 {
 			continue
 		}
-		var sums []*balance
+		var sums []*balance.Equation
 		for _, x := range wrongs {
-			b := v.balance(x.tree, expr.N(0), noLiterals, noLiterals)
-			if b == nil || b.size == 0 || v.holds(b) || !e.wrote(b) {
+			b := v.balance(x.tree, expr.N(0), balance.NoLiterals, balance.NoLiterals)
+			if b == nil || b.Size == 0 || v.holds(b) || !e.Wrote(b) {
 				continue
 			}
-			i := slices.IndexFunc(sums, func(o *balance) bool { return o.wrote(b) })
+			i := slices.IndexFunc(sums, func(o *balance.Equation) bool { return o.Wrote(b) })
 			if i < 0 {
 				hits, sums = append(hits, x), append(sums, b)
 				continue
@@ -140,7 +91,7 @@ func (w *Work) hits(r *Reply, views []*view, wrongs []wrongEquation) (hits []wro
 			hits[i].join(x)
 		}
 		if len(hits) > 0 {
-			return hits, e.byChance(len(wrongs))
+			return hits, rateUnexplained * float64(len(wrongs)) * e.ByChance()
 		}
 	}
 	return nil, 0

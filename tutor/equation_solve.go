@@ -6,6 +6,7 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/balance"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
 )
@@ -131,67 +132,28 @@ func (w *Work) solveEntered(q *lesson.Quantity) (value float64, from []string) {
 	}
 	_, other := w.Lesson.system(q)
 	v := &view{w: w}
-	var rows [2]terms
+	var rows [2]balance.Terms
 	for i, name := range q.Solves {
 		if name == "" {
 			continue
 		}
 		e := w.Lesson.Quantity(name)
-		s := &sorter{v.value, v.tree, noLiterals}
+		s := &balance.Sorter{Value: v.value, Tree: v.tree, Literal: balance.NoLiterals}
 		var ok bool
 		if a := w.Standing(name); a != nil {
 			from = append(from, name)
-			rows[i], ok = s.zeroOf(a.Reading.Tree, a.Reading.Right, noLiterals)
+			rows[i], ok = s.ZeroOf(a.Reading.Tree, a.Reading.Right, balance.NoLiterals)
 		} else {
-			rows[i], ok = s.zeroOf(e.Routes[0].Tree, expr.N(0), noLiterals)
+			rows[i], ok = s.ZeroOf(e.Routes[0].Tree, expr.N(0), balance.NoLiterals)
 		}
 		if !ok {
 			return math.NaN(), nil
 		}
 		if q.Means != nil {
-			s.named(rows[i], q)
+			s.Named(rows[i], q)
 		}
 	}
-	return solveTerms(rows[0], rows[1], q.Name, other), from
-}
-
-// named puts q itself in the place of the product that it stands for in an
-// equation, as Fx for F cos θ.
-func (s *sorter) named(row terms, q *lesson.Quantity) {
-	means, _ := s.zeroOf(q.Means, expr.N(0), noLiterals)
-	product, n := "", 0
-	for p, c := range means {
-		if c.value != 0 {
-			product = p
-			n++
-		}
-	}
-	if c, there := row[product]; there && n == 1 && product != "" {
-		delete(row, product)
-		c.value /= means[product].value
-		row[q.Name] = c
-	}
-}
-
-// solveTerms is the unknown name out of two equations; NaN where they are not
-// linear in it and the other, or don't give it.
-func solveTerms(x, y terms, name, other string) float64 {
-	for _, row := range []terms{x, y} {
-		for p := range row {
-			if p != "" && p != name && p != other && row[p].value != 0 {
-				return math.NaN()
-			}
-		}
-	}
-	a := func(t terms, p string) float64 { return t[p].value }
-	if y == nil || other == "" {
-		return -a(x, "") / a(x, name)
-	}
-	det := a(x, name)*a(y, other) - a(y, name)*a(x, other)
-	if math.Abs(det) < 1e-9*math.Abs(a(x, name)*a(y, other)) {
-		return math.NaN()
-	}
-	return (a(x, other)*a(y, "") - a(y, other)*a(x, "")) / det
+	return balance.Solve(rows[0], rows[1], q.Name, other), from
 }
 
 // followsEquations tells whether v is what the learner's own accepted equations

@@ -3,10 +3,10 @@ package tutor
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor/balance"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 )
@@ -20,7 +20,7 @@ type view struct {
 	paper set    // unknowns taken at their true values: found on paper, not entered
 	own   bool   // the learner's own values for what is known
 	from  string // the first wrong entry it rests on; "" where all is right
-	basis []*balance
+	basis []*balance.Equation
 }
 
 // maxFound bounds the unknowns that are tried with and without their values.
@@ -95,11 +95,11 @@ func (w *Work) earliest(names []string) string {
 
 // lesson lists the lesson's equations under the view, those left out that say
 // nothing.
-func (v *view) lesson() []*balance {
-	var all []*balance
+func (v *view) lesson() []*balance.Equation {
+	var all []*balance.Equation
 	for i := range v.w.Lesson.Quantities {
 		if q := &v.w.Lesson.Quantities[i]; q.Equation {
-			if b := v.balance(q.Routes[0].Tree, expr.N(0), noLiterals, noLiterals); b != nil && b.size > exactTerms*v.w.largest() {
+			if b := v.balance(q.Routes[0].Tree, expr.N(0), balance.NoLiterals, balance.NoLiterals); b != nil && b.Size > balance.Exact*v.w.largest() {
 				all = append(all, b)
 			}
 		}
@@ -110,10 +110,10 @@ func (v *view) lesson() []*balance {
 // entered is an entry under the view; nil where it can't be written as terms,
 // or names an unknown that the view takes as found, or something that follows
 // from one found on paper.
-func (v *view) entered(r *entry.Reading) *balance { return v.enteredAs(r, mayBeOff) }
+func (v *view) entered(r *entry.Reading) *balance.Equation { return v.enteredAs(r, mayBeOff) }
 
 // enteredAs is entered with numbers that may be off by so much.
-func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *balance {
+func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *balance.Equation {
 	l := v.w.Lesson
 	for _, side := range []expr.Node{r.Tree, r.Right} {
 		for _, name := range expr.Symbols(side) {
@@ -127,61 +127,48 @@ func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *bal
 
 func (v *view) onPaper(q *lesson.Quantity) bool { return v.paper.has(v.w.Lesson.index[q.Name]) }
 
-func (v *view) balance(left, right expr.Node, inLeft, inRight func(int) float64) *balance {
-	t, ok := (&sorter{v.value, v.tree, inLeft}).zeroOf(left, right, inRight)
+func (v *view) balance(left, right expr.Node, inLeft, inRight func(int) float64) *balance.Equation {
+	t, ok := (&balance.Sorter{Value: v.value, Tree: v.tree, Literal: inLeft}).ZeroOf(left, right, inRight)
 	if !ok {
 		return nil
 	}
-	return v.w.Lesson.weigh(t, v.w.largest())
+	return balance.Weigh(v.w.Lesson.Lesson, t, v.w.largest())
 }
 
 // holds tells whether an equation follows from the lesson's.
-func (v *view) holds(e *balance) bool {
-	if len(v.basis) == 2 && v.unknowns() >= 2 {
-		return e.spannedBy(v.basis)
+func (v *view) holds(e *balance.Equation) bool {
+	if len(v.basis) == 2 && balance.Products(v.basis) >= 2 {
+		return e.SpannedBy(v.basis)
 	}
 	// Two equations in one unknown: of combinations, any would be one.
-	return slices.ContainsFunc(v.basis, e.multipleOf)
-}
-
-// unknowns counts the products of unknowns in the lesson's equations.
-func (v *view) unknowns() int {
-	products := map[string]bool{}
-	for _, b := range v.basis {
-		for p, c := range b.terms {
-			if p != "" && c.value != 0 {
-				products[p] = true
-			}
-		}
-	}
-	return len(products)
+	return slices.ContainsFunc(v.basis, e.MultipleOf)
 }
 
 // value is that of a name in an equation; false for an unknown, and for what
 // follows from one.
-func (v *view) value(name string) (coef, bool) {
+func (v *view) value(name string) (balance.Coef, bool) {
 	l := v.w.Lesson
 	q := l.Quantity(name)
 	switch {
 	case q.Given:
-		return coef{value: q.True}, true
+		return balance.Coef{Value: q.True}, true
 	case q.Unknown:
 		x := q.True
 		switch i := l.index[name]; {
 		case v.found.has(i):
 			x, _ = v.w.typed(name)
 		case !v.paper.has(i):
-			return coef{}, false
+			return balance.Coef{}, false
 		}
-		return coef{x, max(v.w.Band(q).Half, v.w.Settings.DigitsOf(q).HalfUnit(q.Dim, x))}, true
+		return balance.Coef{Value: x, Off: max(v.w.Band(q).Half, v.w.Settings.DigitsOf(q).HalfUnit(q.Dim, x))}, true
 	case l.BehindUnknown(q):
-		return coef{}, false
+		return balance.Coef{}, false
 	case v.own:
 		if x, ok := v.w.typed(name); ok && !math.IsNaN(x) {
-			return coef{value: x}, true
+			return balance.Coef{Value: x}, true
 		}
 	}
-	return coef{value: q.True}, true
+	return balance.Coef{Value: q.True}, true
 }
 
 // tree is the formula by which a name that follows from an unknown does so.
@@ -190,11 +177,4 @@ func (v *view) tree(name string) expr.Node {
 		return q.InEquations()
 	}
 	return nil
-}
-
-func factors(product string) []string {
-	if product == "" {
-		return nil
-	}
-	return strings.Split(product, timesSign)
 }

@@ -1,11 +1,12 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
-	"closingside/tutor/slips"
 	"math"
 	"slices"
 	"sync"
+
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 )
 
 // What one slip in the finding of a quantity itself makes of it.
