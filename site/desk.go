@@ -11,11 +11,12 @@ import (
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 type replied = tutor.Reply
 
-const correct = tutor.Correct
+const correct = verdict.Correct
 
 func itoa(n int) string { return strconv.Itoa(n) }
 

@@ -6,11 +6,11 @@ import (
 
 	"closingside/site/html"
 	"closingside/statics/expr"
-	"closingside/tutor"
 	"closingside/tutor/entry"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // end is what the learner takes along once every answer is found: the values
@@ -159,7 +159,7 @@ func (d *desk) met() html.Node {
 func (d *desk) slipsAt(name string) []string {
 	var titles []string
 	for _, a := range d.work.Past {
-		if a.Quantity != name || a.Verdict != tutor.SlipFound {
+		if a.Quantity != name || a.Verdict != verdict.SlipFound {
 			continue
 		}
 		if title := text.Say("slip." + a.Slips[0].Told() + ".title"); !slices.Contains(titles, title) {

@@ -10,14 +10,16 @@ import (
 	"closingside/site/html"
 	"closingside/tutor"
 	"closingside/tutor/figure"
+	"closingside/tutor/sketch"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // sketched is what came of the last request about the sketch.
 type sketched struct {
-	said   tutor.SketchReply
+	said   sketch.Reply
 	judged bool
-	before tutor.Stage
+	before sketch.Stage
 	chosen bool // by choosing instead of dragging
 }
 
@@ -27,7 +29,7 @@ func (a sketched) outcome() (replied, bool) {
 	if len(a.said.Slips) > 0 {
 		r.Slips = []tutor.Suspect{{IDs: a.said.Slips, Probability: 1}}
 	}
-	return r, a.judged && a.said.Verdict != tutor.Unreadable
+	return r, a.judged && a.said.Verdict != verdict.Unreadable
 }
 
 // sketchMet are the titles of the slips met on the sketch, if any.
@@ -54,8 +56,8 @@ func (d *desk) sketchAct(f Form) (a sketched) {
 		return a
 	}
 	a.before = s.Stage()
-	plain := func(key string) tutor.SketchReply {
-		return tutor.SketchReply{Verdict: tutor.Unreadable, Feedback: text.Say(key)}
+	plain := func(key string) sketch.Reply {
+		return sketch.Reply{Verdict: verdict.Unreadable, Feedback: text.Say(key)}
 	}
 	switch f.Get("act") {
 	case "drag":
@@ -81,7 +83,7 @@ func (d *desk) sketchAct(f Form) (a sketched) {
 }
 
 // dragged takes what was dragged over the drawing.
-func dragged(s *tutor.Sketch, f Form) (said tutor.SketchReply, judged bool) {
+func dragged(s *sketch.Sketch, f Form) (said sketch.Reply, judged bool) {
 	v, ok := readView(f.Get("view"))
 	from, here := v.point(f, "0")
 	to, there := v.point(f, "1")
@@ -99,16 +101,16 @@ func dragged(s *tutor.Sketch, f Form) (said tutor.SketchReply, judged bool) {
 }
 
 // estimated takes the estimates of a request.
-func (d *desk) estimated(s *tutor.Sketch, f Form) (said tutor.SketchReply, judged bool) {
+func (d *desk) estimated(s *sketch.Sketch, f Form) (said sketch.Reply, judged bool) {
 	entries := map[string]string{}
 	for _, q := range s.Wanted() {
 		entries[q.Name] = strings.TrimSpace(f.Get("estimate." + q.Name))
 	}
-	said.Verdict = tutor.Correct
+	said.Verdict = verdict.Correct
 	var words []string
 	for _, r := range s.Estimate(entries) {
 		words = append(words, d.symbol(r.Quantity)+": "+r.Feedback)
-		if r.Verdict != tutor.Correct {
+		if r.Verdict != verdict.Correct {
 			said.Verdict = r.Verdict
 		}
 	}
@@ -157,14 +159,14 @@ func (v view) point(f Form, which string) (r2.Vec, bool) {
 }
 
 // An end of an arrow is written "t0" or "h0": tail or head, and its number.
-func readEnd(s string) tutor.End {
+func readEnd(s string) sketch.End {
 	if len(s) != 2 || s[0] != 't' && s[0] != 'h' || s[1] < '0' || s[1] > '9' {
-		return tutor.End{Arrow: -1}
+		return sketch.End{Arrow: -1}
 	}
-	return tutor.End{Arrow: int(s[1] - '0'), Head: s[0] == 'h'}
+	return sketch.End{Arrow: int(s[1] - '0'), Head: s[0] == 'h'}
 }
 
-func writeEnd(e tutor.End) string {
+func writeEnd(e sketch.End) string {
 	if e.Head {
 		return "h" + itoa(e.Arrow)
 	}
@@ -180,7 +182,7 @@ func (d *desk) figureTools() html.Node {
 	s := d.work.Sketch()
 	if s != nil {
 		label := text.Say("sketch.back")
-		if s.Stage() > tutor.Arranging {
+		if s.Stage() > sketch.Arranging {
 			label = text.Say("sketch.back.again")
 		}
 		parts = append(parts, html.El("form", html.Hidden("do", "sketch"), html.Hidden("act", "back"), html.Hidden("problem", d.code),
@@ -200,7 +202,7 @@ func (d *desk) sketchNext() html.Node {
 func (d *desk) sketchHeard(f Form) (words, focus string) {
 	said, before := d.asked.said, d.asked.before
 	words = said.Feedback
-	if said.Verdict != tutor.Unreadable && words != "" {
+	if said.Verdict != verdict.Unreadable && words != "" {
 		words = text.Say("verdict."+said.Verdict.String()) + ". " + words
 	}
 	s := d.work.Sketch()
@@ -210,19 +212,19 @@ func (d *desk) sketchHeard(f Form) (words, focus string) {
 		focus = "sketch-title"
 	case f.Get("act") == "skip":
 		focus = "sketch-back"
-	case s.Stage() == tutor.Sketched:
+	case s.Stage() == sketch.Sketched:
 		if next := d.lesson.Quantity(d.work.Next()); next != nil {
 			focus = "entry-" + next.Name
 			words += " " + d.nextWords(next)
 		}
-	case s.Stage() == tutor.Estimating:
+	case s.Stage() == sketch.Estimating:
 		for _, q := range s.Wanted() {
 			if _, ok := s.Estimated(q.Name); !ok {
 				focus = "estimate-" + q.Name
 				break
 			}
 		}
-		if before != tutor.Estimating {
+		if before != sketch.Estimating {
 			words += " " + text.Say("sketch.step.estimate")
 		}
 	case s.Stage() != before:

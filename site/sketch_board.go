@@ -8,16 +8,17 @@ import (
 
 	"closingside/site/html"
 	"closingside/statics/expr"
-	"closingside/tutor"
 	"closingside/tutor/figure"
+	"closingside/tutor/sketch"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // sketchRoom is the room for a sketch on a phone held upright.
 var sketchRoom = figure.Size{Width: 358, Height: 330}
 
 // layout draws the sketch; more forces get more room.
-func layout(s *tutor.Sketch) figure.Drawing {
+func layout(s *sketch.Sketch) figure.Drawing {
 	size := sketchRoom
 	size.Height += 25 * float64(len(s.Plan.Forces)-2)
 	return figure.Layout(s.Scene(), size)
@@ -30,12 +31,12 @@ func (d *desk) sketching() bool { return d.work.Sketch().Open() }
 func (d *desk) sketch() html.Node {
 	s := d.work.Sketch()
 	stage := s.Stage()
-	step := [...]string{tutor.Arranging: "arrange", tutor.Closing: "close", tutor.Estimating: "estimate"}[stage]
+	step := [...]string{sketch.Arranging: "arrange", sketch.Closing: "close", sketch.Estimating: "estimate"}[stage]
 	parts := []html.Part{html.ID("figure"), html.Class("fig sketch"), html.Data("stage", step), html.A("aria-labelledby", "sketch-title"),
 		html.El("h2", html.ID("sketch-title"), html.A("tabindex", "-1"), html.Text(text.Say("sketch.title"))),
 		html.El("p", html.ID("sketch-step"), html.A("tabindex", "-1"), html.Class("step"),
 			html.El("span", html.Class("count"), html.Text(itoa(int(stage)+1)+"/3")), html.Text(" "+text.Say("sketch.step."+step)))}
-	if stage == tutor.Estimating {
+	if stage == sketch.Estimating {
 		parts = append(parts, d.board(s), d.sketchSaid(s), d.estimates(s))
 	} else {
 		parts = append(parts, d.dragForm(s), d.sketchSaid(s), d.choose(s))
@@ -44,7 +45,7 @@ func (d *desk) sketch() html.Node {
 	if s.CanUndo() {
 		row = append(row, d.sketchButton("undo", "sketch.undo"))
 	}
-	if stage == tutor.Estimating {
+	if stage == sketch.Estimating {
 		row = append(row, d.sketchButton("pass", "sketch.pass"))
 	} else {
 		row = append(row, d.sketchButton("skip", "sketch.skip"))
@@ -58,19 +59,19 @@ func (d *desk) sketchButton(do, key string) html.Node {
 }
 
 // sketchSaid is what was said of the last act.
-func (d *desk) sketchSaid(s *tutor.Sketch) html.Node {
+func (d *desk) sketchSaid(s *sketch.Sketch) html.Node {
 	said := s.Said()
-	if said.Feedback == "" || said.Verdict == tutor.Unreadable {
+	if said.Feedback == "" || said.Verdict == verdict.Unreadable {
 		return html.Node{}
 	}
-	if s.Stage() == tutor.Estimating && len(d.tried(s)) > 0 {
+	if s.Stage() == sketch.Estimating && len(d.tried(s)) > 0 {
 		return html.Node{}
 	}
 	return html.El("p", html.ID("sketch-said"), html.Data("verdict", said.Verdict.String()),
 		html.El("b", html.Text(text.Say("verdict."+said.Verdict.String())+". ")), d.prose(said.Feedback))
 }
 
-func (d *desk) tried(s *tutor.Sketch) (all []tutor.EstimateReply) {
+func (d *desk) tried(s *sketch.Sketch) (all []sketch.EstimateReply) {
 	for _, q := range s.Wanted() {
 		if r, ok := s.Tried(q.Name); ok {
 			all = append(all, r)
@@ -81,8 +82,8 @@ func (d *desk) tried(s *tutor.Sketch) (all []tutor.EstimateReply) {
 
 // dragForm is the board one drags on: the script fills in from where to where,
 // in the drawing's own coordinates, and what was held.
-func (d *desk) dragForm(s *tutor.Sketch) html.Node {
-	draw := s.Stage() == tutor.Closing
+func (d *desk) dragForm(s *sketch.Sketch) html.Node {
+	draw := s.Stage() == sketch.Closing
 	tool := func(value, key string, on bool) html.Node {
 		input := []html.Part{html.A("type", "radio"), html.A("name", "tool"), html.A("value", value), html.ID("tool-" + value)}
 		if on {
@@ -103,11 +104,11 @@ func (d *desk) dragForm(s *tutor.Sketch) html.Node {
 }
 
 // board is the sketch to look at.
-func (d *desk) board(s *tutor.Sketch) html.Node {
+func (d *desk) board(s *sketch.Sketch) html.Node {
 	return d.boardOf(s, layout(s), false)
 }
 
-func (d *desk) boardOf(s *tutor.Sketch, drawing figure.Drawing, live bool) html.Node {
+func (d *desk) boardOf(s *sketch.Sketch, drawing figure.Drawing, live bool) html.Node {
 	if !live {
 		return SVG("fig", drawing)
 	}
@@ -119,7 +120,7 @@ func pair(p figure.Point) string { return px(p.X) + " " + px(p.Y) }
 
 // grips are what one takes hold of to move an arrow: broad, unseen lines, the
 // longest lowest.
-func (d *desk) grips(s *tutor.Sketch, drawing figure.Drawing) html.Nodes {
+func (d *desk) grips(s *sketch.Sketch, drawing figure.Drawing) html.Nodes {
 	laid := s.Laid()
 	slices.SortStableFunc(laid, func(a, b figure.Laid) int {
 		return int(math.Copysign(1, r2.Norm2(b.Vec)-r2.Norm2(a.Vec)))
@@ -138,7 +139,7 @@ func (d *desk) grips(s *tutor.Sketch, drawing figure.Drawing) html.Nodes {
 }
 
 // corners are where the closing side may begin and end.
-func (d *desk) corners(s *tutor.Sketch, drawing figure.Drawing) html.Nodes {
+func (d *desk) corners(s *sketch.Sketch, drawing figure.Drawing) html.Nodes {
 	at, ends := s.Corners()
 	var all html.Nodes
 	for i, p := range at {
@@ -154,7 +155,7 @@ func (d *desk) corners(s *tutor.Sketch, drawing figure.Drawing) html.Nodes {
 func (d *desk) symbol(name string) string { return expr.Plain(expr.S(name), d.lesson.Symbol) }
 
 // place puts a corner into words by the ends that lie there.
-func (d *desk) place(s *tutor.Sketch, ends []tutor.End) string {
+func (d *desk) place(s *sketch.Sketch, ends []sketch.End) string {
 	words := make([]string, len(ends))
 	for i, e := range ends {
 		words[i] = d.endWords(s, e)
@@ -162,7 +163,7 @@ func (d *desk) place(s *tutor.Sketch, ends []tutor.End) string {
 	return figure.Both(words)
 }
 
-func (d *desk) endWords(s *tutor.Sketch, e tutor.End) string {
+func (d *desk) endWords(s *sketch.Sketch, e sketch.End) string {
 	key := "sketch.tail"
 	if e.Head {
 		key = "sketch.head"
@@ -171,12 +172,12 @@ func (d *desk) endWords(s *tutor.Sketch, e tutor.End) string {
 }
 
 // choose does by choosing what dragging does.
-func (d *desk) choose(s *tutor.Sketch) html.Node {
-	var ends []tutor.End
+func (d *desk) choose(s *sketch.Sketch) html.Node {
+	var ends []sketch.End
 	for i := range s.Plan.Forces {
-		ends = append(ends, tutor.End{Arrow: i}, tutor.End{Arrow: i, Head: true})
+		ends = append(ends, sketch.End{Arrow: i}, sketch.End{Arrow: i, Head: true})
 	}
-	pick := func(name, key string, chosen tutor.End) html.Node {
+	pick := func(name, key string, chosen sketch.End) html.Node {
 		options := []html.Part{html.A("name", name), html.ID("sketch-" + name)}
 		for _, e := range ends {
 			option := []html.Part{html.A("value", writeEnd(e)), html.Text(d.endWords(s, e))}
@@ -193,8 +194,8 @@ func (d *desk) choose(s *tutor.Sketch) html.Node {
 		return html.El("form", append(parts, button(text.Say(go_), "", html.ID("sketch-"+act)))...)
 	}
 	parts := []html.Part{html.ID("sketch-choose"), html.El("summary", html.Text(text.Say("sketch.plain"))),
-		form("put", "sketch.put.go", pick("end", "sketch.put", tutor.End{Arrow: 1}), pick("at", "sketch.at", tutor.End{})),
-		form("close", "sketch.close.go", pick("from", "sketch.from", tutor.End{}), pick("to", "sketch.to", tutor.End{}))}
+		form("put", "sketch.put.go", pick("end", "sketch.put", sketch.End{Arrow: 1}), pick("at", "sketch.at", sketch.End{})),
+		form("close", "sketch.close.go", pick("from", "sketch.from", sketch.End{}), pick("to", "sketch.to", sketch.End{}))}
 	if d.asked.chosen {
 		parts = append(parts, html.Flag("open"))
 	}
@@ -202,7 +203,7 @@ func (d *desk) choose(s *tutor.Sketch) html.Node {
 }
 
 // estimates asks for what the sketch lets one estimate.
-func (d *desk) estimates(s *tutor.Sketch) html.Node {
+func (d *desk) estimates(s *sketch.Sketch) html.Node {
 	parts := []html.Part{html.Class("estimates"), html.Hidden("do", "sketch"), html.Hidden("act", "estimate"), html.Hidden("problem", d.code)}
 	for _, q := range s.Wanted() {
 		id := "estimate-" + q.Name

@@ -1,19 +1,22 @@
 package site
 
-import "closingside/tutor"
+import (
+	"closingside/tutor"
+	"closingside/tutor/verdict"
+)
 
 // told is what a log tells of the work on a desk without judging it again: the
 // log keeps the outcome of every entry. For a list of problems that is enough;
 // the work itself is brought back when its desk is looked at.
 type told struct {
-	entries []verdict // that stand, oldest first
-	begun   bool      // something could be read
-	awaited string    // the quantity of an entry whose outcome comes next; "" where none does
-	gap     bool      // an entry has no outcome: the page was closed before
+	entries []judgement // that stand, oldest first
+	begun   bool        // something could be read
+	awaited string      // the quantity of an entry whose outcome comes next; "" where none does
+	gap     bool        // an entry has no outcome: the page was closed before
 }
 
-// verdict is what was said of an entry.
-type verdict struct{ quantity, said string }
+// judgement is what was said of an entry.
+type judgement struct{ quantity, said string }
 
 // hear takes a line of the log.
 func (t *told) hear(f Form) {
@@ -22,7 +25,7 @@ func (t *told) hear(f Form) {
 		t.gap = t.gap || t.awaited != ""
 		t.awaited = f.Get("quantity")
 	case "outcome": // of an entry; one of drawing the problem names no quantity
-		t.outcome(verdict{f.Get("quantity"), f.Get("verdict")})
+		t.outcome(judgement{f.Get("quantity"), f.Get("verdict")})
 	case "undo":
 		t.entries = t.entries[:max(0, len(t.entries)-1)]
 	case "again":
@@ -31,10 +34,10 @@ func (t *told) hear(f Form) {
 }
 
 // outcome takes the outcome of an entry, or of one before that was judged again.
-func (t *told) outcome(v verdict) {
+func (t *told) outcome(v judgement) {
 	if t.awaited != "" && v.quantity == t.awaited {
 		t.awaited = ""
-		if v.said != tutor.Unreadable.String() {
+		if v.said != verdict.Unreadable.String() {
 			t.entries, t.begun = append(t.entries, v), true
 		}
 		return

@@ -1,9 +1,11 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"cmp"
 	"slices"
+
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // Choice is what a learner says to the question which of two slips comes
@@ -59,12 +61,12 @@ func (w *Work) settle(q *lesson.Quantity, r *Reply, c Choice) {
 	r.Unexplained /= sum
 	slices.SortStableFunc(r.Slips, func(x, y Suspect) int { return cmp.Compare(y.Probability, x.Probability) })
 	if c == Neither {
-		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
+		r.Verdict, r.Feedback = verdict.Unexplained, w.bounds(q, r.Reading.Value)
 		return
 	}
 	// The learner agrees, so nobody is accused; of close rivals (see rivals) the
 	// one chosen comes first.
-	r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
+	r.Verdict, r.Feedback = verdict.SlipFound, w.askAbout(r.Slips[0])
 }
 
 // rivals tells whether one question settles which of the two likeliest slips
@@ -113,7 +115,7 @@ func (w *Work) settleAs(q *lesson.Quantity, r, before *Reply) bool {
 // askOrSettle asks which of two rivals it was, unless that was said before.
 func (w *Work) askOrSettle(q *lesson.Quantity, r *Reply) {
 	r.rivals = [2]Suspect(r.Slips[:2])
-	r.Verdict, r.Feedback, r.Asked = SlipFound, w.askWhich(r.rivals[0], r.rivals[1]), true
+	r.Verdict, r.Feedback, r.Asked = verdict.SlipFound, w.askWhich(r.rivals[0], r.rivals[1]), true
 	w.settled(q, r)
 }
 

@@ -1,11 +1,13 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // Without the factor 2 R comes to 690.5 N; with the other force's direction in
@@ -29,7 +31,7 @@ func TestTheAnswerToAQuestionIsUsed(t *testing.T) {
 		w, before := ask(t)
 		after, ok := w.Answer("R", choice)
 		require.True(t, ok)
-		assert.Equal(t, SlipFound, after.Verdict)
+		assert.Equal(t, verdict.SlipFound, after.Verdict)
 		assert.Equal(t, before.Slips[place].IDs, after.Slips[0].IDs, "what was said comes first")
 		assert.Greater(t, after.Slips[0].Probability, before.Slips[place].Probability)
 		assert.InDelta(t, 1, total(after), 1e-9)
@@ -43,7 +45,7 @@ func TestTheAnswerToAQuestionIsUsed(t *testing.T) {
 		w, _ := ask(t)
 		after, ok := w.Answer("R", Neither)
 		require.True(t, ok)
-		assert.Equal(t, Unexplained, after.Verdict)
+		assert.Equal(t, verdict.Unexplained, after.Verdict)
 		assert.InDelta(t, 1, total(after), 1e-9)
 		assert.NotContains(t, after.Feedback, "683")
 	})
@@ -74,7 +76,7 @@ func TestAnAnswerHoldsForTheSameValueAgain(t *testing.T) {
 	w := NewWork(barge(t), lesson.DefaultSettings())
 	w.Enter("R", "690 N")
 	w.Answer("R", First)
-	require.Equal(t, Correct, w.Enter("R", "682.6 N").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("R", "682.6 N").Verdict)
 }
 
 // What was said of an entry stays said when another entry is written anew and

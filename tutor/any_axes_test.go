@@ -1,11 +1,12 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"closingside/tutor/lesson"
 )
 
 // What is accepted before a component is entered does not depend on how the

@@ -7,6 +7,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 )
@@ -62,7 +63,7 @@ func TestCorrectRoundingIsNeverRefusedInAnyKind(t *testing.T) {
 						}
 						v := k.work(q, &q.Routes[j], n%4 < 2)
 						entries++
-						if k.enter(q, &q.Routes[j], v) == Correct {
+						if k.enter(q, &q.Routes[j], v) == verdict.Correct {
 							continue
 						}
 						if rounded := s.DigitsOf(q).Round(q.Dim, v); k.beyond || q.Apart(rounded, q.True) > k.w.limit(q) {
@@ -101,7 +102,7 @@ func TestNothingOutsideTheBandIsAcceptedInAnyKind(t *testing.T) {
 							continue // the other solution is right too
 						}
 						got := w.judge(q, lesson.Digits{Magnitude: 9, Angle: 8}.Written(q.Dim, v)).Verdict
-						assert.Equal(t, off >= -1 && off <= 1, got == Correct, "%s = %v, true %v ± %v, of %d", q.Name, v, q.True, half, n)
+						assert.Equal(t, off >= -1 && off <= 1, got == verdict.Correct, "%s = %v, true %v ± %v, of %d", q.Name, v, q.True, half, n)
 					}
 				}
 			}

@@ -13,6 +13,7 @@ import (
 	"closingside/tutor/entry"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -110,9 +111,9 @@ func (k *walker) find(in *lesson.Quantity, enter bool) float64 {
 }
 
 // enter writes v at the digits asked, where it has a value at all.
-func (k *walker) enter(q *lesson.Quantity, r *lesson.Route, v float64) Verdict {
+func (k *walker) enter(q *lesson.Quantity, r *lesson.Route, v float64) verdict.Verdict {
 	if math.IsNaN(v) {
-		return Correct
+		return verdict.Correct
 	}
 	text := k.w.Settings.DigitsOf(q).Written(q.Dim, v)
 	return k.w.Enter(q.Name, text).Verdict
@@ -144,15 +145,15 @@ func TestCorrectRoundingIsNeverRefused(t *testing.T) {
 							k := &walker{t: t, rng: rng, w: NewWork(l, s)}
 							v := k.work(q, &q.Routes[j], enter)
 							entries++
-							if k.enter(q, &q.Routes[j], v) == Correct {
+							if k.enter(q, &q.Routes[j], v) == verdict.Correct {
 								continue
 							}
 							if rounded := s.DigitsOf(q).Round(q.Dim, v); k.beyond || q.Apart(rounded, q.True) > k.w.limit(q) {
 								limited++
 								switch k.w.Past[len(k.w.Past)-1].Verdict {
-								case SlipFound:
+								case verdict.SlipFound:
 									accused++
-								case Unexplained:
+								case verdict.Unexplained:
 									silent++
 								}
 								continue
@@ -275,12 +276,12 @@ func TestNothingOutsideTheBandIsAccepted(t *testing.T) {
 			for _, out := range []float64{-1.01, 1.01, 1.5, -4} {
 				v := q.True + out*half
 				got := w.judge(q, strconv.FormatFloat(v, 'f', 8, 64)).Verdict
-				assert.NotEqual(t, Correct, got, "seed %d: %s = %v, true %v ± %v", seed, q.Name, v, q.True, half)
+				assert.NotEqual(t, verdict.Correct, got, "seed %d: %s = %v, true %v ± %v", seed, q.Name, v, q.True, half)
 			}
 			for _, in := range []float64{-0.99, 0.5, 0} {
 				v := q.True + in*half
 				got := w.judge(q, strconv.FormatFloat(v, 'f', 8, 64)).Verdict
-				assert.Equal(t, Correct, got, "seed %d: %s = %v, true %v ± %v", seed, q.Name, v, q.True, half)
+				assert.Equal(t, verdict.Correct, got, "seed %d: %s = %v, true %v ± %v", seed, q.Name, v, q.True, half)
 			}
 		}
 	}
@@ -289,7 +290,7 @@ func TestNothingOutsideTheBandIsAccepted(t *testing.T) {
 // misplaced tells whether an entry is taken for one with its point misplaced,
 // as a direction beyond a turn may be.
 func misplaced(r Reply) bool {
-	return r.Verdict == SlipFound && slices.ContainsFunc(r.Slips[0].IDs, func(id string) bool { return strings.HasSuffix(id, "decimal-place") })
+	return r.Verdict == verdict.SlipFound && slices.ContainsFunc(r.Slips[0].IDs, func(id string) bool { return strings.HasSuffix(id, "decimal-place") })
 }
 
 // An angle of one or two decimals gets the same verdict written another way: a
@@ -347,7 +348,7 @@ func TestFinerWritingLeavesRightRight(t *testing.T) {
 		for _, text := range []string{strconv.FormatFloat(v*math.Pi/180, 'f', 6, 64) + " rad", minutes(v)} {
 			got := w.judge(q, text)
 			compared++
-			assert.Equal(t, want == Correct, got.Verdict == Correct, "%s: %s = %v written %s: %s for %s", seed, q.Name, v, text, got.Verdict, want)
+			assert.Equal(t, want == verdict.Correct, got.Verdict == verdict.Correct, "%s: %s = %v written %s: %s for %s", seed, q.Name, v, text, got.Verdict, want)
 			if want != got.Verdict {
 				differ++
 			}
@@ -385,7 +386,7 @@ func TestRoundingOverAPowerOfTenIsNotRefused(t *testing.T) {
 		s.Answer, s.Work = lesson.Digits{Magnitude: r.digits, Angle: r.digits - 2}, lesson.Digits{Magnitude: r.digits, Angle: r.digits - 2}
 		w := NewWork(l, s)
 		for _, e := range r.entered {
-			assert.Equal(t, Correct, w.Enter(e[0], e[1]).Verdict, "%s = %s, band ±%v", e[0], e[1], w.Band(l.Quantity(e[0])).Half)
+			assert.Equal(t, verdict.Correct, w.Enter(e[0], e[1]).Verdict, "%s = %s, band ±%v", e[0], e[1], w.Band(l.Quantity(e[0])).Half)
 		}
 	}
 }
@@ -404,6 +405,6 @@ func TestAComponentOfOneForceIsHeldToItsOwnSize(t *testing.T) {
 		{upright, "Fx", "-6.981", true}, {upright, "Fx", "-6.98", true}, {upright, "Fx", "-7.3", false},
 	} {
 		got := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings()).Enter(row.quantity, row.entry)
-		assert.Equal(t, row.right, got.Verdict == Correct, row.entry)
+		assert.Equal(t, row.right, got.Verdict == verdict.Correct, row.entry)
 	}
 }

@@ -1,9 +1,11 @@
 package tutor
 
 import (
+	"math"
+
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
-	"math"
+	"closingside/tutor/verdict"
 )
 
 // Where a statement fits two sketches, its lesson has a second one: Other, a
@@ -24,7 +26,7 @@ func (l *Lesson) Solutions() []*Lesson {
 // there, in the other solution. switched tells whether the work went over.
 func (w *Work) judgeEither(q *lesson.Quantity, entered string) (r Reply, switched bool) {
 	r = w.judge(q, entered)
-	if w.Lesson.Other == nil || r.Verdict == Correct || r.Verdict == Unreadable {
+	if w.Lesson.Other == nil || r.Verdict == verdict.Correct || r.Verdict == verdict.Unreadable {
 		return r, false
 	}
 	var o Reply
@@ -33,13 +35,13 @@ func (w *Work) judgeEither(q *lesson.Quantity, entered string) (r Reply, switche
 		free = w.allRight(q.Name)
 		o = w.judge(w.Lesson.Quantity(q.Name), entered)
 	})
-	named := o.Verdict == SlipFound || o.Verdict == EarlyRounding
+	named := o.Verdict == verdict.SlipFound || o.Verdict == verdict.EarlyRounding
 	switch {
-	case free && (o.Verdict == Correct || named && r.Verdict == Unexplained):
+	case free && (o.Verdict == verdict.Correct || named && r.Verdict == verdict.Unexplained):
 		w.Lesson, w.states = w.Lesson.Other, nil
 		return o, true
-	case o.Verdict == Correct:
-		r.Verdict, r.Slips, r.Unexplained = SlipFound, []Suspect{{IDs: []string{slips.BranchesMixed}, Likely: slips.BranchesMixed, Probability: sureMixed, At: q.Name}}, 1-sureMixed
+	case o.Verdict == verdict.Correct:
+		r.Verdict, r.Slips, r.Unexplained = verdict.SlipFound, []Suspect{{IDs: []string{slips.BranchesMixed}, Likely: slips.BranchesMixed, Probability: sureMixed, At: q.Name}}, 1-sureMixed
 		r.From, r.Rounded = "", nil
 		r.Asked = false
 		r.Feedback = w.Lesson.Say("feedback.case", "case", w.Lesson.CaseText()) + " " + w.askAbout(r.Slips[0])
@@ -65,12 +67,12 @@ func (w *Work) inOther(do func()) {
 func (w *Work) allRight(name string) bool {
 	for other, i := range w.latest {
 		a := &w.Past[i]
-		if other == name || a.Verdict != Correct {
+		if other == name || a.Verdict != verdict.Correct {
 			continue
 		}
 		again := Reply{Quantity: a.Quantity, Entry: a.Entry, Reading: a.Reading, typed: a.typed}
 		w.hide(i, func() { w.decide(w.Lesson.Quantity(other), &again) })
-		if again.Verdict != Correct {
+		if again.Verdict != verdict.Correct {
 			return false
 		}
 	}

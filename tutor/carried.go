@@ -3,6 +3,8 @@ package tutor
 import (
 	"math"
 	"slices"
+
+	"closingside/tutor/verdict"
 )
 
 // derived is a value that follows rightly for a quantity from entries of which
@@ -205,7 +207,7 @@ func (s *state) first(rests set) string {
 // root is the first wrong entry that the entry for a quantity rests on: its
 // own name unless it was carried from another that is still wrong.
 func (w *Work) root(name string) string {
-	if a := w.Standing(name); a != nil && a.Verdict == Carried && w.Standing(a.From) != nil && !w.Found(a.From) {
+	if a := w.Standing(name); a != nil && a.Verdict == verdict.Carried && w.Standing(a.From) != nil && !w.Found(a.From) {
 		return a.From
 	}
 	return name

@@ -1,11 +1,13 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // The values that follow from γ = 93° were worked by hand with the formulas
@@ -14,22 +16,22 @@ func TestCarriedNamesTheFirstWrongEntry(t *testing.T) {
 	rows := []struct {
 		name    string
 		entries [][2]string
-		want    Verdict
+		want    verdict.Verdict
 		from    string
 	}{
-		{"one step", [][2]string{{"gamma", "93°"}, {"R", "713.7 N"}}, Carried, "gamma"},
-		{"three digits", [][2]string{{"gamma", "93°"}, {"R", "714 N"}}, Carried, "gamma"},
-		{"as an expression", [][2]string{{"gamma", "93°"}, {"R", "sqrt(340^2+610^2-2*340*610*cos(93))"}}, Carried, "gamma"},
-		{"by a name", [][2]string{{"gamma", "93°"}, {"R", "sqrt(340^2+610^2-2*340*610*cos(gamma))"}}, Carried, "gamma"},
-		{"two steps", [][2]string{{"gamma", "93°"}, {"R", "713.7 N"}, {"alpha", "28.41°"}}, Carried, "gamma"},
-		{"three steps", [][2]string{{"gamma", "93°"}, {"R", "713.7 N"}, {"alpha", "28.41°"}, {"theta", "89.6°"}}, Carried, "gamma"},
-		{"a step in the head", [][2]string{{"gamma", "93°"}, {"R", "713.7 N"}, {"theta", "89.6°"}}, Carried, "gamma"},
-		{"two steps in the head", [][2]string{{"gamma", "93°"}, {"theta", "89.6°"}}, Carried, "gamma"},
-		{"components", [][2]string{{"F2x", "286.4 N"}, {"Rx", "594.5 N"}}, Carried, "F2x"},
-		{"components, to R", [][2]string{{"F2x", "286.4 N"}, {"Rx", "594.5 N"}, {"R", "905.0 N"}}, Carried, "F2x"},
-		{"sin φ = sin γ", [][2]string{{"R", "682.6 N"}, {"gamma", "93°"}, {"alpha", "29.83°"}}, Correct, ""},
-		{"a slip in the head is no carried error", [][2]string{{"phi", "93°"}, {"R", "713.7 N"}}, SlipFound, ""},
-		{"a new slip after a wrong entry", [][2]string{{"gamma", "93°"}, {"R", "950.0 N"}}, SlipFound, ""},
+		{"one step", [][2]string{{"gamma", "93°"}, {"R", "713.7 N"}}, verdict.Carried, "gamma"},
+		{"three digits", [][2]string{{"gamma", "93°"}, {"R", "714 N"}}, verdict.Carried, "gamma"},
+		{"as an expression", [][2]string{{"gamma", "93°"}, {"R", "sqrt(340^2+610^2-2*340*610*cos(93))"}}, verdict.Carried, "gamma"},
+		{"by a name", [][2]string{{"gamma", "93°"}, {"R", "sqrt(340^2+610^2-2*340*610*cos(gamma))"}}, verdict.Carried, "gamma"},
+		{"two steps", [][2]string{{"gamma", "93°"}, {"R", "713.7 N"}, {"alpha", "28.41°"}}, verdict.Carried, "gamma"},
+		{"three steps", [][2]string{{"gamma", "93°"}, {"R", "713.7 N"}, {"alpha", "28.41°"}, {"theta", "89.6°"}}, verdict.Carried, "gamma"},
+		{"a step in the head", [][2]string{{"gamma", "93°"}, {"R", "713.7 N"}, {"theta", "89.6°"}}, verdict.Carried, "gamma"},
+		{"two steps in the head", [][2]string{{"gamma", "93°"}, {"theta", "89.6°"}}, verdict.Carried, "gamma"},
+		{"components", [][2]string{{"F2x", "286.4 N"}, {"Rx", "594.5 N"}}, verdict.Carried, "F2x"},
+		{"components, to R", [][2]string{{"F2x", "286.4 N"}, {"Rx", "594.5 N"}, {"R", "905.0 N"}}, verdict.Carried, "F2x"},
+		{"sin φ = sin γ", [][2]string{{"R", "682.6 N"}, {"gamma", "93°"}, {"alpha", "29.83°"}}, verdict.Correct, ""},
+		{"a slip in the head is no carried error", [][2]string{{"phi", "93°"}, {"R", "713.7 N"}}, verdict.SlipFound, ""},
+		{"a new slip after a wrong entry", [][2]string{{"gamma", "93°"}, {"R", "950.0 N"}}, verdict.SlipFound, ""},
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
@@ -40,7 +42,7 @@ func TestCarriedNamesTheFirstWrongEntry(t *testing.T) {
 			}
 			require.Equal(t, r.want, last.Verdict, "%+v", last)
 			assert.Equal(t, r.from, last.From)
-			if r.want == Carried {
+			if r.want == verdict.Carried {
 				assert.Contains(t, last.Feedback, w.Lesson.Plain(r.from))
 			}
 		})
@@ -49,25 +51,25 @@ func TestCarriedNamesTheFirstWrongEntry(t *testing.T) {
 
 func TestCorrectingAnEntryJudgesWhatFollowedAgain(t *testing.T) {
 	w := NewWork(barge(t), lesson.DefaultSettings())
-	require.Equal(t, SlipFound, w.Enter("gamma", "93°").Verdict)
-	require.Equal(t, Carried, w.Enter("R", "713.7 N").Verdict)
-	require.Equal(t, Correct, w.Enter("F1x", "308.1 N").Verdict)
+	require.Equal(t, verdict.SlipFound, w.Enter("gamma", "93°").Verdict)
+	require.Equal(t, verdict.Carried, w.Enter("R", "713.7 N").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("F1x", "308.1 N").Verdict)
 	fixed := w.Enter("gamma", "87°")
-	require.Equal(t, Correct, fixed.Verdict)
+	require.Equal(t, verdict.Correct, fixed.Verdict)
 	assert.Equal(t, []string{"R"}, fixed.Changed)
-	assert.Equal(t, Carried, w.Standing("R").Verdict, "no slip was made at R")
+	assert.Equal(t, verdict.Carried, w.Standing("R").Verdict, "no slip was made at R")
 	assert.NotContains(t, w.Standing("R").Feedback, "683")
-	require.Equal(t, Correct, w.Enter("R", "682.6 N").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("R", "682.6 N").Verdict)
 	assert.True(t, w.Found("F1x"))
 }
 
 func TestAWorseCorrectionTurnsWhatFollowedIntoCarried(t *testing.T) {
 	w := NewWork(barge(t), lesson.DefaultSettings())
 	w.Enter("gamma", "80°")
-	require.NotEqual(t, Carried, w.Enter("R", "713.7 N").Verdict)
+	require.NotEqual(t, verdict.Carried, w.Enter("R", "713.7 N").Verdict)
 	fixed := w.Enter("gamma", "93°")
 	assert.Equal(t, []string{"R"}, fixed.Changed)
-	assert.Equal(t, Carried, w.Standing("R").Verdict)
+	assert.Equal(t, verdict.Carried, w.Standing("R").Verdict)
 	assert.Equal(t, "gamma", w.Undo())
-	assert.NotEqual(t, Carried, w.Standing("R").Verdict)
+	assert.NotEqual(t, verdict.Carried, w.Standing("R").Verdict)
 }

@@ -10,6 +10,7 @@ import (
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
+	"closingside/tutor/verdict"
 )
 
 // judge gives the verdict on an entry for q, without recording it.
@@ -17,22 +18,22 @@ func (w *Work) judge(q *lesson.Quantity, text string) Reply {
 	r := Reply{Quantity: q.Name, Entry: text}
 	reading, bad := w.Read(q.Name, text)
 	if bad != nil {
-		r.Verdict, r.Fault, r.Feedback = Unreadable, bad, bad.Message()
+		r.Verdict, r.Fault, r.Feedback = verdict.Unreadable, bad, bad.Message()
 		return r
 	}
 	r.Reading, r.typed = reading, reading
 	w.decide(q, &r)
-	if r.Verdict != Correct && reading.Form == entry.Expression {
-		if o := w.withUnits(q, text); o != nil && o.Verdict == Correct {
+	if r.Verdict != verdict.Correct && reading.Form == entry.Expression {
+		if o := w.withUnits(q, text); o != nil && o.Verdict == verdict.Correct {
 			return *o
 		}
 	}
-	if r.Verdict != Correct && reading.Open { // the other end may be meant
-		r = Reply{Quantity: q.Name, Entry: text, Verdict: Unreadable, Fault: &entry.Error{Col: 1, Len: utf8.RuneCountInString(text), Key: "entry.heading-end"}}
+	if r.Verdict != verdict.Correct && reading.Open { // the other end may be meant
+		r = Reply{Quantity: q.Name, Entry: text, Verdict: verdict.Unreadable, Fault: &entry.Error{Col: 1, Len: utf8.RuneCountInString(text), Key: "entry.heading-end"}}
 		r.Feedback = r.Fault.Message()
 	}
-	if r.Verdict == Correct && reading.Unequal != nil { // its numbers agree, its units don't
-		r.Verdict, r.Notes = Unreadable, nil
+	if r.Verdict == verdict.Correct && reading.Unequal != nil { // its numbers agree, its units don't
+		r.Verdict, r.Notes = verdict.Unreadable, nil
 		r.Fault, r.Feedback = reading.Unequal, reading.Unequal.Message()
 	}
 	return r
@@ -46,10 +47,10 @@ func (w *Work) decide(q *lesson.Quantity, r *Reply) {
 		one := *r
 		one.Reading = sense
 		w.decideAs(q, &one)
-		if i == 0 || one.Verdict == Correct || best.Verdict == Unexplained && one.Verdict != Unexplained {
+		if i == 0 || one.Verdict == verdict.Correct || best.Verdict == verdict.Unexplained && one.Verdict != verdict.Unexplained {
 			best = one
 		}
-		if best.Verdict == Correct {
+		if best.Verdict == verdict.Correct {
 			if !w.asAsked(q, r.typed, i > 0) {
 				best.Notes = append(best.Notes, "angle-otherwise")
 				best.Feedback = w.praise(q, best.Notes)
@@ -68,7 +69,7 @@ func (w *Work) decideAs(q *lesson.Quantity, r *Reply) {
 	case r.Reading.Form == entry.Affine:
 		w.judgeAffine(q, r)
 	case w.right(q, r.Reading):
-		r.Verdict, r.Notes = Correct, w.notes(q, r.Reading)
+		r.Verdict, r.Notes = verdict.Correct, w.notes(q, r.Reading)
 		r.Feedback = w.praise(q, r.Notes)
 	default:
 		w.explain(q, r)
@@ -191,11 +192,11 @@ func (w *Work) judgeAffine(q *lesson.Quantity, r *Reply) {
 			return w.Lesson.Truth(name)
 		})
 		if math.Abs(math.Remainder(constant-r.Reading.Const, 360)) <= 1e-6 {
-			r.Verdict, r.Feedback = Correct, w.praise(q, nil)
+			r.Verdict, r.Feedback = verdict.Correct, w.praise(q, nil)
 			return
 		}
 	}
-	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say("feedback.affine", "in", w.Lesson.Plain(r.Reading.In))
+	r.Verdict, r.Unexplained, r.Feedback = verdict.Unexplained, 1, w.Lesson.Say("feedback.affine", "in", w.Lesson.Plain(r.Reading.In))
 	w.escalate(q, r)
 }
 

@@ -1,12 +1,14 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // A value that is right in every digit typed is not told that its last one is
@@ -22,7 +24,7 @@ func TestTheLastDigitIsOffOnlyWhereItIs(t *testing.T) {
 		t.Run(entry, func(t *testing.T) {
 			w := NewWork(bankLesson(t, &kinds.ObliqueComponents, 0), lesson.DefaultSettings())
 			r := w.Enter("Fv", entry)
-			assert.Equal(t, Correct, r.Verdict)
+			assert.Equal(t, verdict.Correct, r.Verdict)
 			if off {
 				assert.Contains(t, r.Notes, "last-digit")
 			} else {
@@ -45,7 +47,7 @@ func TestTheUnitIsMissedOfWhateverHasOne(t *testing.T) {
 		{"gamma", "85", false},
 	} {
 		got := NewWork(l, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
-		assert.Equal(t, Correct, got.Verdict, r.entry)
+		assert.Equal(t, verdict.Correct, got.Verdict, r.entry)
 		assert.Equal(t, r.missed, slices.Contains(got.Notes, "unit-missing"), r.entry)
 	}
 }

@@ -1,12 +1,13 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 func TestCodeComesBack(t *testing.T) {

@@ -1,9 +1,6 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
-	"closingside/tutor/slips"
 	"slices"
 	"strconv"
 	"strings"
@@ -11,6 +8,11 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
+	"closingside/tutor/verdict"
 )
 
 // examples are lessons on which every row of the catalogue has a wrong value
@@ -55,7 +57,7 @@ func wrongExample(t testing.TB, id string, lessons []*Lesson) (best example, sha
 				}
 				entry := lesson.Digits{Magnitude: 4, Angle: 2}.Written(q.Dim, o.value)
 				r := NewWork(l, lesson.DefaultSettings()).Enter(q.Name, entry)
-				if r.Verdict == SlipFound && r.Slips[0].Probability >= sureEnough && slices.Contains(r.Slips[0].IDs, id) {
+				if r.Verdict == verdict.SlipFound && r.Slips[0].Probability >= sureEnough && slices.Contains(r.Slips[0].IDs, id) {
 					best, shared = example{l, q.Name, entry}, len(o.ids)
 				}
 			}
@@ -97,12 +99,12 @@ func TestConfusionMatrix(t *testing.T) {
 			}
 			w := NewWork(e.lesson, lesson.DefaultSettings())
 			r := w.Enter(e.quantity, e.entry)
-			require.Equal(t, SlipFound, r.Verdict)
+			require.Equal(t, verdict.SlipFound, r.Verdict)
 			t.Logf("%-26s %-6s %-9s %.2f %s", row.ID, e.quantity, e.entry, r.Slips[0].Probability, strings.Join(r.Slips[0].IDs, " "))
 			assert.NotContains(t, r.Feedback, e.lesson.Show(e.lesson.Quantity(e.quantity), e.lesson.Truth(e.quantity), w.Settings.Answer))
 			q := e.lesson.Quantity(e.quantity)
 			right := w.Enter(e.quantity, strconv.FormatFloat(roundedEntry(q, q.True), 'f', -1, 64))
-			assert.Equal(t, Correct, right.Verdict)
+			assert.Equal(t, verdict.Correct, right.Verdict)
 			assert.Empty(t, right.Slips)
 		})
 	}

@@ -1,8 +1,6 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"math"
 	"regexp"
 	"strconv"
@@ -12,6 +10,11 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"gonum.org/v1/gonum/spatial/r2"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/sketch"
+	"closingside/tutor/verdict"
 )
 
 // The sentences of a description that tell of a force, read by a listener who
@@ -115,10 +118,10 @@ func TestDescriptionsAreEnough(t *testing.T) {
 			s := w.Sketch()
 			check(s.Scene().Desc)
 			for i := 1; i < n; i++ {
-				require.Equal(t, Correct, s.Put(End{i, false}, End{i - 1, true}).Verdict)
+				require.Equal(t, verdict.Correct, s.Put(sketch.End{Arrow: i, Head: false}, sketch.End{Arrow: i - 1, Head: true}).Verdict)
 			}
 			check(s.Scene().Desc)
-			s.Close(End{0, false}, End{n - 1, true})
+			s.Close(sketch.End{Arrow: 0, Head: false}, sketch.End{Arrow: n - 1, Head: true})
 			check(s.Scene().Desc)
 			s.Passed = true
 			all := w.Scenes()
@@ -126,19 +129,4 @@ func TestDescriptionsAreEnough(t *testing.T) {
 		}
 	}
 	assert.Greater(t, scenes, 500)
-}
-
-// The description of a sketch tells where every arrow lies, and what is wrong
-// with it can be heard.
-func TestASketchIsHeard(t *testing.T) {
-	s := sketchOf(t, barge(t))
-	assert.Contains(t, s.Scene().Desc, "The tail of P is at the common point")
-	s.Put(end("h1"), end("h0"))
-	assert.Contains(t, s.Scene().Desc, "The heads of P and Q are at one place.")
-	s.Put(end("t1"), end("h0"))
-	assert.Contains(t, s.Scene().Desc, "The tail of Q is at the head of P.")
-	s.Close(end("h1"), end("t0"))
-	assert.Contains(t, s.Scene().Desc, "The side you drew runs from the head of Q to the common point. It points down and to the left.")
-	s.Close(end("t0"), end("h1"))
-	assert.Contains(t, s.Scene().Desc, "The closing side R runs from the common point to the head of Q. It points up and to the right.")
 }

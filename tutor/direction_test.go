@@ -6,6 +6,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/verdict"
 )
 
 // The barge's θ is 88.17°, the other pair's −138.11° (221.89°).
@@ -16,66 +18,66 @@ func TestADirectionIsReportedAsAsked(t *testing.T) {
 		of      func(*testing.T) *Lesson
 		asked   string
 		entry   string
-		want    Verdict
+		want    verdict.Verdict
 		notes   string
 		feeding string // in the feedback
 	}{
-		{up, "from +x", "88.2°", Correct, "", ""},
-		{up, "from +x", "88.2", Correct, "", ""},
-		{up, "from +x", "-271.8°", Correct, "angle-otherwise", "counter-clockwise from the positive x axis"},
-		{up, "from +x", "448.2°", Correct, "angle-otherwise", ""},
-		{up, "from +x", "1.539 rad", Correct, "angle-otherwise", "in degrees"},
-		{up, "from +x", "N 1.8 E", Correct, "angle-otherwise", ""},
-		{up, "from +x", "63.2° from P", Correct, "angle-otherwise", ""},
-		{up, "from +x", "63.2°", SlipFound, "", ""},
-		{back, "from +x", "221.9°", Correct, "", ""},
-		{back, "from +x", "-138.1°", Correct, "", ""},
+		{up, "from +x", "88.2°", verdict.Correct, "", ""},
+		{up, "from +x", "88.2", verdict.Correct, "", ""},
+		{up, "from +x", "-271.8°", verdict.Correct, "angle-otherwise", "counter-clockwise from the positive x axis"},
+		{up, "from +x", "448.2°", verdict.Correct, "angle-otherwise", ""},
+		{up, "from +x", "1.539 rad", verdict.Correct, "angle-otherwise", "in degrees"},
+		{up, "from +x", "N 1.8 E", verdict.Correct, "angle-otherwise", ""},
+		{up, "from +x", "63.2° from P", verdict.Correct, "angle-otherwise", ""},
+		{up, "from +x", "63.2°", verdict.SlipFound, "", ""},
+		{back, "from +x", "221.9°", verdict.Correct, "", ""},
+		{back, "from +x", "-138.1°", verdict.Correct, "", ""},
 
-		{up, "from P", "63.2°", Correct, "", ""},
-		{up, "from P", "63.2° from P", Correct, "", ""},
-		{up, "from P", "63.2° from P toward Q", Correct, "", ""},
-		{up, "from P", "88.2°", Correct, "angle-otherwise", "from P"},
-		{up, "from P", "29.8° cw from Q", Correct, "angle-otherwise", "from P"},
-		{up, "from Q", "-29.8°", Correct, "", ""},
-		{up, "from Q", "29.8° clockwise from Q", Correct, "", ""},
-		{up, "from Q", "29.8°", SlipFound, "", ""},
-		{up, "from P", "-63.2°", SlipFound, "", ""},
+		{up, "from P", "63.2°", verdict.Correct, "", ""},
+		{up, "from P", "63.2° from P", verdict.Correct, "", ""},
+		{up, "from P", "63.2° from P toward Q", verdict.Correct, "", ""},
+		{up, "from P", "88.2°", verdict.Correct, "angle-otherwise", "from P"},
+		{up, "from P", "29.8° cw from Q", verdict.Correct, "angle-otherwise", "from P"},
+		{up, "from Q", "-29.8°", verdict.Correct, "", ""},
+		{up, "from Q", "29.8° clockwise from Q", verdict.Correct, "", ""},
+		{up, "from Q", "29.8°", verdict.SlipFound, "", ""},
+		{up, "from P", "-63.2°", verdict.SlipFound, "", ""},
 
-		{up, "bearing", "N 1.8 E", Correct, "", ""},
-		{up, "bearing", "azimuth 1.8", Correct, "", ""},
-		{up, "bearing", "1.8°", Correct, "", ""},
-		{up, "bearing", "88.2°", Correct, "angle-otherwise", "N 30° E"},
-		{up, "bearing", "N 1.8 W", SlipFound, "", ""},
-		{back, "bearing", "S 48.1 W", Correct, "", ""},
-		{back, "bearing", "228.1", Correct, "", ""},
-		{back, "bearing", "41.9° S of W", Correct, "angle-otherwise", ""},
-		{back, "bearing", "N 48.1 E", SlipFound, "", ""},
+		{up, "bearing", "N 1.8 E", verdict.Correct, "", ""},
+		{up, "bearing", "azimuth 1.8", verdict.Correct, "", ""},
+		{up, "bearing", "1.8°", verdict.Correct, "", ""},
+		{up, "bearing", "88.2°", verdict.Correct, "angle-otherwise", "N 30° E"},
+		{up, "bearing", "N 1.8 W", verdict.SlipFound, "", ""},
+		{back, "bearing", "S 48.1 W", verdict.Correct, "", ""},
+		{back, "bearing", "228.1", verdict.Correct, "", ""},
+		{back, "bearing", "41.9° S of W", verdict.Correct, "angle-otherwise", ""},
+		{back, "bearing", "N 48.1 E", verdict.SlipFound, "", ""},
 
-		{up, "from the vertical", "1.8° right of +y", Correct, "", ""},
-		{up, "from the vertical", "1.8° from the vertical to the right", Correct, "", ""},
-		{up, "from the vertical", "1.8°", Unreadable, "", "On which side"},
-		{up, "from the vertical", "88.2° above +x", Correct, "angle-otherwise", "left of +y"},
-		{up, "from the vertical", "1.8° left of +y", SlipFound, "", ""},
-		{back, "from the vertical", "48.1° left of −y", Correct, "", ""},
-		{back, "from the vertical", "221.9°", Correct, "angle-otherwise", ""},
+		{up, "from the vertical", "1.8° right of +y", verdict.Correct, "", ""},
+		{up, "from the vertical", "1.8° from the vertical to the right", verdict.Correct, "", ""},
+		{up, "from the vertical", "1.8°", verdict.Unreadable, "", "On which side"},
+		{up, "from the vertical", "88.2° above +x", verdict.Correct, "angle-otherwise", "left of +y"},
+		{up, "from the vertical", "1.8° left of +y", verdict.SlipFound, "", ""},
+		{back, "from the vertical", "48.1° left of −y", verdict.Correct, "", ""},
+		{back, "from the vertical", "221.9°", verdict.Correct, "angle-otherwise", ""},
 
-		{up, "from P", "63.2° counterclockwise", Correct, "", ""},
-		{up, "from Q", "29.8° clockwise", Correct, "", ""},
-		{up, "bearing", "1.8° clockwise", Correct, "", ""},
-		{up, "from the vertical", "1.8° clockwise", Correct, "", ""},
-		{up, "from +x", "88.2° counterclockwise", Correct, "", ""},
+		{up, "from P", "63.2° counterclockwise", verdict.Correct, "", ""},
+		{up, "from Q", "29.8° clockwise", verdict.Correct, "", ""},
+		{up, "bearing", "1.8° clockwise", verdict.Correct, "", ""},
+		{up, "from the vertical", "1.8° clockwise", verdict.Correct, "", ""},
+		{up, "from +x", "88.2° counterclockwise", verdict.Correct, "", ""},
 
-		{up, "acute", "88.2° in the first quadrant", Correct, "", ""},
-		{up, "acute", "88.2°, Q1", Correct, "", ""},
-		{back, "acute", "41.9° in quadrant III", Correct, "", ""},
-		{back, "acute", "41.9° in quadrant IV", SlipFound, "", ""},
-		{up, "from +x", "88.2° QI", Correct, "angle-otherwise", ""},
-		{up, "acute", "88.2° above +x", Correct, "", ""},
-		{up, "acute", "N 1.8 E", Correct, "", ""},
-		{up, "acute", "88.2°", Unreadable, "", "In which quadrant"},
-		{back, "acute", "41.9° below −x", Correct, "", ""},
-		{back, "acute", "41.9° above +x", SlipFound, "", ""},
-		{back, "acute", "-138.1°", Correct, "angle-otherwise", "below"},
+		{up, "acute", "88.2° in the first quadrant", verdict.Correct, "", ""},
+		{up, "acute", "88.2°, Q1", verdict.Correct, "", ""},
+		{back, "acute", "41.9° in quadrant III", verdict.Correct, "", ""},
+		{back, "acute", "41.9° in quadrant IV", verdict.SlipFound, "", ""},
+		{up, "from +x", "88.2° QI", verdict.Correct, "angle-otherwise", ""},
+		{up, "acute", "88.2° above +x", verdict.Correct, "", ""},
+		{up, "acute", "N 1.8 E", verdict.Correct, "", ""},
+		{up, "acute", "88.2°", verdict.Unreadable, "", "In which quadrant"},
+		{back, "acute", "41.9° below −x", verdict.Correct, "", ""},
+		{back, "acute", "41.9° above +x", verdict.SlipFound, "", ""},
+		{back, "acute", "-138.1°", verdict.Correct, "angle-otherwise", "below"},
 	}
 	for _, r := range rows {
 		t.Run(r.asked+": "+r.entry, func(t *testing.T) {
@@ -111,14 +113,14 @@ func TestWhatIsShownOfADirectionIsAsAsked(t *testing.T) {
 				assert.Contains(t, way.Steps[len(way.Steps)-1].Value, r.within)
 			}
 			got := w.Enter("theta", r.told)
-			assert.Equal(t, Correct, got.Verdict)
+			assert.Equal(t, verdict.Correct, got.Verdict)
 			assert.Empty(t, got.Notes)
 		})
 	}
 	t.Run("a later step goes on from it", func(t *testing.T) {
 		w := asking(t, barge(t), "direction: from P")
-		require.Equal(t, Correct, w.Enter("theta", "63.2°").Verdict)
-		assert.Equal(t, Correct, w.Enter("alpha", "118° − θ").Verdict)
+		require.Equal(t, verdict.Correct, w.Enter("theta", "63.2°").Verdict)
+		assert.Equal(t, verdict.Correct, w.Enter("alpha", "118° − θ").Verdict)
 		v, _ := w.typed("alpha")
 		assert.InDelta(t, 29.8, v, 1e-9)
 	})
@@ -128,13 +130,13 @@ func TestWhatIsShownOfADirectionIsAsAsked(t *testing.T) {
 func TestAReportedDirectionIsJudgedAgainAsTyped(t *testing.T) {
 	w := asking(t, barge(t), "direction: from P")
 	w.Enter("beta", "61.0°")
-	require.Equal(t, Carried, w.Enter("theta", "61.0°").Verdict)
+	require.Equal(t, verdict.Carried, w.Enter("theta", "61.0°").Verdict)
 	got := w.Enter("beta", "63.17°")
-	require.Equal(t, Correct, got.Verdict)
+	require.Equal(t, verdict.Correct, got.Verdict)
 	assert.Equal(t, []string{"theta"}, got.Changed)
-	require.Equal(t, Correct, w.Enter("theta", "63.2°").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("theta", "63.2°").Verdict)
 	assert.Empty(t, w.Enter("beta", "63.2°").Changed)
-	assert.Equal(t, Correct, w.Standing("theta").Verdict)
+	assert.Equal(t, verdict.Correct, w.Standing("theta").Verdict)
 }
 
 // A solution entered step by step is done, however directions are reported.

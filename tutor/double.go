@@ -1,9 +1,10 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"iter"
 	"sync"
+
+	"closingside/tutor/lesson"
 )
 
 // Two slips together: every way is worked out once for a lesson and a

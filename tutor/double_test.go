@@ -1,7 +1,6 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"slices"
 	"strings"
 	"sync"
@@ -9,6 +8,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // Two slips that come to the same value as one are told with it, and the one
@@ -16,7 +18,7 @@ import (
 func TestTwoSlipsEqualToOneAreToldWithIt(t *testing.T) {
 	w := NewWork(barge(t), lesson.DefaultSettings())
 	r := w.Enter("phi", "143") // 25° + 118°
-	require.Equal(t, SlipFound, r.Verdict)
+	require.Equal(t, verdict.SlipFound, r.Verdict)
 	ids := r.Slips[0].IDs
 	assert.Contains(t, ids, "directions-added")
 	assert.Contains(t, ids, "included-for-interior+negative-axis", "180° − (180° − 25° − 118°)")

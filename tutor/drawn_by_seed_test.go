@@ -1,8 +1,6 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"flag"
 	"os"
 	"path/filepath"
@@ -12,6 +10,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")

@@ -1,11 +1,13 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // A product of numbers with their units is the force they make, whatever unit
@@ -44,7 +46,7 @@ func TestAForceAsAProductOfUnits(t *testing.T) {
 		t.Run(row.entry, func(t *testing.T) {
 			l := solvedBy(t, kinds.EquilibriumSource("", row.parts...))
 			r := NewWork(l, lesson.DefaultSettings()).Enter(row.quantity, row.entry)
-			assert.Equal(t, Correct, r.Verdict, r.Feedback)
+			assert.Equal(t, verdict.Correct, r.Verdict, r.Feedback)
 		})
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"closingside/tutor/balance"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // A quantity that is an equation (Quantity.Equation) is a sum that is zero. Its
@@ -45,11 +46,11 @@ func (w *Work) accept(q *lesson.Quantity, r *Reply, v *view, e *balance.Equation
 	case same != "":
 		w.unlike(q, r, "feedback.equation.repeated", "other", w.Lesson.Plain(same))
 	case v.from != "":
-		r.Verdict, r.From = Carried, v.from
+		r.Verdict, r.From = verdict.Carried, v.from
 		r.Feedback = w.Lesson.Say("feedback.carried", "symbol", symbol, "from", w.Lesson.Plain(v.from))
 		w.escalate(q, r)
 	default:
-		r.Verdict = Correct
+		r.Verdict = verdict.Correct
 		if coarse(w, &r.Reading) || !v.holds(v.entered(asWritten(&r.Reading))) {
 			r.Notes = []string{"digit-more"}
 		}
@@ -62,7 +63,7 @@ func (w *Work) accept(q *lesson.Quantity, r *Reply, v *view, e *balance.Equation
 
 // unlike is the verdict on an equation that nothing explains.
 func (w *Work) unlike(q *lesson.Quantity, r *Reply, key string, holes ...string) {
-	r.Verdict, r.Unexplained, r.Feedback = Unexplained, 1, w.Lesson.Say(key, holes...)
+	r.Verdict, r.Unexplained, r.Feedback = verdict.Unexplained, 1, w.Lesson.Say(key, holes...)
 	w.escalate(q, r)
 }
 

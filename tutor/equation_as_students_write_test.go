@@ -7,6 +7,7 @@ import (
 
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // The two sums of the crate as students write them: in any order, multiplied
@@ -66,7 +67,7 @@ func TestEquationsAsStudentsWriteThem(t *testing.T) {
 	} {
 		t.Run(entry, func(t *testing.T) {
 			r := crate(t).Enter("sumx", entry)
-			assert.Equal(t, Correct, r.Verdict, r.Feedback)
+			assert.Equal(t, verdict.Correct, r.Verdict, r.Feedback)
 		})
 	}
 }
@@ -94,10 +95,10 @@ func TestSlopesInEquationsAsStudentsWriteThem(t *testing.T) {
 		t.Run(row.entry, func(t *testing.T) {
 			r := sloping().Enter(row.sum, row.entry)
 			if row.slip == "" {
-				assert.Equal(t, Correct, r.Verdict, r.Feedback)
+				assert.Equal(t, verdict.Correct, r.Verdict, r.Feedback)
 				return
 			}
-			assert.Equal(t, SlipFound, r.Verdict, r.Feedback)
+			assert.Equal(t, verdict.SlipFound, r.Verdict, r.Feedback)
 			assert.Contains(t, r.Slips[0].IDs, row.slip)
 		})
 	}
@@ -111,18 +112,18 @@ func TestWholeNumbersInEquationsHoldToTheLimit(t *testing.T) {
 	}
 	for _, row := range []struct {
 		mass, g, load string
-		want          Verdict
+		want          verdict.Verdict
 	}{
-		{"16 slug", "32.2 ft/s²", "16*32.2", Correct},
-		{"16 slug", "32.2 ft/s²", "515", Correct},
-		{"16 slug", "32.2 ft/s²", "16*32", SlipFound},
-		{"16 slug", "32.2 ft/s²", "(16 slug)(32 ft/s²)", SlipFound},
-		{"16 slug", "32.2 ft/s²", "512", SlipFound},
-		{"10 kg", "9.81 m/s²", "98", Correct},
-		{"8 kg", "9.81 m/s²", "78", EarlyRounding},
-		{"120 kg", "9.81 m/s²", "1180", Correct},
-		{"120 kg", "9.81 m/s²", "120*9.8", Correct},
-		{"120 kg", "9.81 m/s²", "120*10", SlipFound},
+		{"16 slug", "32.2 ft/s²", "16*32.2", verdict.Correct},
+		{"16 slug", "32.2 ft/s²", "515", verdict.Correct},
+		{"16 slug", "32.2 ft/s²", "16*32", verdict.SlipFound},
+		{"16 slug", "32.2 ft/s²", "(16 slug)(32 ft/s²)", verdict.SlipFound},
+		{"16 slug", "32.2 ft/s²", "512", verdict.SlipFound},
+		{"10 kg", "9.81 m/s²", "98", verdict.Correct},
+		{"8 kg", "9.81 m/s²", "78", verdict.EarlyRounding},
+		{"120 kg", "9.81 m/s²", "1180", verdict.Correct},
+		{"120 kg", "9.81 m/s²", "120*9.8", verdict.Correct},
+		{"120 kg", "9.81 m/s²", "120*10", verdict.SlipFound},
 	} {
 		r := hung(row.mass, row.g).Enter("sumy", "T1 sin 40 + T2 sin 30 = "+row.load)
 		assert.Equal(t, row.want, r.Verdict, "%s: %s", row.load, r.Feedback)

@@ -8,6 +8,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor/balance"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // wrongEquation is an equation that a slip makes of one of the lesson's.
@@ -38,7 +39,7 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 		return
 	}
 	if o := w.roundedTooSoon(&r.Reading, views); total == 0 && o != nil {
-		r.Verdict, r.Rounded, r.Unexplained = EarlyRounding, o, 0.5
+		r.Verdict, r.Rounded, r.Unexplained = verdict.EarlyRounding, o, 0.5
 		r.Feedback = w.Lesson.Say("feedback.equation.rounded", "what", o.What, "kept", o.kept(), "keep", (&Rounded{Digits: o.Keep}).kept())
 		w.escalate(q, r)
 		return
@@ -56,7 +57,7 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 	r.Unexplained = chance / sum
 	switch {
 	case r.Slips[0].sure():
-		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
+		r.Verdict, r.Feedback = verdict.SlipFound, w.askAbout(r.Slips[0])
 	case w.rivals(r.Slips):
 		w.askOrSettle(q, r)
 	default:
@@ -66,7 +67,7 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 }
 
 func (w *Work) unlikeAmong(r *Reply, q *lesson.Quantity) {
-	r.Verdict, r.Feedback = Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.Plain(q.Name))
+	r.Verdict, r.Feedback = verdict.Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.Plain(q.Name))
 }
 
 // hits lists the slips that make what was entered, those of the same equation

@@ -14,6 +14,7 @@ import (
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // right is an entry for q that is right: the value to so many digits, or the
@@ -49,7 +50,7 @@ func TestEquationsThatHold(t *testing.T) {
 	} {
 		t.Run(entry, func(t *testing.T) {
 			r := crate(t).Enter("sumx", entry)
-			assert.Equal(t, Correct, r.Verdict, r.Feedback)
+			assert.Equal(t, verdict.Correct, r.Verdict, r.Feedback)
 			assert.Empty(t, r.Slips)
 		})
 	}
@@ -81,7 +82,7 @@ func TestEquationsThatDoNotHold(t *testing.T) {
 	for _, row := range rows {
 		t.Run(row.entry+" "+row.slip, func(t *testing.T) {
 			r := crate(t).Enter("sumy", row.entry)
-			require.Equal(t, SlipFound, r.Verdict, r.Feedback)
+			require.Equal(t, verdict.SlipFound, r.Verdict, r.Feedback)
 			assert.Contains(t, r.Slips[0].IDs, row.slip)
 			sum := r.Unexplained
 			for _, s := range r.Slips {
@@ -95,12 +96,12 @@ func TestEquationsThatDoNotHold(t *testing.T) {
 			w := crate(t)
 			w.Enter("F1", "778.9 N")
 			r := w.Enter("sumy", entry)
-			assert.Equal(t, Unexplained, r.Verdict, r.Feedback)
+			assert.Equal(t, verdict.Unexplained, r.Verdict, r.Feedback)
 		})
 	}
 	for _, entry := range []string{"682", "0 = 0", "ΣFx = 0", "T1 cos 40 =", "T1 = T2 = 3", ""} {
 		t.Run(entry+" can't be read", func(t *testing.T) {
-			assert.Equal(t, Unreadable, crate(t).Enter("sumx", entry).Verdict)
+			assert.Equal(t, verdict.Unreadable, crate(t).Enter("sumx", entry).Verdict)
 		})
 	}
 }
@@ -111,10 +112,10 @@ func TestAnEquationThatIsNotLinearIsToldSo(t *testing.T) {
 	form := text.Say("feedback.equation.form")
 	for _, entry := range []string{"T1 T2 = 5 N", "T1 T2 = 0", "T1 (T2 + W) = 3", "T1^2 = 4", "sqrt(T1) = 3"} {
 		r := crate(t).Enter("sumx", entry)
-		assert.Equal(t, Unexplained, r.Verdict, entry)
+		assert.Equal(t, verdict.Unexplained, r.Verdict, entry)
 		assert.Equal(t, form, r.Feedback, entry)
 	}
-	assert.Equal(t, Correct, crate(t).Enter("sumx", "T1/T2 = cos 30/cos 40").Verdict)
+	assert.Equal(t, verdict.Correct, crate(t).Enter("sumx", "T1/T2 = cos 30/cos 40").Verdict)
 	assert.NotEqual(t, form, crate(t).Enter("sumx", "T1/T2 = 3").Feedback)
 }
 
@@ -130,7 +131,7 @@ func TestAnEquationMayHoldWhatWasFoundOnPaper(t *testing.T) {
 		"C sin(55.38) = 570 sin 21 + 360 sin 172",
 	} {
 		r := NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry)
-		assert.Equal(t, Correct, r.Verdict, "%s: %s", entry, r.Feedback)
+		assert.Equal(t, verdict.Correct, r.Verdict, "%s: %s", entry, r.Feedback)
 	}
 	for entry, slip := range map[string]string{
 		"C cos(-124.62) + 570 sin 21 + 360 cos 172 = 0": "sine-cosine-swapped",
@@ -138,62 +139,62 @@ func TestAnEquationMayHoldWhatWasFoundOnPaper(t *testing.T) {
 		"309.1 sin θC + 570 cos 21 + 360 cos 172 = 0":   "sine-cosine-swapped",
 	} {
 		r := NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry)
-		require.Equal(t, SlipFound, r.Verdict, entry)
+		require.Equal(t, verdict.SlipFound, r.Verdict, entry)
 		assert.Contains(t, r.Slips[0].IDs, slip, entry)
 	}
 	for _, entry := range []string{"C cos(-127) + 570 cos 21 + 360 cos 172 = 0"} {
-		assert.Equal(t, Unexplained, NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry).Verdict, entry)
+		assert.Equal(t, verdict.Unexplained, NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry).Verdict, entry)
 	}
 }
 
 func TestASecondEquationHasToSayMore(t *testing.T) {
 	w := crate(t)
-	require.Equal(t, Correct, w.Enter("sumx", "T1 cos 40 = T2 cos 30").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("sumx", "T1 cos 40 = T2 cos 30").Verdict)
 	r := w.Enter("sumy", "3 T1 cos 40 - 3 T2 cos 30 = 0")
-	assert.Equal(t, Unexplained, r.Verdict)
+	assert.Equal(t, verdict.Unexplained, r.Verdict)
 	assert.Contains(t, r.Feedback, "same")
-	assert.Equal(t, Correct, w.Enter("sumy", "T1 sin 70 = W cos 30").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("sumy", "T1 sin 70 = W cos 30").Verdict)
 }
 
 func TestAnEquationMayRestOnWhatWasEntered(t *testing.T) {
 	w := crate(t)
 	w.Enter("F1", "1085 N")
 	require.True(t, w.Found("F1"))
-	assert.Equal(t, Correct, w.Enter("sumx", "1085 cos 40 = T2 cos 30").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("sumx", "1085 cos 40 = T2 cos 30").Verdict)
 
 	w = crate(t)
-	require.Equal(t, SlipFound, w.Enter("F3", "120 N").Verdict)
+	require.Equal(t, verdict.SlipFound, w.Enter("F3", "120 N").Verdict)
 	r := w.Enter("sumy", "T1 sin 40 + T2 sin 30 = 120")
-	assert.Equal(t, Carried, r.Verdict)
+	assert.Equal(t, verdict.Carried, r.Verdict)
 	assert.Equal(t, "F3", r.From)
-	assert.Equal(t, Correct, w.Enter("sumy", "T1 sin 40 + T2 sin 30 = W").Verdict, "the equation itself is right")
+	assert.Equal(t, verdict.Correct, w.Enter("sumy", "T1 sin 40 + T2 sin 30 = W").Verdict, "the equation itself is right")
 	r = w.Enter("F1", "110.6 N")
-	assert.Equal(t, Carried, r.Verdict)
+	assert.Equal(t, verdict.Carried, r.Verdict)
 	assert.Equal(t, "F3", r.From)
 }
 
 func TestAnUnknownFollowsFromOnesOwnEquations(t *testing.T) {
 	w := crate(t)
-	require.Equal(t, SlipFound, w.Enter("sumx", "T1 sin 40 - T2 cos 30 = 0").Verdict)
-	require.Equal(t, Correct, w.Enter("sumy", "T1 sin 40 + T2 sin 30 = W").Verdict)
+	require.Equal(t, verdict.SlipFound, w.Enter("sumx", "T1 sin 40 - T2 cos 30 = 0").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("sumy", "T1 sin 40 + T2 sin 30 = W").Verdict)
 	// T1 = T2 cos 30/sin 40, T2 (cos 30 + sin 30) = W
 	t2 := 1177.2 / (math.Cos(math.Pi/6) + 0.5)
 	r := w.Enter("F2", strconv.FormatFloat(t2, 'f', 1, 64)+" N")
-	assert.Equal(t, Carried, r.Verdict)
+	assert.Equal(t, verdict.Carried, r.Verdict)
 	assert.Equal(t, "sumx", r.From)
 }
 
 // What follows from an equation put another way wrong is looked for anew.
 func TestAnotherWrongEquationCarriesOtherValues(t *testing.T) {
 	w := crate(t)
-	require.Equal(t, SlipFound, w.Enter("sumx", "T1 sin 40 - T2 cos 30 = 0").Verdict)
-	require.Equal(t, Correct, w.Enter("sumy", "T1 sin 40 + T2 sin 30 = W").Verdict)
+	require.Equal(t, verdict.SlipFound, w.Enter("sumx", "T1 sin 40 - T2 cos 30 = 0").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("sumy", "T1 sin 40 + T2 sin 30 = W").Verdict)
 	first, second := 1177.2/(math.Cos(math.Pi/6)+0.5), 1177.2/(math.Sin(math.Pi/6)*math.Tan(40*math.Pi/180)+0.5)
-	require.Equal(t, Carried, w.Enter("F2", strconv.FormatFloat(first, 'f', 1, 64)+" N").Verdict)
-	require.Equal(t, SlipFound, w.Enter("sumx", "T1 cos 40 - T2 sin 30 = 0").Verdict)
+	require.Equal(t, verdict.Carried, w.Enter("F2", strconv.FormatFloat(first, 'f', 1, 64)+" N").Verdict)
+	require.Equal(t, verdict.SlipFound, w.Enter("sumx", "T1 cos 40 - T2 sin 30 = 0").Verdict)
 	r := w.Enter("F2", strconv.FormatFloat(second, 'f', 1, 64)+" N")
-	assert.Equal(t, Carried, r.Verdict, r.Feedback)
-	assert.NotEqual(t, Carried, w.Enter("F2", strconv.FormatFloat(first, 'f', 1, 64)+" N").Verdict)
+	assert.Equal(t, verdict.Carried, r.Verdict, r.Feedback)
+	assert.NotEqual(t, verdict.Carried, w.Enter("F2", strconv.FormatFloat(first, 'f', 1, 64)+" N").Verdict)
 }
 
 // Any combination of the two sums is right, and with a coefficient changed it
@@ -223,11 +224,11 @@ func TestEquivalentSystemsAreAccepted(t *testing.T) {
 		}
 		entry := l.Text(combination) + " = 0"
 		r := NewWork(l, lesson.DefaultSettings()).Enter("sumy", entry)
-		if r.Verdict != Correct {
+		if r.Verdict != verdict.Correct {
 			t.Fatalf("%s: %v %s", entry, r.Verdict, r.Feedback)
 		}
 		wrong := l.Text(expr.Add(combination, expr.Mul(expr.N(rapid.SampledFrom([]float64{0.02, 0.3, 2}).Draw(t, "off")), sums[0]))) + " = " + l.Plain(l.unknownForce())
-		if r := NewWork(l, lesson.DefaultSettings()).Enter("sumy", wrong); r.Verdict == Correct {
+		if r := NewWork(l, lesson.DefaultSettings()).Enter("sumy", wrong); r.Verdict == verdict.Correct {
 			t.Fatalf("%s: accepted", wrong)
 		}
 	})
@@ -256,8 +257,8 @@ func TestRoundedNumbersInAnEquation(t *testing.T) {
 		}
 		right := text(t1) + " T1 + (" + text(t2) + ") T2 + (" + strconv.FormatFloat(load, 'f', 2, 64) + ") = 0"
 		wrong := text(t1*1.02) + " T1 + (" + text(t2) + ") T2 + (" + strconv.FormatFloat(load, 'f', 2, 64) + ") = 0"
-		assert.Equal(t, Correct, w.Enter("sumx", right).Verdict, right)
-		assert.NotEqual(t, Correct, w.Enter("sumx", wrong).Verdict, wrong)
+		assert.Equal(t, verdict.Correct, w.Enter("sumx", right).Verdict, right)
+		assert.NotEqual(t, verdict.Correct, w.Enter("sumx", wrong).Verdict, wrong)
 	}
 }
 
@@ -267,22 +268,22 @@ func TestAnEquationOfDifferentUnitsIsNotTaken(t *testing.T) {
 	w := NewWork(solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "force: 600 N"))), lesson.DefaultSettings())
 	for _, entry := range []string{"T1 sin 40 + T2 sin 30 = 600 kg", "600 kg = T1 sin 40 + T2 sin 30", "T1 sin 40 + T2 sin 30 = 600 m"} {
 		r := w.Enter("sumy", entry)
-		assert.Equal(t, Unreadable, r.Verdict, entry)
+		assert.Equal(t, verdict.Unreadable, r.Verdict, entry)
 		assert.Contains(t, r.Feedback, "can't equal", entry)
 	}
 	for _, entry := range []string{"T1 sin 40 + T2 sin 30 = 600 N", "T1 sin 40 + T2 sin 30 = 0.6 kN", "T1 sin 40 + T2 sin 30 = 600"} {
-		assert.Equal(t, Correct, w.Enter("sumy", entry).Verdict, entry)
+		assert.Equal(t, verdict.Correct, w.Enter("sumy", entry).Verdict, entry)
 	}
-	assert.Equal(t, SlipFound, crate(t).Enter("sumy", "T1 sin 40 + T2 sin 30 = 120 kg").Verdict, "a mass for its weight")
+	assert.Equal(t, verdict.SlipFound, crate(t).Enter("sumy", "T1 sin 40 + T2 sin 30 = 120 kg").Verdict, "a mass for its weight")
 }
 
 // Where the mass is asked, it may stand in a sum for its weight too.
 func TestAMassAskedForItsWeight(t *testing.T) {
 	w := NewWork(solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 40 deg above -x", "force: 500 N"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "find: mass"))), lesson.DefaultSettings())
-	assert.Equal(t, Correct, w.Enter("sumy", "500 sin 40 + T2 sin 30 = m g").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("sumy", "500 sin 40 + T2 sin 30 = m g").Verdict)
 	for entry, slip := range map[string]string{"500 sin 40 + T2 sin 30 = m": "mass-for-weight", "500 sin 40 + T2 sin 30 = m/g": "gravity-inverted"} {
 		r := w.Enter("sumy", entry)
-		require.Equal(t, SlipFound, r.Verdict, entry)
+		require.Equal(t, verdict.SlipFound, r.Verdict, entry)
 		assert.Equal(t, []string{slip}, r.Slips[0].IDs, entry)
 	}
 }
@@ -291,7 +292,7 @@ func TestAMassAskedForItsWeight(t *testing.T) {
 // asked for a digit more; 1170 and 1200 are not.
 func TestAPlacedZeroInAnEquation(t *testing.T) {
 	w := crate(t)
-	for number, want := range map[string]Verdict{"1177": Correct, "1180": Correct, "1177.2": Correct, "1178": SlipFound, "1170": Unexplained, "1210": Unexplained} {
+	for number, want := range map[string]verdict.Verdict{"1177": verdict.Correct, "1180": verdict.Correct, "1177.2": verdict.Correct, "1178": verdict.SlipFound, "1170": verdict.Unexplained, "1210": verdict.Unexplained} {
 		r := w.Enter("sumy", "T1 sin 40 + T2 sin 30 = "+number)
 		assert.Equal(t, want, r.Verdict, number)
 		assert.Equal(t, number == "1180", slices.Contains(r.Notes, "digit-more"), number)

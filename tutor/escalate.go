@@ -9,6 +9,7 @@ import (
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // escalate adds help where the same wrong value comes again, before the
@@ -31,7 +32,7 @@ func (w *Work) escalate(q *lesson.Quantity, r *Reply) {
 func (w *Work) times(q *lesson.Quantity, r *Reply) int {
 	n := 0
 	for i := range w.Past {
-		if a := &w.Past[i]; !a.Undone && a.Quantity == q.Name && a.Verdict != Correct && sameEntry(q, &r.Reading, &a.Reading) {
+		if a := &w.Past[i]; !a.Undone && a.Quantity == q.Name && a.Verdict != verdict.Correct && sameEntry(q, &r.Reading, &a.Reading) {
 			n++
 		}
 	}
@@ -53,9 +54,9 @@ func sameEntry(q *lesson.Quantity, a, b *entry.Reading) bool {
 func (w *Work) place(q *lesson.Quantity, r *Reply) *lesson.Quantity {
 	at := q
 	switch {
-	case r.Verdict == Carried:
+	case r.Verdict == verdict.Carried:
 		at = w.Lesson.Quantity(r.From)
-	case r.Verdict == SlipFound:
+	case r.Verdict == verdict.SlipFound:
 		at = w.Lesson.Quantity(r.Slips[0].At)
 	}
 	if at.Given { // a given misread: the step that reads it is the place to look
@@ -68,7 +69,7 @@ func (w *Work) place(q *lesson.Quantity, r *Reply) *lesson.Quantity {
 func (w *Work) helps(at *lesson.Quantity, r *Reply) []string {
 	var all []string
 	switch {
-	case r.Verdict == EarlyRounding:
+	case r.Verdict == verdict.EarlyRounding:
 		all = append(all, w.Lesson.Say("feedback.again.keep"), w.Lesson.Say("feedback.again.memory"))
 	case w.Settings.Hints != lesson.HelpOff:
 		all = append(all, w.HintAt(at.Name, 1).Sentence, w.HintAt(at.Name, 2).Sentence)

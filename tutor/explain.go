@@ -8,6 +8,7 @@ import (
 	"closingside/statics"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // explain looks for what is behind a wrong value.
@@ -24,12 +25,12 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 	}
 	r.Slips, r.Unexplained = c.slips, c.unexplained
 	rounded := func(o *Rounded, unexplained float64) {
-		r.Verdict, r.Rounded = EarlyRounding, o
+		r.Verdict, r.Rounded = verdict.EarlyRounding, o
 		r.Slips, r.Unexplained = nil, unexplained
 		r.Feedback = w.keepDigits(q, o, r.Reading.Value)
 	}
 	carried := func(from string, share float64) {
-		r.Verdict, r.From = Carried, from
+		r.Verdict, r.From = verdict.Carried, from
 		r.Slips, r.Unexplained = nil, 1-share
 		r.Feedback = w.sendTo(q, from)
 	}
@@ -48,7 +49,7 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 	case c.rounded != nil && c.onlyTooSoon():
 		rounded(c.rounded.rounded, 1-c.roundedShare)
 	case slip:
-		r.Verdict, r.Feedback = SlipFound, w.askAbout(r.Slips[0])
+		r.Verdict, r.Feedback = verdict.SlipFound, w.askAbout(r.Slips[0])
 	case w.askForNumber(q, r):
 	case w.rivals(r.Slips):
 		w.askOrSettle(q, r)
@@ -57,7 +58,7 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 			carried(from, halfSure)
 			return
 		}
-		r.Verdict, r.Feedback = Unexplained, w.bounds(q, r.Reading.Value)
+		r.Verdict, r.Feedback = verdict.Unexplained, w.bounds(q, r.Reading.Value)
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // praise is what is said of a right answer, with its notes.
@@ -146,7 +147,7 @@ func (l *Lesson) tooCoarse(q *lesson.Quantity, r *Rounded) bool {
 // Heading is the verdict on an entry in a word or two.
 func (l *Lesson) Heading(r *Reply) string {
 	key := "verdict." + r.Verdict.String()
-	if r.Verdict == EarlyRounding && l.tooCoarse(l.Quantity(r.Quantity), r.Rounded) {
+	if r.Verdict == verdict.EarlyRounding && l.tooCoarse(l.Quantity(r.Quantity), r.Rounded) {
 		key += ".coarse"
 	}
 	return l.Say(key)
@@ -183,13 +184,13 @@ func roughly(x float64) float64 {
 
 // bounds is what a sketch would show of a value that nothing explains.
 func (w *Work) bounds(q *lesson.Quantity, v float64) string {
-	lo, hi := w.limits(q)
+	lo, hi := w.Limits(q)
 	if math.IsNaN(lo) || math.IsNaN(hi) {
 		return w.Lesson.Say("feedback.unexplained")
 	}
 	lo, hi = seen(q, lo, math.Floor), seen(q, hi, math.Ceil)
 	key := "feedback.outside"
-	switch in := inside(q, v, lo, hi); {
+	switch in := q.Within(v, lo, hi); {
 	case in && q.Signed:
 		key = "feedback.inside.part"
 	case in:
@@ -224,9 +225,9 @@ func (w *Work) bound(q *lesson.Quantity, v float64) string {
 	return w.Lesson.Reported(q, v, d)
 }
 
-// limits are the values between which a sketch shows q to lie, as far as they
+// Limits are the values between which a sketch shows q to lie, as far as they
 // follow from what is given or found: they must not tell another value.
-func (w *Work) limits(q *lesson.Quantity) (lo, hi float64) {
+func (w *Work) Limits(q *lesson.Quantity) (lo, hi float64) {
 	if q.Between[0] == nil {
 		return math.NaN(), math.NaN()
 	}
@@ -238,12 +239,4 @@ func (w *Work) limits(q *lesson.Quantity) (lo, hi float64) {
 		hi = 180
 	}
 	return lo, hi
-}
-
-// inside tells whether v lies from lo to hi, counter-clockwise for a direction.
-func inside(q *lesson.Quantity, v, lo, hi float64) bool {
-	if q.Turns {
-		return lesson.InTurn(v-lo) <= lesson.InTurn(hi-lo)
-	}
-	return lo <= v && v <= hi
 }

@@ -11,6 +11,7 @@ import (
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
+	"closingside/tutor/verdict"
 )
 
 // An expression is read for its form: slips that agree in value are told apart
@@ -29,7 +30,7 @@ func TestAnExpressionTellsWhichSlipItHolds(t *testing.T) {
 	for _, r := range rows {
 		t.Run(r.entry, func(t *testing.T) {
 			got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", r.entry)
-			require.Equal(t, SlipFound, got.Verdict, "%+v", got)
+			require.Equal(t, verdict.SlipFound, got.Verdict, "%+v", got)
 			if got.Reading.Form == entry.Expression {
 				assert.ElementsMatch(t, r.ids, got.Slips[0].IDs)
 				assert.Equal(t, r.ids[0], got.Slips[0].Likely)
@@ -59,7 +60,7 @@ func TestExpressionsWithRoundedNumbersAreHeldToTheBand(t *testing.T) {
 	for _, r := range rows {
 		t.Run(r.entry, func(t *testing.T) {
 			got := NewWork(barge(t), lesson.DefaultSettings()).Enter(r.quantity, r.entry)
-			assert.Equal(t, r.right, got.Verdict == Correct, "%+v", got)
+			assert.Equal(t, r.right, got.Verdict == verdict.Correct, "%+v", got)
 		})
 	}
 }
@@ -69,7 +70,7 @@ func TestTheSameWrongValueAgainBringsMoreHelp(t *testing.T) {
 	said := map[string]bool{}
 	for range 4 {
 		r := w.Enter("R", "698.4 N")
-		require.Equal(t, SlipFound, r.Verdict)
+		require.Equal(t, verdict.SlipFound, r.Verdict)
 		said[r.Feedback] = true
 		assert.NotContains(t, r.Feedback, "682")
 		assert.NotContains(t, r.Feedback, "683 N")
@@ -82,7 +83,7 @@ func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
 	// Without the factor 2 it comes to 690.5 N; with the other force's direction
 	// in one component to 690 N at three digits.
 	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "690 N")
-	require.Equal(t, SlipFound, r.Verdict, "%+v", r)
+	require.Equal(t, verdict.SlipFound, r.Verdict, "%+v", r)
 	require.Less(t, r.Slips[0].Probability, sureEnough)
 	assert.Contains(t, r.Feedback, "another force's value used")
 	assert.Contains(t, r.Feedback, "factor 2 left out")
@@ -91,7 +92,7 @@ func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
 func TestSharesSumToOne(t *testing.T) {
 	for _, entry := range []string{"713.7 N", "698.4 N", "950 N", "511.11 N", "700 N", "1000"} {
 		r := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", entry)
-		if r.Verdict == EarlyRounding || r.Verdict == Carried {
+		if r.Verdict == verdict.EarlyRounding || r.Verdict == verdict.Carried {
 			continue
 		}
 		sum := r.Unexplained
@@ -106,7 +107,7 @@ func TestSharesSumToOne(t *testing.T) {
 // also where it would give the same in a step before.
 func TestAQuestionBeginsAtTheQuantityItself(t *testing.T) {
 	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("gamma", "93")
-	require.Equal(t, SlipFound, r.Verdict)
+	require.Equal(t, verdict.SlipFound, r.Verdict)
 	assert.Equal(t, "gamma", r.Slips[0].At)
 	assert.Contains(t, r.Feedback, "at the step for γ")
 }
@@ -125,7 +126,7 @@ func TestTheQuestionIsAboutTheStep(t *testing.T) {
 		{least, "theta2", "147", "to which side does its head point"},
 	} {
 		r := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings()).Enter(row.quantity, row.entry)
-		require.Equal(t, SlipFound, r.Verdict)
+		require.Equal(t, verdict.SlipFound, r.Verdict)
 		assert.Contains(t, r.Feedback, row.asks)
 	}
 }
@@ -135,7 +136,7 @@ func TestTheQuestionIsAboutTheStep(t *testing.T) {
 func TestBoundsOfADirectionFollowTheTurn(t *testing.T) {
 	l := pair(t, "520 N", "143.1 deg", "310 N", "-160 deg")
 	got := NewWork(l, lesson.DefaultSettings()).Enter("theta", "-1.5")
-	require.Equal(t, Unexplained, got.Verdict)
+	require.Equal(t, verdict.Unexplained, got.Verdict)
 	assert.Contains(t, got.Feedback, "between 143° and 200°")
 }
 
@@ -161,7 +162,7 @@ func TestTwoSlipsAreAskedAboutOneByOne(t *testing.T) {
 					if v == v && met < 40 {
 						got = w.Enter(q.Name, l.Show(q, v, lesson.Digits{Magnitude: 5, Angle: 3}))
 					}
-					if got.Verdict != SlipFound || !got.Slips[0].double() {
+					if got.Verdict != verdict.SlipFound || !got.Slips[0].double() {
 						continue
 					}
 					met++
@@ -181,7 +182,7 @@ func TestASketchShowsNoMoreThanItCan(t *testing.T) {
 	l := pair(t, "345.2 N", "25.4 deg", "612.7 N", "118 deg")
 	said := func(quantity, entry string) string {
 		r := NewWork(l, lesson.DefaultSettings()).Enter(quantity, entry)
-		assert.Equal(t, Unexplained, r.Verdict, "%+v", r)
+		assert.Equal(t, verdict.Unexplained, r.Verdict, "%+v", r)
 		return r.Feedback
 	}
 	assert.Contains(t, said("R", "55.1 N"), "between 260 N and 960 N")
@@ -189,13 +190,13 @@ func TestASketchShowsNoMoreThanItCan(t *testing.T) {
 	assert.NotContains(t, said("F1x", "77.7 N"), "between", "from −P to P says nothing")
 
 	w := NewWork(barge(t), lesson.DefaultSettings())
-	assert.Equal(t, "610 N", w.given("F2"))
+	assert.Equal(t, "610 N", w.Lesson.GivenText("F2"))
 }
 
 func TestTheHeadingFitsWhatIsSaid(t *testing.T) {
 	w := NewWork(barge(t), lesson.DefaultSettings())
 	r := w.Enter("R", "700")
-	assert.Equal(t, EarlyRounding, r.Verdict)
+	assert.Equal(t, verdict.EarlyRounding, r.Verdict)
 	assert.Equal(t, w.Lesson.Say("verdict.early-rounding.coarse"), w.Lesson.Heading(&r))
 	r = w.Enter("R", "682.6")
 	assert.Equal(t, w.Lesson.Say("verdict.correct"), w.Lesson.Heading(&r))
@@ -208,7 +209,7 @@ func TestTheQuestionAboutASupplementFitsEitherLaw(t *testing.T) {
 	w.Enter("gamma", "87")
 	w.Enter("R", "sqrt(340^2+610^2-2*340*610*cos(87))")
 	r := w.Enter("beta", "116.8")
-	assert.Equal(t, SlipFound, r.Verdict)
+	assert.Equal(t, verdict.SlipFound, r.Verdict)
 	assert.Contains(t, r.Feedback, "β")
 	assert.NotContains(t, r.Feedback, "cosine")
 	assert.Equal(t, "obtuse-assumed", r.Slips[0].Told())
@@ -220,6 +221,6 @@ func TestTheQuestionAboutASupplementFitsEitherLaw(t *testing.T) {
 func TestAPrincipalValueIsAskedAboutByItsQuadrant(t *testing.T) {
 	w := NewWork(solvedBy(t, kinds.FromComponentsSource("", "F", "-310 N", "545 N")), lesson.DefaultSettings())
 	r := w.Enter("theta", "-60.4")
-	require.Equal(t, SlipFound, r.Verdict)
+	require.Equal(t, verdict.SlipFound, r.Verdict)
 	assert.Contains(t, r.Feedback, "in which quadrant does the arrow lie?")
 }

@@ -1,8 +1,6 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"math"
 	"runtime"
 	"testing"
@@ -10,6 +8,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // What was made for checks is gone once it is forgotten, half-made lists and

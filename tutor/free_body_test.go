@@ -9,6 +9,7 @@ import (
 	"closingside/tutor/figure"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // No label of a particle's figures lies on another or on a line, in either room
@@ -53,7 +54,7 @@ func TestTheFreeBodyDiagramKeepsTheUnknown(t *testing.T) {
 	body := w.Scenes()[0]
 	assert.Contains(t, body.Desc, "not known")
 	assert.NotContains(t, body.Desc, w.Lesson.Show(w.Lesson.Quantity("F3"), w.Lesson.Truth("F3"), w.Settings.Answer))
-	require.Equal(t, Correct, w.Enter("theta3", w.Lesson.right(w.Lesson.Quantity("theta3"), lesson.Digits{Magnitude: 4, Angle: 2})).Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("theta3", w.Lesson.right(w.Lesson.Quantity("theta3"), lesson.Digits{Magnitude: 4, Angle: 2})).Verdict)
 	assert.NotContains(t, w.Scenes()[0].Desc, "not known")
 }
 

@@ -3,6 +3,7 @@ package tutor
 import (
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // habit is the mix of learners who keep full precision on the way, 4 digits
@@ -67,7 +68,7 @@ func (s *state) seen(q *lesson.Quantity, r entry.Reading) habit {
 func (w *Work) leaning() habit {
 	all := habit{1, 1, 1}
 	for i := range w.Lesson.Quantities {
-		if a := w.Standing(w.Lesson.Quantities[i].Name); a != nil && a.Verdict == Correct && a.seen != (habit{}) {
+		if a := w.Standing(w.Lesson.Quantities[i].Name); a != nil && a.Verdict == verdict.Correct && a.seen != (habit{}) {
 			all = habit{all.full * a.seen.full, all.four * a.seen.four, all.three * a.seen.three}
 		}
 	}

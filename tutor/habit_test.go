@@ -1,12 +1,14 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // What right entries show of the digits kept tells how a wrong one is read:
@@ -16,7 +18,7 @@ func TestRightEntriesTellHowManyDigitsAreKept(t *testing.T) {
 	entered := func(entries ...[2]string) *Work {
 		w := NewWork(solvedBy(t, source), lesson.DefaultSettings())
 		for _, e := range entries {
-			require.Equal(t, Correct, w.Enter(e[0], e[1]).Verdict, e[0])
+			require.Equal(t, verdict.Correct, w.Enter(e[0], e[1]).Verdict, e[0])
 		}
 		return w
 	}

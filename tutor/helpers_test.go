@@ -1,13 +1,14 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"flag"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // What many tests begin with: lessons, work on them, and how much is drawn.

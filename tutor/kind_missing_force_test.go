@@ -9,6 +9,7 @@ import (
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -28,10 +29,10 @@ func TestTwoSolutionsAreBothAccepted(t *testing.T) {
 		t.Run(row.says, func(t *testing.T) {
 			w := NewWork(turned(t), lesson.DefaultSettings())
 			first := w.Enter("theta2", row.theta)
-			require.Equal(t, Correct, first.Verdict)
+			require.Equal(t, verdict.Correct, first.Verdict)
 			assert.Contains(t, first.Notes, "two-solutions")
 			assert.Contains(t, first.Feedback, row.says)
-			require.Equal(t, Correct, w.Enter("R", row.r).Verdict)
+			require.Equal(t, verdict.Correct, w.Enter("R", row.r).Verdict)
 			assert.True(t, w.Done())
 		})
 	}
@@ -46,9 +47,9 @@ func TestMixedSolutionsAreNamed(t *testing.T) {
 	for name, enter := range map[string][2]string{"acute first": {"707.3 N", "-133.3"}, "obtuse first": {"144.6 N", "-46.67"}} {
 		t.Run(name, func(t *testing.T) {
 			w := NewWork(turned(t), lesson.DefaultSettings())
-			require.Equal(t, Correct, w.Enter("R", enter[0]).Verdict)
+			require.Equal(t, verdict.Correct, w.Enter("R", enter[0]).Verdict)
 			r := w.Enter("theta2", enter[1])
-			require.Equal(t, SlipFound, r.Verdict)
+			require.Equal(t, verdict.SlipFound, r.Verdict)
 			assert.Equal(t, []string{slips.BranchesMixed}, r.Slips[0].IDs)
 			assert.InDelta(t, 1, r.Slips[0].Probability+r.Unexplained, 1e-12)
 			assert.False(t, w.Done())
@@ -66,8 +67,8 @@ func TestGoingOverToTheOtherSolution(t *testing.T) {
 	w.Enter("R", "707.3 N")
 	w.Enter("theta2", "-46.67")
 	require.True(t, w.Done())
-	require.Equal(t, SlipFound, w.Enter("R", "144.6 N").Verdict)
-	require.Equal(t, Correct, w.Enter("theta2", "-133.3").Verdict)
+	require.Equal(t, verdict.SlipFound, w.Enter("R", "144.6 N").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("theta2", "-133.3").Verdict)
 	assert.True(t, w.Found("R"), "judged again in the triangle now worked")
 	assert.True(t, w.Done())
 }
@@ -75,9 +76,9 @@ func TestGoingOverToTheOtherSolution(t *testing.T) {
 // A slip in the second triangle is named there.
 func TestSlipInTheOtherSolution(t *testing.T) {
 	w := NewWork(turned(t), lesson.DefaultSettings())
-	require.Equal(t, Correct, w.Enter("alpha", "133.33").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("alpha", "133.33").Verdict)
 	r := w.Enter("theta2", "133.33") // laid off on the wrong side
-	require.Equal(t, SlipFound, r.Verdict)
+	require.Equal(t, verdict.SlipFound, r.Verdict)
 }
 
 func TestImpossibleForcesAreRefusedWithAReason(t *testing.T) {

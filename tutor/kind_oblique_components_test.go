@@ -13,6 +13,7 @@ import (
 	"closingside/statics"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // The components solve Fu u + Fv v = F, as gonum solves the two equations; and
@@ -99,9 +100,9 @@ func TestProjectionForObliqueComponent(t *testing.T) {
 	l := solvedBy(t, kinds.ObliqueComponents.Bank[0])
 	w := NewWork(l, lesson.DefaultSettings())
 	r := w.Enter("Fu", "396.0 N") // 560 cos 45°
-	require.Equal(t, SlipFound, r.Verdict, r.Feedback)
+	require.Equal(t, verdict.SlipFound, r.Verdict, r.Feedback)
 	assert.Contains(t, r.Slips[0].IDs, "right-triangle-assumed")
-	assert.Equal(t, Correct, w.Enter("Fu", "416.7 N").Verdict) // 560 sin 48° / sin 87°
+	assert.Equal(t, verdict.Correct, w.Enter("Fu", "416.7 N").Verdict) // 560 sin 48° / sin 87°
 }
 
 // By hand: 720 N at 80° along 45° and −20°. Across the second axis
@@ -113,9 +114,9 @@ func TestAComponentAgainstItsAxis(t *testing.T) {
 	assert.InDelta(t, -455.668, l.Truth("Fv"), 0.005)
 	w := NewWork(l, lesson.DefaultSettings())
 	r := w.Enter("Fv", "455.7 N")
-	require.Equal(t, SlipFound, r.Verdict, r.Feedback)
+	require.Equal(t, verdict.SlipFound, r.Verdict, r.Feedback)
 	assert.Contains(t, r.Slips[0].IDs, "sign-lost")
-	assert.Equal(t, Correct, w.Enter("Fv", "-455.7 N").Verdict)
-	assert.Equal(t, Correct, w.Enter("Fu", "782.4 N").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("Fv", "-455.7 N").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("Fu", "782.4 N").Verdict)
 	assert.True(t, w.Done())
 }

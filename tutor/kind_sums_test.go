@@ -8,6 +8,7 @@ import (
 	"closingside/statics"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -162,7 +163,7 @@ func TestSlipsOfComponentsAreNamed(t *testing.T) {
 	for _, r := range rows {
 		t.Run(r.id, func(t *testing.T) {
 			got := NewWork(r.l, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
-			require.Equal(t, SlipFound, got.Verdict, "%s: %v, unexplained %v", r.entry, got.Slips, got.Unexplained)
+			require.Equal(t, verdict.SlipFound, got.Verdict, "%s: %v, unexplained %v", r.entry, got.Slips, got.Unexplained)
 			assert.Contains(t, got.Slips[0].IDs, r.id)
 		})
 	}

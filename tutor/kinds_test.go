@@ -11,6 +11,7 @@ import (
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -142,7 +143,7 @@ func TestARightWorkingIsAccepted(t *testing.T) {
 					for n := w.Next(); n != ""; n = w.Next() {
 						q := s.Quantity(n)
 						r := w.Enter(n, s.right(q, w.Settings.DigitsOf(q)))
-						require.Equal(t, Correct, r.Verdict, "%s of %s", n, l.Problem.Code())
+						require.Equal(t, verdict.Correct, r.Verdict, "%s of %s", n, l.Problem.Code())
 					}
 					assert.True(t, w.Done())
 					assert.Same(t, s, w.Lesson)

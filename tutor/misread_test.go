@@ -1,11 +1,12 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
 )
 
 // Every given misread, a force forgotten among them, sits at a quantity that can

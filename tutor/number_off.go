@@ -7,6 +7,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // sureOfNumber is the probability that a formula right but for one number that
@@ -48,10 +49,10 @@ func (w *Work) askForNumber(q *lesson.Quantity, r *Reply) bool {
 		return false
 	case of.Given:
 		s := Suspect{IDs: miscopied, Likely: miscopied[0], Probability: sureOfNumber, At: of.Name}
-		r.Verdict, r.Slips, r.Unexplained = SlipFound, []Suspect{s}, 1-sureOfNumber
+		r.Verdict, r.Slips, r.Unexplained = verdict.SlipFound, []Suspect{s}, 1-sureOfNumber
 		r.Feedback = w.askAbout(s)
 	default:
-		r.Verdict = Unexplained
+		r.Verdict = verdict.Unexplained
 		r.Feedback = w.Lesson.Say("feedback.number", "number", expr.FormatNumber(written, 10))
 	}
 	return true

@@ -6,6 +6,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 )
@@ -30,7 +31,7 @@ func TestNextLeadsOnFromWhatWasFound(t *testing.T) {
 	for _, r := range rows {
 		w := NewWork(barge(t), lesson.DefaultSettings())
 		for _, e := range r.entries {
-			assert.Equal(t, Correct, w.Enter(e[0], e[1]).Verdict, e)
+			assert.Equal(t, verdict.Correct, w.Enter(e[0], e[1]).Verdict, e)
 		}
 		assert.Equal(t, r.next, w.Next(), r.entries)
 	}
@@ -53,7 +54,7 @@ func TestWhatIsNextLeadsToTheEnd(t *testing.T) {
 				if q.Equation {
 					entry = expr.Plain(q.Routes[0].Tree, l.Symbol) + " = 0"
 				}
-				assert.Equal(t, Correct, w.Enter(q.Name, entry).Verdict, "%s %s %s", p.Story, q.Name, entry)
+				assert.Equal(t, verdict.Correct, w.Enter(q.Name, entry).Verdict, "%s %s %s", p.Story, q.Name, entry)
 			}
 			assert.True(t, w.Done(), p.Story)
 		}

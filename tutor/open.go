@@ -1,8 +1,9 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"sync"
+
+	"closingside/tutor/lesson"
 )
 
 // Lesson is a lesson with what judging needs of it.

@@ -1,9 +1,6 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
-	"closingside/tutor/slips"
 	"math"
 	"strconv"
 	"testing"
@@ -12,6 +9,11 @@ import (
 	"github.com/stretchr/testify/require"
 	"gonum.org/v1/gonum/spatial/r2"
 	"pgregory.net/rapid"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
+	"closingside/tutor/verdict"
 )
 
 // steered is a lantern of 100 N on a cable 30° above −x and a line of known
@@ -36,15 +38,15 @@ func TestAnOpenDirectionOfTwoSolutions(t *testing.T) {
 			w := NewWork(l, lesson.DefaultSettings())
 			first := map[string]string{"F1": "theta2", "theta2": "F1"}[other]
 			r := w.Enter(first, s.right(s.Quantity(first), lesson.Digits{Magnitude: 4, Angle: 2}))
-			require.Equal(t, Correct, r.Verdict, r.Feedback)
+			require.Equal(t, verdict.Correct, r.Verdict, r.Feedback)
 			assert.Contains(t, r.Notes, "two-solutions")
 			assert.Contains(t, r.Feedback, []string{"larger", "smaller"}[i])
 			r = w.Enter(other, s.right(s.Quantity(other), lesson.Digits{Magnitude: 4, Angle: 2}))
-			require.Equal(t, Correct, r.Verdict, r.Feedback)
+			require.Equal(t, verdict.Correct, r.Verdict, r.Feedback)
 			assert.True(t, w.Done())
 			mixed := l.Solutions()[1-i]
 			r = w.Enter(other, mixed.right(mixed.Quantity(other), lesson.Digits{Magnitude: 4, Angle: 2}))
-			require.Equal(t, SlipFound, r.Verdict, r.Feedback)
+			require.Equal(t, verdict.SlipFound, r.Verdict, r.Feedback)
 			assert.Equal(t, []string{slips.BranchesMixed}, r.Slips[0].IDs)
 		}
 	}
@@ -64,10 +66,10 @@ func TestAnOpenDirectionOfOneSolution(t *testing.T) {
 	assert.InDelta(t, 75, l.Truth("F1"), 1e-9)
 	checkRoutes(t, l)
 	w := NewWork(l, lesson.DefaultSettings())
-	assert.Equal(t, Correct, w.Enter("sumy", "F sin θF = 100").Verdict)
-	assert.Equal(t, Correct, w.Enter("sumx", "125 cos θF - T = 0").Verdict)
-	assert.Equal(t, Correct, w.Enter("theta2", "asin(100/125)").Verdict)
-	assert.NotEqual(t, Correct, NewWork(l, lesson.DefaultSettings()).Enter("theta2", "126.87").Verdict, "there the cable would push")
+	assert.Equal(t, verdict.Correct, w.Enter("sumy", "F sin θF = 100").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("sumx", "125 cos θF - T = 0").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("theta2", "asin(100/125)").Verdict)
+	assert.NotEqual(t, verdict.Correct, NewWork(l, lesson.DefaultSettings()).Enter("theta2", "126.87").Verdict, "there the cable would push")
 }
 
 func TestWhatAnOpenDirectionCannotBe(t *testing.T) {
@@ -164,8 +166,8 @@ func TestASpringMayPush(t *testing.T) {
 	sum, size := kinds.Balance(l.Lesson)
 	assert.LessOrEqual(t, r2.Norm(sum), 1e-9*size)
 	w := NewWork(l, lesson.DefaultSettings())
-	assert.Equal(t, Correct, w.Enter("sumx", "S cos 40 = T").Verdict)
-	assert.Equal(t, Correct, w.Enter("s2", "233.4 mm").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("sumx", "S cos 40 = T").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("s2", "233.4 mm").Verdict)
 	// Given as compressed, it loads the ring as a strut of k·s would.
 	l = solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 180 deg"), kinds.PartSource("S spring", "direction: 40 deg below -x", "stiffness: 2 kN/m", "compression: 0.15 m"), kinds.PartSource("W weight", "find: mass")))
 	assert.InDelta(t, 300*math.Sin(40*math.Pi/180)/9.81, l.Truth("m3"), 1e-9)

@@ -1,8 +1,6 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"encoding/json"
 	"math"
 	"os"
@@ -11,6 +9,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // published is a printed answer of an open textbook (OpenStax Precalculus 2e,

@@ -6,6 +6,7 @@ import (
 	"closingside/tutor/figure"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -36,7 +37,7 @@ func TestAnOpenDirectionIsDrawnOpen(t *testing.T) {
 	_, ok := l.Situation()
 	assert.False(t, ok)
 	q := l.Quantity("theta2")
-	require.Equal(t, Correct, w.Enter(q.Name, l.right(q, w.Settings.DigitsOf(q))).Verdict)
+	require.Equal(t, verdict.Correct, w.Enter(q.Name, l.right(q, w.Settings.DigitsOf(q))).Verdict)
 	assert.False(t, open())
 }
 
@@ -47,7 +48,7 @@ func TestAFigureShowsAnEntryAsItWasTyped(t *testing.T) {
 		{"R", "682.6", "682.6 N"}, {"R", "683 N", "683 N"}, {"R", "682.635 N", "682.6 N"}, {"theta", "88.17", "88.17°"}, {"theta", "88.2", "88.2°"},
 	} {
 		w := NewWork(barge(t), lesson.DefaultSettings())
-		require.Equal(t, Correct, w.Enter(row.quantity, row.entry).Verdict)
+		require.Equal(t, verdict.Correct, w.Enter(row.quantity, row.entry).Verdict)
 		q := w.Lesson.Quantity(row.quantity)
 		assert.Equal(t, figure.Symbol(q.Symbol.Letter, q.Symbol.Sub).Is(row.shown), w.Label(row.quantity), row.entry)
 	}

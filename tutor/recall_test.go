@@ -9,6 +9,7 @@ import (
 	"closingside/statics"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -18,15 +19,15 @@ import (
 type tally struct{ met, first, named, correct int }
 
 func (c *tally) note(r Reply, ids []string) {
-	if r.Verdict == Correct {
+	if r.Verdict == verdict.Correct {
 		c.correct++
 		return
 	}
 	c.met++
-	if r.Verdict == SlipFound {
+	if r.Verdict == verdict.SlipFound {
 		c.named++
 	}
-	if r.Verdict == SlipFound && slices.ContainsFunc(r.Slips[0].IDs, func(id string) bool { return slices.Contains(ids, id) }) {
+	if r.Verdict == verdict.SlipFound && slices.ContainsFunc(r.Slips[0].IDs, func(id string) bool { return slices.Contains(ids, id) }) {
 		c.first++
 	}
 }
@@ -63,11 +64,11 @@ func TestSlipsAreNamedFirst(t *testing.T) {
 				}
 				v := l.Truth("F1")*rng.Float64() + l.Truth("F2")*rng.Float64()
 				r := w.judge(q, lesson.Digits{Magnitude: 4, Angle: 2}.Written(q.Dim, v))
-				if r.Verdict == Correct {
+				if r.Verdict == verdict.Correct {
 					continue
 				}
 				noise.met++
-				if r.Verdict == Unexplained {
+				if r.Verdict == verdict.Unexplained {
 					silent++
 				} else {
 					spoke[r.Verdict.String()+" "+strconv.FormatBool(len(r.Slips) > 0 && r.Slips[0].double())+" "+q.Name]++

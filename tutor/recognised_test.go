@@ -12,6 +12,7 @@ import (
 	"closingside/tutor/entry"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // Wrong values worked by hand with the formulas beside them, and the rows that
@@ -86,7 +87,7 @@ func TestSlipsSeenInTrying(t *testing.T) {
 		{slope, "Fy", "500 N", "magnitudes-for-components"},
 	} {
 		got := NewWork(r.lesson, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
-		require.Equal(t, SlipFound, got.Verdict, "%s: %s", r.entry, got.Feedback)
+		require.Equal(t, verdict.SlipFound, got.Verdict, "%s: %s", r.entry, got.Feedback)
 		assert.Contains(t, got.Slips[0].IDs, r.id, r.entry)
 	}
 }
@@ -102,10 +103,10 @@ func TestAFormulaWithOneNumberOff(t *testing.T) {
 		got := NewWork(barge(t), lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 		assert.Contains(t, got.Feedback, r.says, r.entry)
 		if r.id == "" {
-			assert.Equal(t, Unexplained, got.Verdict, r.entry)
+			assert.Equal(t, verdict.Unexplained, got.Verdict, r.entry)
 			continue
 		}
-		require.Equal(t, SlipFound, got.Verdict, r.entry)
+		require.Equal(t, verdict.SlipFound, got.Verdict, r.entry)
 		assert.Equal(t, []string{r.id}, got.Slips[0].IDs, r.entry)
 	}
 }
@@ -114,17 +115,17 @@ func TestAFormulaWithOneNumberOff(t *testing.T) {
 func TestASpelledSymbolIsRead(t *testing.T) {
 	l := bankLesson(t, &kinds.ParticleEquilibrium, 3) // the chain C holds the buoy
 	for _, entry := range []string{"C cos theta3 + 2.5 cos 20 + 1.8 cos 75 = 0", "C cos thetaC + 2.5 cos 20 + 1.8 cos 75 = 0", "C cos θC + 2.5 cos 20 + 1.8 cos 75 = 0"} {
-		assert.Equal(t, Correct, NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry).Verdict, entry)
+		assert.Equal(t, verdict.Correct, NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry).Verdict, entry)
 	}
 }
 
 // A formula that fits but for the rounding of its numbers accuses nobody.
 func TestAFormulaOfRoundedNumbers(t *testing.T) {
 	l := solvedBy(t, lesson.Branch("", lesson.Leaf("kind", "concurrent-forces"), lesson.Branch("forces", kinds.ForceSource("A", "400 N", "20 deg"), kinds.ForceSource("B", "300 N", "110 deg"), kinds.ForceSource("D", "250 N", "215 deg"))))
-	for entry, want := range map[string]Verdict{"376-103-205": EarlyRounding, "375.9-102.6-204.8": Correct, "376-103-230": Unexplained} {
+	for entry, want := range map[string]verdict.Verdict{"376-103-205": verdict.EarlyRounding, "375.9-102.6-204.8": verdict.Correct, "376-103-230": verdict.Unexplained} {
 		r := NewWork(l, lesson.DefaultSettings()).Enter("Rx", entry)
 		assert.Equal(t, want, r.Verdict, "%s: %s", entry, r.Feedback)
-		if want == EarlyRounding {
+		if want == verdict.EarlyRounding {
 			assert.Equal(t, 3, r.Rounded.Digits)
 			assert.Equal(t, 4, r.Rounded.Keep)
 		}

@@ -1,9 +1,11 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"math"
 	"slices"
+
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // rejudge gives the entries that stand after one that has changed the verdict
@@ -24,7 +26,7 @@ func (w *Work) rejudge(changed string) []string {
 				w.compare(q, &now)
 			}
 		})
-		if old.Verdict == Carried && w.Found(old.From) && now.Verdict != Correct && now.Verdict != Carried {
+		if old.Verdict == verdict.Carried && w.Found(old.From) && now.Verdict != verdict.Correct && now.Verdict != verdict.Carried {
 			now = old
 			now.Feedback = w.sendTo(q, old.From)
 		}

@@ -1,8 +1,6 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	_ "embed"
 	"strconv"
 	"strings"
@@ -10,6 +8,10 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 //go:embed testdata/rounding_chain.txt
@@ -29,7 +31,7 @@ func TestPrintedRoundingChains(t *testing.T) {
 		require.Len(t, f, 8, line)
 		t.Run(f[0], func(t *testing.T) {
 			got := NewWork(pair(t, f[2], f[3], f[4], f[5]), lesson.DefaultSettings()).Enter(f[6], f[7])
-			assert.Contains(t, []Verdict{Correct, EarlyRounding}, got.Verdict, "%+v", got)
+			assert.Contains(t, []verdict.Verdict{verdict.Correct, verdict.EarlyRounding}, got.Verdict, "%+v", got)
 			t.Log(got.Verdict, got.Feedback)
 		})
 	}
@@ -63,7 +65,7 @@ func TestPrintedRoundingChainsOfOtherKinds(t *testing.T) {
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
 			got := NewWork(solvedBy(t, r.src), lesson.DefaultSettings()).Enter(r.quantity, r.entry)
-			assert.Contains(t, []Verdict{Correct, EarlyRounding}, got.Verdict, "%+v", got)
+			assert.Contains(t, []verdict.Verdict{verdict.Correct, verdict.EarlyRounding}, got.Verdict, "%+v", got)
 		})
 	}
 }
@@ -85,10 +87,10 @@ func TestEarlyRoundingNamesTheIntermediate(t *testing.T) {
 		t.Run(r.name, func(t *testing.T) {
 			got := NewWork(barge(t), lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 			if r.what == "" {
-				assert.Equal(t, Correct, got.Verdict, "%+v", got)
+				assert.Equal(t, verdict.Correct, got.Verdict, "%+v", got)
 				return
 			}
-			require.Equal(t, EarlyRounding, got.Verdict, "%+v", got)
+			require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
 			assert.Equal(t, r.what, got.Rounded.What)
 			assert.Equal(t, r.digits, got.Rounded.Digits)
 			assert.Equal(t, r.keep, got.Rounded.Keep)
@@ -123,7 +125,7 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
 			got := NewWork(r.l, r.settings).Enter(r.quantity, r.entry)
-			require.Equal(t, EarlyRounding, got.Verdict, "%+v", got)
+			require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
 			assert.Empty(t, got.Slips)
 			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false}, *got.Rounded)
 			assert.Contains(t, got.Feedback, r.what)
@@ -145,7 +147,7 @@ func TestAValueWrittenShortIsAskedForAsItsFieldAsks(t *testing.T) {
 	} {
 		w := NewWork(solvedBy(t, src), lesson.DefaultSettings())
 		got := w.Enter(r.quantity, r.entry)
-		require.Equal(t, EarlyRounding, got.Verdict, "%s %s: %+v", r.quantity, r.entry, got)
+		require.Equal(t, verdict.EarlyRounding, got.Verdict, "%s %s: %+v", r.quantity, r.entry, got)
 		assert.Equal(t, r.keep, got.Rounded.Keep, r.quantity)
 		assert.Contains(t, w.Asked(w.Lesson.Quantity(r.quantity)), strconv.Itoa(r.keep))
 	}

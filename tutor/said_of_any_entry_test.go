@@ -14,6 +14,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -25,7 +26,7 @@ type saying struct {
 	lesson *Lesson
 	given  map[string]bool // the numbers of the statement
 	rng    *rand.Rand
-	seen   map[Verdict]int
+	seen   map[verdict.Verdict]int
 	asked  int // questions between two slips
 }
 
@@ -36,7 +37,7 @@ var numberInText = regexp.MustCompile(`\d+(\.\d+)?`)
 // not the same words, where the same wrong value comes again.
 func TestWhatIsSaidOfAnyEntry(t *testing.T) {
 	drawn := max(1, problems()/2000)
-	seen, asked := map[Verdict]int{}, 0
+	seen, asked := map[verdict.Verdict]int{}, 0
 	everyKind(t, drawn, func(t *testing.T, l *Lesson) {
 		h := fnv.New64a()
 		h.Write([]byte(l.Problem.Code()))
@@ -53,7 +54,7 @@ func TestWhatIsSaidOfAnyEntry(t *testing.T) {
 		}
 		asked += s.asked
 	})
-	for v := Unreadable; v <= Unexplained; v++ {
+	for v := verdict.Unreadable; v <= verdict.Unexplained; v++ {
 		assert.Positive(t, seen[v], "%s", v)
 	}
 	assert.Positive(t, asked)
@@ -165,7 +166,7 @@ func (s *saying) enter(before [][2]string, q *lesson.Quantity, entry string) {
 			r := w.Enter(q.Name, entry)
 			s.seen[r.Verdict]++
 			s.check(w, r)
-			if r.Verdict == Correct || r.Verdict == Unreadable {
+			if r.Verdict == verdict.Correct || r.Verdict == verdict.Unreadable {
 				break
 			}
 			assert.NotContains(s.t, said, r.Feedback, "%s of %s: the same again", entry, q.Name)
@@ -187,10 +188,10 @@ func (s *saying) enter(before [][2]string, q *lesson.Quantity, entry string) {
 			require.True(s.t, ok)
 			s.check(w, told)
 			if c == Neither {
-				assert.Equal(s.t, Unexplained, told.Verdict, "%s of %s", entry, q.Name)
+				assert.Equal(s.t, verdict.Unexplained, told.Verdict, "%s of %s", entry, q.Name)
 				continue
 			}
-			assert.Equal(s.t, SlipFound, told.Verdict, "%s of %s: %+v", entry, q.Name, told)
+			assert.Equal(s.t, verdict.SlipFound, told.Verdict, "%s of %s: %+v", entry, q.Name, told)
 			assert.Equal(s.t, of.IDs, told.Slips[0].IDs, "%s of %s, answer %d: %+v", entry, q.Name, c, told)
 			assert.Equal(s.t, w.askAbout(of), told.Feedback)
 		}
@@ -225,14 +226,14 @@ func (s *saying) check(w *Work, r Reply) {
 	ok(!strings.Contains(said, "“”") && !strings.Contains(said, " ,") && !strings.Contains(said, " ?") && !strings.Contains(said, "NaN") && !strings.Contains(said, "–"), "something empty")
 	own := strings.ReplaceAll(said, r.Entry, "")
 	ok(r.Entry == "" || !blame.MatchString(own), "blame")
-	if r.Verdict == Correct {
+	if r.Verdict == verdict.Correct {
 		return
 	}
 	last := said
 	if i := strings.LastIndexAny(strings.TrimRight(said, ".?!"), ".?!"); i >= 0 {
 		last = strings.TrimSpace(said[i+1:])
 	}
-	if r.Verdict != Unreadable { // where reading stopped, the message says what would do in one sentence
+	if r.Verdict != verdict.Unreadable { // where reading stopped, the message says what would do in one sentence
 		ok(strings.HasSuffix(said, "?") || action.MatchString(last), "neither a question nor an action")
 	}
 	s.leaks(w, r, ok)
@@ -249,13 +250,13 @@ func (s *saying) leaks(w *Work, r Reply, ok func(bool, string)) {
 	}
 	add(r.Entry)
 	if b := q.Between; b[0] != nil && s.ofGivens(b[0]) && s.ofGivens(b[1]) {
-		lo, hi := w.limits(q)
+		lo, hi := w.Limits(q)
 		add(w.bound(q, lo) + " " + w.bound(q, hi))
 	}
 	if r.Rounded != nil { // how far it moved, to one digit
 		add(regexp.MustCompile(`by about \S+`).FindString(r.Feedback))
 	}
-	if r.Verdict == Unreadable { // an example of how to write
+	if r.Verdict == verdict.Unreadable { // an example of how to write
 		add("12.3 " + strings.ReplaceAll(r.Entry, ",", "") + " " + strings.ReplaceAll(r.Entry, ",", "."))
 	}
 	for _, n := range numberInText.FindAllString(r.Feedback, -1) {

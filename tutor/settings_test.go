@@ -1,14 +1,15 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // checked is the barge's problem with settings, given as "key: value" lines.

@@ -7,6 +7,7 @@ import (
 	"closingside/statics"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // Offered tells whether q is among what the learner is asked to enter: with a
@@ -59,7 +60,7 @@ func (w *Work) MaySolve() bool {
 // taken back counts, so that taking back takes no help away.
 func (w *Work) tried(of func(*lesson.Quantity) bool) bool {
 	return slices.ContainsFunc(w.Past, func(a Attempt) bool {
-		return a.Verdict != Correct && of(w.Lesson.Quantity(a.Quantity))
+		return a.Verdict != verdict.Correct && of(w.Lesson.Quantity(a.Quantity))
 	})
 }
 

@@ -1,12 +1,14 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // A method asked for decides what is offered, what comes next, what hints lean
@@ -55,7 +57,7 @@ func TestAMethodAskedForIsKeptTo(t *testing.T) {
 	w = asking(t, barge(t), "method: components")
 	assert.False(t, w.Offered(w.Lesson.Quantity("gamma")))
 	assert.False(t, w.Offered(w.Lesson.Quantity("phi")))
-	assert.Equal(t, Correct, w.Enter("gamma", "87°").Verdict, "a right value is right all the same")
+	assert.Equal(t, verdict.Correct, w.Enter("gamma", "87°").Verdict, "a right value is right all the same")
 }
 
 func TestWhenHelpMayBeAskedFor(t *testing.T) {

@@ -11,6 +11,7 @@ import (
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // Every row has all that a row has, and its own example shows it.
@@ -39,15 +40,15 @@ func TestEveryRowIsComplete(t *testing.T) {
 			for _, entry := range []string{e.Wrong, e.Right} {
 				w := NewWork(bankLesson(t, kind, e.Problem), lesson.DefaultSettings())
 				if e.Before[0] != "" {
-					require.Equal(t, Correct, w.Enter(e.Before[0], e.Before[1]).Verdict)
+					require.Equal(t, verdict.Correct, w.Enter(e.Before[0], e.Before[1]).Verdict)
 				}
 				r := w.Enter(e.Quantity, entry)
 				if entry == e.Right {
-					assert.Equal(t, Correct, r.Verdict)
+					assert.Equal(t, verdict.Correct, r.Verdict)
 					assert.Empty(t, r.Slips)
 					continue
 				}
-				require.Equal(t, SlipFound, r.Verdict, "%+v", r)
+				require.Equal(t, verdict.SlipFound, r.Verdict, "%+v", r)
 				assert.Contains(t, r.Slips[0].IDs, row.ID)
 				assert.NotContains(t, r.Feedback, strings.Fields(e.Right)[0], "the answer is not given")
 			}

@@ -1,10 +1,12 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // The table of single slips is made anew after every entry.
@@ -30,6 +32,6 @@ func BenchmarkEnterWrong(b *testing.B) {
 	l.ready()
 	for b.Loop() {
 		w := NewWork(l, lesson.DefaultSettings())
-		require.Equal(b, SlipFound, w.Enter("R", "713.7 N").Verdict)
+		require.Equal(b, verdict.SlipFound, w.Enter("R", "713.7 N").Verdict)
 	}
 }

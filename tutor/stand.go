@@ -1,6 +1,10 @@
 package tutor
 
-import "strings"
+import (
+	"strings"
+
+	"closingside/tutor/verdict"
+)
 
 // MaxReason is how many runes of a reason are kept.
 const MaxReason = 300
@@ -12,7 +16,7 @@ const MaxReason = 300
 func (w *Work) Stand(name, reason string) bool {
 	a := w.Standing(name)
 	reason = strings.Join(strings.Fields(reason), " ")
-	if a == nil || a.Verdict == Correct || reason == "" {
+	if a == nil || a.Verdict == verdict.Correct || reason == "" {
 		return false
 	}
 	if r := []rune(reason); len(r) > MaxReason {

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"closingside/tutor/verdict"
 )
 
 func TestALearnerMayStandByARefusedEntry(t *testing.T) {
@@ -13,7 +15,7 @@ func TestALearnerMayStandByARefusedEntry(t *testing.T) {
 	w.Enter("gamma", "87°")
 	assert.False(t, w.Stand("gamma", "it is"), "a right entry needs none")
 	refused := w.Enter("R", "700 N")
-	assert.NotEqual(t, Correct, refused.Verdict)
+	assert.NotEqual(t, verdict.Correct, refused.Verdict)
 	assert.False(t, w.Stand("R", "  "), "no reason")
 	assert.True(t, w.Stand("R", " I measured it\non  the drawing "))
 	a := w.Standing("R")
@@ -38,7 +40,7 @@ func TestAReasonOutlivesAnotherVerdict(t *testing.T) {
 	w := asking(t, barge(t))
 	w.Enter("beta", "61.0°")
 	w.Enter("theta", "86.0°")
-	assert.Equal(t, Carried, w.Standing("theta").Verdict)
+	assert.Equal(t, verdict.Carried, w.Standing("theta").Verdict)
 	w.Stand("theta", "I read it off")
 	assert.Equal(t, []string{"theta"}, w.Enter("beta", "63.17°").Changed)
 	a := w.Standing("theta")
@@ -54,7 +56,7 @@ func TestTakingBackTellsWhatIsJudgedAgain(t *testing.T) {
 	w.Enter("beta", "63.17°")
 	w.Enter("theta", "86.0°")
 	w.Enter("beta", "61.0°")
-	assert.Equal(t, Carried, w.Standing("theta").Verdict)
+	assert.Equal(t, verdict.Carried, w.Standing("theta").Verdict)
 	assert.Equal(t, "beta", w.Undo())
 	assert.Contains(t, w.Standing("theta").Feedback, "has a new value now")
 	assert.Equal(t, []string{"theta"}, w.Changed())

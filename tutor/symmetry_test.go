@@ -10,6 +10,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -80,7 +81,7 @@ func TestSymmetryOfVerdicts(t *testing.T) {
 					}
 					got := NewWork(im.lesson, lesson.DefaultSettings()).judge(o, text(x)).Verdict
 					compared++
-					if k == 0 || (got == Correct) != (want == Correct) {
+					if k == 0 || (got == verdict.Correct) != (want == verdict.Correct) {
 						require.Equal(t, want, got, "%s = %v; %s", name, v, described(l, NewWork(l, lesson.DefaultSettings())))
 					}
 					if got != want {

@@ -1,10 +1,11 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"math"
 	"slices"
 	"sort"
+
+	"closingside/tutor/lesson"
 )
 
 // guess is one hypothesis about a quantity's value: an outcome of this or an

@@ -1,13 +1,15 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // Mistakes of the other kinds that were once not seen, or told as others. The
@@ -51,91 +53,91 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		name    string
 		problem lesson.Source
 		entries string
-		verdict Verdict
+		verdict verdict.Verdict
 		told    string // the ids of the first slip, where it is carried from, or what is rounded
 	}{
-		{"the bracket around two angles left out", leaning, "beta 45; gamma 87; alpha 222", SlipFound, "bracket-lost"},
-		{"the same, for the other angle", leaning, "beta 45; gamma 87; alpha 138", SlipFound, "bracket-lost"},
-		{"a stretch by its stiffness times the force", sprung, "F2 740.1; s2 2960400", SlipFound, "spring-multiplied"},
-		{"a force left out, entered as the resultant", three, "R 504.6", SlipFound, "term-missing"},
-		{"a force left out, entered as its direction", three, "theta -170.88", SlipFound, "term-missing"},
-		{"a force left out of a sum, its components entered", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.02", SlipFound, "term-missing"},
-		{"a force left out of a sum, worked from what the calculator holds", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.01", SlipFound, "term-missing"},
-		{"the force over the cosine", back, "Fx 838.6", SlipFound, "ratio-inverted"},
-		{"the force over the sine", back, "Fy -1798", SlipFound, "ratio-inverted"},
-		{"the tangent of the angle", back, "Fy -354.4", SlipFound, "tangent-taken"},
-		{"the angle by its sine from a wrong magnitude", tallied, "F 1185; alpha 47.6", Carried, "F"},
-		{"the direction by its cosine from a wrong magnitude", tallied, "F 1185; theta 105.2", Carried, "F"},
-		{"the acute angle from the other axis, gone on from", high, "alpha 65; theta 115", Carried, "alpha"},
-		{"the acute angle from the other axis, in the head", high, "theta 115", SlipFound, "other-axis"},
-		{"a bearing's angle from the other axis, gone on from", southerly, "alpha 20; theta -20", Carried, "alpha"},
-		{"a slope's angle from the other axis, gone on from", flat, "alpha 67.38; theta -112.62", Carried, "alpha"},
-		{"all sines of a step kept to two digits", steep, "alpha 44; gamma 26; Fu 784.1", EarlyRounding, "sin α, sin γ"},
-		{"all sines of a step kept to two digits, one of two", lashed, "F1 791.2", EarlyRounding, "sin α, sin γ"},
-		{"the cable's angle for the one to the weight", lashed, "phi1 26", SlipFound, "direction-for-angle"},
-		{"the cable's angle for the one to the weight, of another", crate, "phi1 30", SlipFound, "direction-for-angle"},
-		{"the slope's angle for the one to the weight", slopes, "phi2 36.87", SlipFound, "direction-for-angle"},
-		{"all signs of a sum dropped", leftward, "F1x -433.0; F2x 150; F3x -375.9; Rx 958.9", SlipFound, "sign-lost"},
-		{"a part along x in the sum along y", leftward, "F1y 250; F2y 259.8; F3y -136.8; F1x -433.0; Ry -310.0", SlipFound, "part-in-other-sum"},
-		{"a side with an angle not opposite it", lashed, "F1 938.6", SlipFound, "other-force"},
-		{"both sides with the other's angle or the third", lashed, "F1 954.0", SlipFound, "other-force"},
-		{"a leg over the other leg, written out", downhill, "Fx -6.5*3/4", SlipFound, "tangent-taken"},
-		{"the same, and the sign lost", downhill, "Fx 6.5*3/4", SlipFound, "tangent-taken"},
-		{"legs exchanged, written out", downhill, "Fx -6.5*3/5", SlipFound, "slope-inverted"},
-		{"both components by a right triangle", leaned, "Fu 3.94; Fv 5.04", SlipFound, "right-triangle-assumed"},
-		{"all sines kept to one digit, one of them 1", boomed, "Fu 315.0", EarlyRounding, "sin α, sin γ"},
-		{"a component with an angle not opposite it", crossing, "Fu 776.8", SlipFound, "other-force"},
-		{"the parallelogram's other angles not halved", crossing, "phi 93; gamma 174", SlipFound, "angles-not-halved"},
-		{"no angle is carried from itself", outside, "alpha 67; phi 247; gamma 161.57", Unexplained, ""},
-		{"the cosine kept to one digit before its inverse", level, "F 1008; theta 53.13", EarlyRounding, "Fx/F"},
-		{"the sine written down as the angle", tallied, "F 928.3; alpha 0.9426", SlipFound, "inverse-missing"},
-		{"sizes not squared", tallied, "F 34.42", SlipFound, "squares-missing"},
-		{"one size not squared", tallied, "F 875.2", SlipFound, "one-square-missing"},
-		{"two equations, a term left out", leaning, "Fx 191.5; Fy 526.2; Fv 596.0", SlipFound, "term-missing"},
-		{"two equations, another left out", leaning, "Fx 191.5; Fy 526.2; Fu 2097.5", SlipFound, "term-missing"},
-		{"two equations, a sine for a cosine", leaning, "Fx 191.5; Fy 526.2; Fu 540.1", SlipFound, "sine-cosine-swapped"},
-		{"sine for cosine of the acute angle", wide, "F1x -413.9", SlipFound, "sine-cosine-swapped"},
-		{"sine for cosine of the acute angle, below the axis", wide, "F3y -164.3", SlipFound, "sine-cosine-swapped"},
-		{"the whole force with its sign", wide, "F1x -760", SlipFound, "magnitudes-for-components"},
-		{"the acute angle in radians", wide, "F1y 759.9", SlipFound, "radian-mode"},
-		{"the acute angle in gradians", wide, "F1x -660.2", SlipFound, "gradian-mode"},
-		{"the force before taken", mixed, "F2x 658.2", SlipFound, "other-force"},
-		{"the angle of the force before", mixed, "F2x -453.2", SlipFound, "other-force"},
-		{"the weight in the sum along x", crate, "sumx T1 cos 40 + W = T2 cos 30", SlipFound, "force-in-other-sum"},
-		{"the other cable's angle", crate, "sumy T1 sin 40 + T2 sin 40 = 1177.2", SlipFound, "other-force"},
-		{"cosine for sine of an angle below the axis", tied, "sumy A sin 40 + B sin 30 - 200 cos 24 - 750 = 0", SlipFound, "sine-cosine-swapped"},
-		{"the sine law upside down", leaning, "Fv 790.9", SlipFound, "ratio-inverted"},
-		{"the sine law upside down, its angle found", leaning, "gamma 87; Fv 790.9", SlipFound, "ratio-inverted"},
-		{"the sine law upside down, of three forces", load, "F1 564.2", SlipFound, "ratio-inverted"},
-		{"one force from the other upside down", load, "F1 479.2; F2 541.7", SlipFound, "ratio-inverted"},
-		{"cosines in the sine law", load, "F1 760.2", SlipFound, "sine-cosine-swapped"},
-		{"angles in the sine law", load, "F1 445.7", SlipFound, "sine-missing"},
-		{"a weight over g", load, "F1 48.85", SlipFound, "mass-for-weight"},
-		{"the angle beside the other force", turned, "alpha 18.83; theta2 -131.17", SlipFound, "wrong-neighbour"},
-		{"a right triangle assumed", turned, "R 653.1", SlipFound, "right-triangle-assumed"},
-		{"the strut as it lies", braced, "phi3 82", SlipFound, "sense-reversed"},
-		{"the long way round", load, "phi1 240", SlipFound, "reflex-angle"},
-		{"an entry kept to one digit where it is used again", wide, "F1y 413.9; F2y 250.0; F3y -309.0; Ry 341.0", EarlyRounding, "Ay"},
-		{"the two known forces added", hauled, "F3 740", SlipFound, "magnitudes-added"},
-		{"the two known forces subtracted", hauled, "F3 360", SlipFound, "magnitudes-subtracted"},
-		{"a slope upside down", sloped, "R 840.3", SlipFound, "slope-inverted"},
-		{"an angle from −x taken from y", sloped, "R 972.8", SlipFound, "sine-cosine-swapped other-axis"},
-		{"57 for S 75 E", kinds.ComponentsSource("", "F", "500 N", "S 75 E"), "Fx 419.3", SlipFound, "given-miscopied"},
-		{"26 for 62 above −x", kinds.ComponentsSource("", "F", "500 N", "62 deg above -x"), "Fx -449.4", SlipFound, "given-miscopied"},
-		{"from the sum along x miscopied", held, "sumx Fx - 70 - 60 sin 20 = 0; F3x 90.52", Carried, "sumx"},
-		{"from that sum, by force and direction", held, "sumx F cos(θF) - 70 - 60 sin 20 = 0; F3x 90.52", Carried, "sumx"},
-		{"whole forces in a sum", held, "sumx Fx - 80 - 60 = 0", SlipFound, "magnitudes-for-components"},
-		{"a slope upside down in a sum", slopes, "sumx 3/5 A = 12/13 B", SlipFound, "slope-inverted"},
-		{"a slope upside down", slopes, "theta1 53.13", SlipFound, "slope-inverted"},
-		{"half the weight held up by each", halves, "F1 261.1", SlipFound, "shared-equally"},
-		{"the two components exchanged", crossed, "Fu 266.0; Fv 524.0", SlipFound, "other-force"},
-		{"what is left along x after a wrong one", leaning, "Fu 396.5; Fv 357.5", Carried, "Fu"},
-		{"what is left along y after a wrong one", leaning, "Fu 396.5; Fv 406.2", Carried, "Fu"},
-		{"the known force written for the resultant", turned, "R 250", SlipFound, "other-force"},
-		{"the third angle below, for another", gripped, "F2 300.9", SlipFound, "other-force"},
-		{"the resultant's angle over a wrong one", gripped, "R 531.6", SlipFound, "other-force"},
-		{"a slope upside down in one sum alone", pitched, "F1 534.3", SlipFound, "slope-inverted"},
-		{"two equations by acute angles, in radians", split, "Fx 41.16; Fy 588.6; Fu 119.8", SlipFound, "radian-mode"},
+		{"the bracket around two angles left out", leaning, "beta 45; gamma 87; alpha 222", verdict.SlipFound, "bracket-lost"},
+		{"the same, for the other angle", leaning, "beta 45; gamma 87; alpha 138", verdict.SlipFound, "bracket-lost"},
+		{"a stretch by its stiffness times the force", sprung, "F2 740.1; s2 2960400", verdict.SlipFound, "spring-multiplied"},
+		{"a force left out, entered as the resultant", three, "R 504.6", verdict.SlipFound, "term-missing"},
+		{"a force left out, entered as its direction", three, "theta -170.88", verdict.SlipFound, "term-missing"},
+		{"a force left out of a sum, its components entered", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.02", verdict.SlipFound, "term-missing"},
+		{"a force left out of a sum, worked from what the calculator holds", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.01", verdict.SlipFound, "term-missing"},
+		{"the force over the cosine", back, "Fx 838.6", verdict.SlipFound, "ratio-inverted"},
+		{"the force over the sine", back, "Fy -1798", verdict.SlipFound, "ratio-inverted"},
+		{"the tangent of the angle", back, "Fy -354.4", verdict.SlipFound, "tangent-taken"},
+		{"the angle by its sine from a wrong magnitude", tallied, "F 1185; alpha 47.6", verdict.Carried, "F"},
+		{"the direction by its cosine from a wrong magnitude", tallied, "F 1185; theta 105.2", verdict.Carried, "F"},
+		{"the acute angle from the other axis, gone on from", high, "alpha 65; theta 115", verdict.Carried, "alpha"},
+		{"the acute angle from the other axis, in the head", high, "theta 115", verdict.SlipFound, "other-axis"},
+		{"a bearing's angle from the other axis, gone on from", southerly, "alpha 20; theta -20", verdict.Carried, "alpha"},
+		{"a slope's angle from the other axis, gone on from", flat, "alpha 67.38; theta -112.62", verdict.Carried, "alpha"},
+		{"all sines of a step kept to two digits", steep, "alpha 44; gamma 26; Fu 784.1", verdict.EarlyRounding, "sin α, sin γ"},
+		{"all sines of a step kept to two digits, one of two", lashed, "F1 791.2", verdict.EarlyRounding, "sin α, sin γ"},
+		{"the cable's angle for the one to the weight", lashed, "phi1 26", verdict.SlipFound, "direction-for-angle"},
+		{"the cable's angle for the one to the weight, of another", crate, "phi1 30", verdict.SlipFound, "direction-for-angle"},
+		{"the slope's angle for the one to the weight", slopes, "phi2 36.87", verdict.SlipFound, "direction-for-angle"},
+		{"all signs of a sum dropped", leftward, "F1x -433.0; F2x 150; F3x -375.9; Rx 958.9", verdict.SlipFound, "sign-lost"},
+		{"a part along x in the sum along y", leftward, "F1y 250; F2y 259.8; F3y -136.8; F1x -433.0; Ry -310.0", verdict.SlipFound, "part-in-other-sum"},
+		{"a side with an angle not opposite it", lashed, "F1 938.6", verdict.SlipFound, "other-force"},
+		{"both sides with the other's angle or the third", lashed, "F1 954.0", verdict.SlipFound, "other-force"},
+		{"a leg over the other leg, written out", downhill, "Fx -6.5*3/4", verdict.SlipFound, "tangent-taken"},
+		{"the same, and the sign lost", downhill, "Fx 6.5*3/4", verdict.SlipFound, "tangent-taken"},
+		{"legs exchanged, written out", downhill, "Fx -6.5*3/5", verdict.SlipFound, "slope-inverted"},
+		{"both components by a right triangle", leaned, "Fu 3.94; Fv 5.04", verdict.SlipFound, "right-triangle-assumed"},
+		{"all sines kept to one digit, one of them 1", boomed, "Fu 315.0", verdict.EarlyRounding, "sin α, sin γ"},
+		{"a component with an angle not opposite it", crossing, "Fu 776.8", verdict.SlipFound, "other-force"},
+		{"the parallelogram's other angles not halved", crossing, "phi 93; gamma 174", verdict.SlipFound, "angles-not-halved"},
+		{"no angle is carried from itself", outside, "alpha 67; phi 247; gamma 161.57", verdict.Unexplained, ""},
+		{"the cosine kept to one digit before its inverse", level, "F 1008; theta 53.13", verdict.EarlyRounding, "Fx/F"},
+		{"the sine written down as the angle", tallied, "F 928.3; alpha 0.9426", verdict.SlipFound, "inverse-missing"},
+		{"sizes not squared", tallied, "F 34.42", verdict.SlipFound, "squares-missing"},
+		{"one size not squared", tallied, "F 875.2", verdict.SlipFound, "one-square-missing"},
+		{"two equations, a term left out", leaning, "Fx 191.5; Fy 526.2; Fv 596.0", verdict.SlipFound, "term-missing"},
+		{"two equations, another left out", leaning, "Fx 191.5; Fy 526.2; Fu 2097.5", verdict.SlipFound, "term-missing"},
+		{"two equations, a sine for a cosine", leaning, "Fx 191.5; Fy 526.2; Fu 540.1", verdict.SlipFound, "sine-cosine-swapped"},
+		{"sine for cosine of the acute angle", wide, "F1x -413.9", verdict.SlipFound, "sine-cosine-swapped"},
+		{"sine for cosine of the acute angle, below the axis", wide, "F3y -164.3", verdict.SlipFound, "sine-cosine-swapped"},
+		{"the whole force with its sign", wide, "F1x -760", verdict.SlipFound, "magnitudes-for-components"},
+		{"the acute angle in radians", wide, "F1y 759.9", verdict.SlipFound, "radian-mode"},
+		{"the acute angle in gradians", wide, "F1x -660.2", verdict.SlipFound, "gradian-mode"},
+		{"the force before taken", mixed, "F2x 658.2", verdict.SlipFound, "other-force"},
+		{"the angle of the force before", mixed, "F2x -453.2", verdict.SlipFound, "other-force"},
+		{"the weight in the sum along x", crate, "sumx T1 cos 40 + W = T2 cos 30", verdict.SlipFound, "force-in-other-sum"},
+		{"the other cable's angle", crate, "sumy T1 sin 40 + T2 sin 40 = 1177.2", verdict.SlipFound, "other-force"},
+		{"cosine for sine of an angle below the axis", tied, "sumy A sin 40 + B sin 30 - 200 cos 24 - 750 = 0", verdict.SlipFound, "sine-cosine-swapped"},
+		{"the sine law upside down", leaning, "Fv 790.9", verdict.SlipFound, "ratio-inverted"},
+		{"the sine law upside down, its angle found", leaning, "gamma 87; Fv 790.9", verdict.SlipFound, "ratio-inverted"},
+		{"the sine law upside down, of three forces", load, "F1 564.2", verdict.SlipFound, "ratio-inverted"},
+		{"one force from the other upside down", load, "F1 479.2; F2 541.7", verdict.SlipFound, "ratio-inverted"},
+		{"cosines in the sine law", load, "F1 760.2", verdict.SlipFound, "sine-cosine-swapped"},
+		{"angles in the sine law", load, "F1 445.7", verdict.SlipFound, "sine-missing"},
+		{"a weight over g", load, "F1 48.85", verdict.SlipFound, "mass-for-weight"},
+		{"the angle beside the other force", turned, "alpha 18.83; theta2 -131.17", verdict.SlipFound, "wrong-neighbour"},
+		{"a right triangle assumed", turned, "R 653.1", verdict.SlipFound, "right-triangle-assumed"},
+		{"the strut as it lies", braced, "phi3 82", verdict.SlipFound, "sense-reversed"},
+		{"the long way round", load, "phi1 240", verdict.SlipFound, "reflex-angle"},
+		{"an entry kept to one digit where it is used again", wide, "F1y 413.9; F2y 250.0; F3y -309.0; Ry 341.0", verdict.EarlyRounding, "Ay"},
+		{"the two known forces added", hauled, "F3 740", verdict.SlipFound, "magnitudes-added"},
+		{"the two known forces subtracted", hauled, "F3 360", verdict.SlipFound, "magnitudes-subtracted"},
+		{"a slope upside down", sloped, "R 840.3", verdict.SlipFound, "slope-inverted"},
+		{"an angle from −x taken from y", sloped, "R 972.8", verdict.SlipFound, "sine-cosine-swapped other-axis"},
+		{"57 for S 75 E", kinds.ComponentsSource("", "F", "500 N", "S 75 E"), "Fx 419.3", verdict.SlipFound, "given-miscopied"},
+		{"26 for 62 above −x", kinds.ComponentsSource("", "F", "500 N", "62 deg above -x"), "Fx -449.4", verdict.SlipFound, "given-miscopied"},
+		{"from the sum along x miscopied", held, "sumx Fx - 70 - 60 sin 20 = 0; F3x 90.52", verdict.Carried, "sumx"},
+		{"from that sum, by force and direction", held, "sumx F cos(θF) - 70 - 60 sin 20 = 0; F3x 90.52", verdict.Carried, "sumx"},
+		{"whole forces in a sum", held, "sumx Fx - 80 - 60 = 0", verdict.SlipFound, "magnitudes-for-components"},
+		{"a slope upside down in a sum", slopes, "sumx 3/5 A = 12/13 B", verdict.SlipFound, "slope-inverted"},
+		{"a slope upside down", slopes, "theta1 53.13", verdict.SlipFound, "slope-inverted"},
+		{"half the weight held up by each", halves, "F1 261.1", verdict.SlipFound, "shared-equally"},
+		{"the two components exchanged", crossed, "Fu 266.0; Fv 524.0", verdict.SlipFound, "other-force"},
+		{"what is left along x after a wrong one", leaning, "Fu 396.5; Fv 357.5", verdict.Carried, "Fu"},
+		{"what is left along y after a wrong one", leaning, "Fu 396.5; Fv 406.2", verdict.Carried, "Fu"},
+		{"the known force written for the resultant", turned, "R 250", verdict.SlipFound, "other-force"},
+		{"the third angle below, for another", gripped, "F2 300.9", verdict.SlipFound, "other-force"},
+		{"the resultant's angle over a wrong one", gripped, "R 531.6", verdict.SlipFound, "other-force"},
+		{"a slope upside down in one sum alone", pitched, "F1 534.3", verdict.SlipFound, "slope-inverted"},
+		{"two equations by acute angles, in radians", split, "Fx 41.16; Fy 588.6; Fu 119.8", verdict.SlipFound, "radian-mode"},
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
@@ -147,10 +149,10 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 			}
 			require.Equal(t, row.verdict, r.Verdict, "%s %v", r.Feedback, r.Slips)
 			switch r.Verdict {
-			case Carried:
+			case verdict.Carried:
 				assert.Equal(t, row.told, r.From)
 				return
-			case EarlyRounding:
+			case verdict.EarlyRounding:
 				assert.Equal(t, row.told, r.Rounded.What)
 				return
 			}
@@ -166,11 +168,11 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 func TestAnAxisWithoutItsEnd(t *testing.T) {
 	w := NewWork(solvedBy(t, kinds.ComponentsSource("", "T", "270.6 N", "62.5 deg below -x")), lesson.DefaultSettings())
 	r := w.Enter("theta", "62.5° below the horizontal")
-	assert.Equal(t, Unreadable, r.Verdict)
+	assert.Equal(t, verdict.Unreadable, r.Verdict)
 	assert.Contains(t, r.Feedback, "which end")
-	assert.Equal(t, Correct, w.Enter("theta", "62.5° below −x").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("theta", "62.5° below −x").Verdict)
 	w = NewWork(solvedBy(t, kinds.ComponentsSource("", "T", "270.6 N", "62.5 deg below +x")), lesson.DefaultSettings())
-	assert.Equal(t, Correct, w.Enter("theta", "62.5° below the horizontal").Verdict)
+	assert.Equal(t, verdict.Correct, w.Enter("theta", "62.5° below the horizontal").Verdict)
 }
 
 // The one direction that is asked may be called θ.
@@ -178,6 +180,6 @@ func TestTheOneDirectionIsCalledTheta(t *testing.T) {
 	l := solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 65 deg above -x"), kinds.PartSource("F cable", "force: 455 N"), kinds.PartSource("W weight", "force: 350 N")))
 	for _, entry := range []string{"455 cos θ = T cos 65", "F cos(theta) - T cos 65 = 0"} {
 		r := NewWork(l, lesson.DefaultSettings()).Enter("sumx", entry)
-		assert.Equal(t, Correct, r.Verdict, r.Feedback)
+		assert.Equal(t, verdict.Correct, r.Verdict, r.Feedback)
 	}
 }

@@ -1,13 +1,15 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
-	"closingside/tutor/slips"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
+	"closingside/tutor/verdict"
 )
 
 // What learners wrote whose mistake was once not seen, or another one named.
@@ -18,33 +20,33 @@ func TestMistakesToldApart(t *testing.T) {
 		name           string
 		problem        string // magnitudes in N and directions in degrees
 		entries, slips string // slips: the ids of the first, where it is carried from, or what was rounded
-		verdict        Verdict
+		verdict        verdict.Verdict
 	}{
-		{"a sign lost behind an arctangent, the quadrant by the signs left", "54.62 293 89.35 344", "Rx 107.2, Ry -74.91, theta -145.05", "sign-lost", SlipFound},
-		{"directions added and one counted clockwise", "81.29 140 202.3 94", "phi 126", "clockwise directions-added", SlipFound},
-		{"one force reversed, the angle taken as drawn", "81.29 140 202.3 94", "theta 115.85", "cosine-sign included-for-interior opposite-sense", SlipFound},
-		{"only rounding of what was entered tells these apart", "81.29 140 202.3 94", "gamma 134, R 265.3, alpha 167.27", "cosine-sign included-for-interior obtuse-assumed", SlipFound},
-		{"a force left out, four digits kept: 597 · 0.9336", "1340 310 597 201", "Rx -557.4", "term-missing", SlipFound},
-		{"a force left out, four digits kept: 1340 · 0.6428", "1340 310 597 201", "Rx 861.4", "term-missing", SlipFound},
-		{"forces added as numbers for a component", "81.29 140 202.3 94", "Rx 283.6", "magnitudes-added", SlipFound},
-		{"radians", "134.4 244 990 131", "gamma 67, R 945.6, alpha 0.1312", "radian-mode", SlipFound},
-		{"a sine", "134.4 244 990 131", "gamma 67, R 945.6, alpha 0.1308", "inverse-missing", SlipFound},
-		{"a decimal point moved below zero", "360 12 240 284", "theta -210.7", "decimal-place", SlipFound},
-		{"three digits of a cosine: 54.62 · 0.391", "54.62 293 89.35 344", "F1x 21.4", "Px", EarlyRounding},
-		{"the obtuse angle, after a γ of the same sine", "340 25 610 118", "gamma 93, R 682.6, beta 116.8", "obtuse-assumed", SlipFound},
-		{"carried, and hardly off in itself", "97 82 408 46", "gamma 142, R 488.1, beta 30.98", "gamma", Carried},
-		{"carried further", "97 82 408 46", "gamma 142, R 488.1, beta 30.98, theta 51.02", "gamma", Carried},
-		{"right from a coarse entry, and far from right", "97 82 408 46", "R 488.1, beta 30.98", "P² + R²", EarlyRounding},
-		{"carried to within a tenth of a degree", "180 188 135 224", "gamma 142, R 298.2, beta 16.26", "gamma", Carried},
-		{"a whole force where its component is written already", "270 -10 280 46", "F1y -46.89, Ry 471.4", "magnitudes-for-components", SlipFound},
-		{"a whole force with a sign, further on", "760 10 900 -51", "F2x 566.4, F2y -699.4, Rx 1315, R 1671", "magnitudes-for-components", SlipFound},
-		{"right from a coarse entry, a step in the head between", "4200 15 2900 72", "R 6243, theta 38.19", "", Correct},
-		{"a whole force with the sign of the sketch", "640 160 590 46", "F1x -640", "digits-swapped magnitudes-for-components", SlipFound},
-		{"a written component kept to three digits", "220 64 170 36", "F1x 96.36, F2x 137.5, Rx 234.4", "Qx", EarlyRounding},
-		{"an angle whole by chance, rounded work", "500 -111 500 33", "gamma 36, R 309.0, theta 105.01", "wrong-side", SlipFound},
-		{"digits exchanged beyond a turn", "859 343 115 32", "theta 384.31", "digits-swapped", SlipFound},
-		{"digits exchanged beyond a turn, nothing else", "466 72 568 191", "theta 411.01", "digits-swapped", SlipFound},
-		{"carried, or a slip that gives nearly the same", "1300 34 1100 359", "phi 35, gamma 145, R 1703, beta 40.24", "R", Carried},
+		{"a sign lost behind an arctangent, the quadrant by the signs left", "54.62 293 89.35 344", "Rx 107.2, Ry -74.91, theta -145.05", "sign-lost", verdict.SlipFound},
+		{"directions added and one counted clockwise", "81.29 140 202.3 94", "phi 126", "clockwise directions-added", verdict.SlipFound},
+		{"one force reversed, the angle taken as drawn", "81.29 140 202.3 94", "theta 115.85", "cosine-sign included-for-interior opposite-sense", verdict.SlipFound},
+		{"only rounding of what was entered tells these apart", "81.29 140 202.3 94", "gamma 134, R 265.3, alpha 167.27", "cosine-sign included-for-interior obtuse-assumed", verdict.SlipFound},
+		{"a force left out, four digits kept: 597 · 0.9336", "1340 310 597 201", "Rx -557.4", "term-missing", verdict.SlipFound},
+		{"a force left out, four digits kept: 1340 · 0.6428", "1340 310 597 201", "Rx 861.4", "term-missing", verdict.SlipFound},
+		{"forces added as numbers for a component", "81.29 140 202.3 94", "Rx 283.6", "magnitudes-added", verdict.SlipFound},
+		{"radians", "134.4 244 990 131", "gamma 67, R 945.6, alpha 0.1312", "radian-mode", verdict.SlipFound},
+		{"a sine", "134.4 244 990 131", "gamma 67, R 945.6, alpha 0.1308", "inverse-missing", verdict.SlipFound},
+		{"a decimal point moved below zero", "360 12 240 284", "theta -210.7", "decimal-place", verdict.SlipFound},
+		{"three digits of a cosine: 54.62 · 0.391", "54.62 293 89.35 344", "F1x 21.4", "Px", verdict.EarlyRounding},
+		{"the obtuse angle, after a γ of the same sine", "340 25 610 118", "gamma 93, R 682.6, beta 116.8", "obtuse-assumed", verdict.SlipFound},
+		{"carried, and hardly off in itself", "97 82 408 46", "gamma 142, R 488.1, beta 30.98", "gamma", verdict.Carried},
+		{"carried further", "97 82 408 46", "gamma 142, R 488.1, beta 30.98, theta 51.02", "gamma", verdict.Carried},
+		{"right from a coarse entry, and far from right", "97 82 408 46", "R 488.1, beta 30.98", "P² + R²", verdict.EarlyRounding},
+		{"carried to within a tenth of a degree", "180 188 135 224", "gamma 142, R 298.2, beta 16.26", "gamma", verdict.Carried},
+		{"a whole force where its component is written already", "270 -10 280 46", "F1y -46.89, Ry 471.4", "magnitudes-for-components", verdict.SlipFound},
+		{"a whole force with a sign, further on", "760 10 900 -51", "F2x 566.4, F2y -699.4, Rx 1315, R 1671", "magnitudes-for-components", verdict.SlipFound},
+		{"right from a coarse entry, a step in the head between", "4200 15 2900 72", "R 6243, theta 38.19", "", verdict.Correct},
+		{"a whole force with the sign of the sketch", "640 160 590 46", "F1x -640", "digits-swapped magnitudes-for-components", verdict.SlipFound},
+		{"a written component kept to three digits", "220 64 170 36", "F1x 96.36, F2x 137.5, Rx 234.4", "Qx", verdict.EarlyRounding},
+		{"an angle whole by chance, rounded work", "500 -111 500 33", "gamma 36, R 309.0, theta 105.01", "wrong-side", verdict.SlipFound},
+		{"digits exchanged beyond a turn", "859 343 115 32", "theta 384.31", "digits-swapped", verdict.SlipFound},
+		{"digits exchanged beyond a turn, nothing else", "466 72 568 191", "theta 411.01", "digits-swapped", verdict.SlipFound},
+		{"carried, or a slip that gives nearly the same", "1300 34 1100 359", "phi 35, gamma 145, R 1703, beta 40.24", "R", verdict.Carried},
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
@@ -57,13 +59,13 @@ func TestMistakesToldApart(t *testing.T) {
 			}
 			require.Equal(t, row.verdict, r.Verdict, "%s %v", r.Feedback, r.Slips)
 			switch r.Verdict {
-			case SlipFound:
+			case verdict.SlipFound:
 				for _, id := range strings.Fields(row.slips) {
 					assert.Contains(t, r.Slips[0].IDs, id)
 				}
-			case Carried:
+			case verdict.Carried:
 				assert.Equal(t, row.slips, r.From)
-			case EarlyRounding:
+			case verdict.EarlyRounding:
 				assert.Contains(t, r.Rounded.What, row.slips)
 			}
 		})
@@ -76,10 +78,10 @@ func TestDigitsOfAnAngleMovedAndExchanged(t *testing.T) {
 	for entry, want := range map[string]string{"700.00°": "decimal-place", "700°": "decimal-place", "7.0": "decimal-place", "70.5": "", "430.5": "", "07": "decimal-place"} {
 		r := NewWork(l, lesson.DefaultSettings()).Enter("phi", entry)
 		if want == "" {
-			assert.Equal(t, Unexplained, r.Verdict, entry)
+			assert.Equal(t, verdict.Unexplained, r.Verdict, entry)
 			continue
 		}
-		require.Equal(t, SlipFound, r.Verdict, entry)
+		require.Equal(t, verdict.SlipFound, r.Verdict, entry)
 		assert.Contains(t, r.Slips[0].IDs, want, entry)
 	}
 	for _, s := range slips.ByID("minutes-as-decimals").Written(&slips.Context{Lesson: l.Lesson, Quantity: l.Quantity("phi")}, 69.99999999999999) {
@@ -93,6 +95,6 @@ func TestOneDigitLessThroughout(t *testing.T) {
 	q := w.Lesson.Quantity("beta")
 	// no further off than the cosine law with three digits kept may carry it
 	r := w.Enter("beta", w.Lesson.Show(q, q.True+0.3, lesson.Digits{Magnitude: 3, Angle: 1}))
-	require.Equal(t, EarlyRounding, r.Verdict, r.Feedback)
+	require.Equal(t, verdict.EarlyRounding, r.Verdict, r.Feedback)
 	assert.Equal(t, 3, r.Rounded.Digits)
 }

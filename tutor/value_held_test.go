@@ -1,11 +1,13 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // What a learner goes on from need not be what stands written: the calculator
@@ -28,8 +30,8 @@ func TestWhatFollowsFromAValueHeldIsRight(t *testing.T) {
 	} {
 		w := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings())
 		if row.before != "" {
-			assert.Equal(t, Correct, w.Enter("R", row.before).Verdict)
+			assert.Equal(t, verdict.Correct, w.Enter("R", row.before).Verdict)
 		}
-		assert.Equal(t, row.right, w.Enter(row.q, row.v).Verdict == Correct, row.v)
+		assert.Equal(t, row.right, w.Enter(row.q, row.v).Verdict == verdict.Correct, row.v)
 	}
 }

@@ -1,13 +1,15 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // Every kind has problems of every difficulty, and what is drawn is what was
@@ -92,7 +94,7 @@ func TestCommonSlipsOfDrawnProblemsAreTold(t *testing.T) {
 					w := NewWork(l, lesson.DefaultSettings())
 					digits := w.Settings.DigitsOf(q)
 					got := w.Enter(q.Name, l.Show(q, v.value, digits)).Verdict
-					assert.NotEqual(t, Correct, got, "%s %s: %v", p.Code(), q.Name, v)
+					assert.NotEqual(t, verdict.Correct, got, "%s %s: %v", p.Code(), q.Name, v)
 				}
 			}
 		}

@@ -6,6 +6,8 @@ import (
 
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
+	"closingside/tutor/sketch"
+	"closingside/tutor/verdict"
 )
 
 // Work is what one learner has done on one problem.
@@ -23,8 +25,8 @@ type Work struct {
 	kept   map[string][]*state // the last of each, whose tables may serve again
 	twos   []twice             // see together
 
-	changed []string // by the latest entry, or by taking it back
-	sketch  *Sketch  // see Sketch
+	changed []string       // by the latest entry, or by taking it back
+	sketch  *sketch.Sketch // see Sketch
 }
 
 // Attempt is one entry and what was said of it.
@@ -53,13 +55,13 @@ func (w *Work) Enter(name, text string) Reply {
 	r, switched := w.judgeEither(q, text)
 	w.changed = nil
 	delete(w.unread, name)
-	if r.Verdict == Unreadable {
+	if r.Verdict == verdict.Unreadable {
 		w.unread[name] = r
 	}
-	if r.Verdict != Unreadable {
+	if r.Verdict != verdict.Unreadable {
 		_, again := w.latest[name]
 		a := Attempt{Reply: r}
-		if r.Verdict == Correct {
+		if r.Verdict == verdict.Correct {
 			a.seen = w.now(q).seen(q, r.Reading)
 		}
 		w.latest[name] = len(w.Past)
@@ -136,7 +138,7 @@ func (w *Work) Changed() []string { return w.changed }
 // Found tells whether the learner's standing entry for a quantity is right.
 func (w *Work) Found(name string) bool {
 	a := w.Standing(name)
-	return a != nil && a.Verdict == Correct
+	return a != nil && a.Verdict == verdict.Correct
 }
 
 // Done tells whether every answer is found.

@@ -4,6 +4,7 @@ import (
 	"closingside/tutor/entry"
 	"closingside/tutor/figure"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // Scenes are the figures of the work as it stands.
@@ -24,7 +25,7 @@ func (w *Work) Opening() []figure.Scene {
 func (w *Work) Label(name string) figure.Label {
 	q := w.Lesson.Quantity(name)
 	l := figure.Symbol(q.Symbol.Letter, q.Symbol.Sub)
-	if a := w.Standing(name); !q.Given && a != nil && a.Verdict == Correct {
+	if a := w.Standing(name); !q.Given && a != nil && a.Verdict == verdict.Correct {
 		l = l.Is(w.Lesson.Show(q, a.Reading.Value, w.asWritten(q, a.Reading)))
 	}
 	return l

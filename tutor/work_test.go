@@ -9,6 +9,7 @@ import (
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -17,33 +18,33 @@ import (
 func TestVerdicts(t *testing.T) {
 	rows := []struct {
 		quantity, entry string
-		want            Verdict
+		want            verdict.Verdict
 		id              string
 	}{
-		{"phi", "93°", Correct, ""},
-		{"gamma", "87", Correct, ""},
-		{"gamma", "93°", SlipFound, "included-for-interior"},
-		{"gamma", "1.52 rad", Correct, ""},
-		{"R", "682.6 N", Correct, ""},
-		{"R", "0.6826 kN", Correct, ""},
-		{"R", "683", Correct, ""},
-		{"R", "sqrt(340^2+610^2-2*340*610*cos(87))", Correct, ""},
-		{"R", "713.7 N", SlipFound, "included-for-interior"},
-		{"R", "950.0 N", SlipFound, "magnitudes-added"},
-		{"R", "466000 N", SlipFound, "root-missing"},
-		{"R", "698.4 N", SlipFound, "cross-term-missing"},
-		{"R", "511.11 N", Unexplained, ""},
-		{"R", "banana", Unreadable, ""},
-		{"R", "682.6 m", Unreadable, ""},
-		{"phi", "118 - 25 = 93", Correct, ""},
-		{"R", "√(340²+610²−2·340·610·cos 87) = 682.6 N", Correct, ""},
-		{"beta", "63 = θ − 25", Unreadable, ""},
-		{"theta", "88.2°", Correct, ""},
-		{"theta", "-271.8°", Correct, ""},
-		{"theta", "63.2 deg", SlipFound, "reference-missing"},
-		{"beta", "θ − 25°", Correct, ""},
-		{"alpha", "118° − θ", Correct, ""},
-		{"alpha", "θ − 118°", Unexplained, ""},
+		{"phi", "93°", verdict.Correct, ""},
+		{"gamma", "87", verdict.Correct, ""},
+		{"gamma", "93°", verdict.SlipFound, "included-for-interior"},
+		{"gamma", "1.52 rad", verdict.Correct, ""},
+		{"R", "682.6 N", verdict.Correct, ""},
+		{"R", "0.6826 kN", verdict.Correct, ""},
+		{"R", "683", verdict.Correct, ""},
+		{"R", "sqrt(340^2+610^2-2*340*610*cos(87))", verdict.Correct, ""},
+		{"R", "713.7 N", verdict.SlipFound, "included-for-interior"},
+		{"R", "950.0 N", verdict.SlipFound, "magnitudes-added"},
+		{"R", "466000 N", verdict.SlipFound, "root-missing"},
+		{"R", "698.4 N", verdict.SlipFound, "cross-term-missing"},
+		{"R", "511.11 N", verdict.Unexplained, ""},
+		{"R", "banana", verdict.Unreadable, ""},
+		{"R", "682.6 m", verdict.Unreadable, ""},
+		{"phi", "118 - 25 = 93", verdict.Correct, ""},
+		{"R", "√(340²+610²−2·340·610·cos 87) = 682.6 N", verdict.Correct, ""},
+		{"beta", "63 = θ − 25", verdict.Unreadable, ""},
+		{"theta", "88.2°", verdict.Correct, ""},
+		{"theta", "-271.8°", verdict.Correct, ""},
+		{"theta", "63.2 deg", verdict.SlipFound, "reference-missing"},
+		{"beta", "θ − 25°", verdict.Correct, ""},
+		{"alpha", "118° − θ", verdict.Correct, ""},
+		{"alpha", "θ − 118°", verdict.Unexplained, ""},
 	}
 	for _, r := range rows {
 		t.Run(r.quantity+" "+r.entry, func(t *testing.T) {
@@ -75,15 +76,15 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 					entry = strconv.FormatFloat(o.came(), 'f', 2, 64)
 				}
 				r := w.judge(q, entry)
-				if r.Verdict == Correct { // the slip does not leave the band
+				if r.Verdict == verdict.Correct { // the slip does not leave the band
 					continue
 				}
-				if r.Verdict == EarlyRounding { // nor the reach of a rounded step
+				if r.Verdict == verdict.EarlyRounding { // nor the reach of a rounded step
 					blurred++
 					continue
 				}
 				met[o.ids[0]] = true
-				if r.Verdict != SlipFound && len(r.Slips) == 0 {
+				if r.Verdict != verdict.SlipFound && len(r.Slips) == 0 {
 					missed++
 					t.Logf("%s = %s (%v, true %v) by %v: %s", q.Name, entry, o.value, q.True, o.ids, r.Verdict)
 				}
@@ -126,7 +127,7 @@ func TestTheWorkedSolutionIsAccepted(t *testing.T) {
 					return w.Settings.Work.Round(w.Lesson.dimension(n), v)
 				})
 				entry := w.Settings.DigitsOf(q).Written(q.Dim, v)
-				require.Equal(t, Correct, w.Enter(q.Name, entry).Verdict, "seed %d: %s = %s, true %v", seed, q.Name, entry, q.True)
+				require.Equal(t, verdict.Correct, w.Enter(q.Name, entry).Verdict, "seed %d: %s = %s, true %v", seed, q.Name, entry, q.True)
 			}
 			assert.True(t, w.Done())
 			assert.Empty(t, w.Next())
@@ -146,7 +147,7 @@ func TestHintsClimbAndDoNotLeakUnfoundValues(t *testing.T) {
 	w = NewWork(barge(t), lesson.DefaultSettings())
 	h := w.HintAt("R", 3)
 	assert.Contains(t, expr.Plain(h.Formula.Numbers, w.Lesson.Symbol), "cos γ", "γ is not found yet")
-	require.Equal(t, Correct, w.Enter("gamma", "87").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("gamma", "87").Verdict)
 	assert.Contains(t, expr.Plain(w.HintAt("R", 3).Formula.Numbers, w.Lesson.Symbol), "cos 87°")
 }
 

@@ -1,11 +1,13 @@
 package tutor
 
 import (
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // A value that was rounded on the way is written down wrongly, too: with three
@@ -21,7 +23,7 @@ func TestWrittenWronglyAfterRounding(t *testing.T) {
 			r := NewWork(pair(t, "330 N", "-71 deg", "360 N", "-44 deg"), lesson.DefaultSettings()).Enter("F2x", row.entry)
 			require.NotEmpty(t, r.Slips)
 			if row.slip != "unit-system" { // so rare that it is listed first, and not named
-				assert.Equal(t, SlipFound, r.Verdict)
+				assert.Equal(t, verdict.SlipFound, r.Verdict)
 			}
 			assert.Contains(t, r.Slips[0].IDs, row.slip)
 		})

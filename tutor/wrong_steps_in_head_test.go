@@ -1,14 +1,16 @@
 package tutor
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"math"
 	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // A slip far upstream, everything after it rightly done in the head. The values
@@ -50,21 +52,21 @@ func TestWrongEntriesAreGoneOnFromAsTheyStand(t *testing.T) {
 		name    string
 		before  [2]string
 		entry   [2]string
-		verdict Verdict
+		verdict verdict.Verdict
 		id      string
 	}{
 		// tan⁻¹(682.3 / −200) lies in the second quadrant: 106.3°
-		{"the quadrant of the wrong component", [2]string{"Rx", "-200 N"}, [2]string{"theta", "106.34°"}, Carried, ""},
+		{"the quadrant of the wrong component", [2]string{"Rx", "-200 N"}, [2]string{"theta", "106.34°"}, verdict.Carried, ""},
 		// R follows as 713.7 N from γ = 93°
-		{"digits exchanged in what is carried", [2]string{"gamma", "93°"}, [2]string{"R", "731.7 N"}, SlipFound, "digits-swapped"},
-		{"a point misplaced in what is carried", [2]string{"gamma", "93°"}, [2]string{"R", "7137 N"}, SlipFound, "decimal-place"},
+		{"digits exchanged in what is carried", [2]string{"gamma", "93°"}, [2]string{"R", "731.7 N"}, verdict.SlipFound, "digits-swapped"},
+		{"a point misplaced in what is carried", [2]string{"gamma", "93°"}, [2]string{"R", "7137 N"}, verdict.SlipFound, "decimal-place"},
 		// 340 sin 25° + 500 = 643.7
-		{"a sum with what was entered wrong", [2]string{"F2y", "500 N"}, [2]string{"Ry", "643.7 N"}, Carried, ""},
+		{"a sum with what was entered wrong", [2]string{"F2y", "500 N"}, [2]string{"Ry", "643.7 N"}, verdict.Carried, ""},
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
 			w := NewWork(barge(t), lesson.DefaultSettings())
-			require.NotEqual(t, Correct, w.Enter(r.before[0], r.before[1]).Verdict)
+			require.NotEqual(t, verdict.Correct, w.Enter(r.before[0], r.before[1]).Verdict)
 			got := w.Enter(r.entry[0], r.entry[1])
 			require.Equal(t, r.verdict, got.Verdict, "%+v", got)
 			if r.id != "" {
@@ -78,7 +80,7 @@ func TestWrongEntriesAreGoneOnFromAsTheyStand(t *testing.T) {
 // thought of more often for it: the slip in the step itself stays first.
 func TestManyWaysOnDoNotOutweighTheStepItself(t *testing.T) {
 	got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "713.7 N")
-	require.Equal(t, SlipFound, got.Verdict)
+	require.Equal(t, verdict.SlipFound, got.Verdict)
 	assert.Equal(t, "R", got.Slips[0].At)
 	assert.Contains(t, []string{"cosine-sign", "included-for-interior"}, got.Slips[0].Likely)
 	for _, s := range got.Slips {
@@ -90,9 +92,9 @@ func TestManyWaysOnDoNotOutweighTheStepItself(t *testing.T) {
 // over 14 kN/m, of which 324.3 N is written, is 0.02317 m.
 func TestASmallNumberIsReadAsRounded(t *testing.T) {
 	w := NewWork(solvedBy(t, kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 18 deg above -x"), kinds.PartSource("S spring", "direction: 39 deg below -x", "stiffness: 14 kN/m"), kinds.PartSource("W weight", "force: 350 N"))), lesson.DefaultSettings())
-	require.Equal(t, Correct, w.Enter("F1", "324.3 N").Verdict)
-	require.Equal(t, Correct, w.Enter("F2", "396.9 N").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("F1", "324.3 N").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("F2", "396.9 N").Verdict)
 	r := w.Enter("s2", "0.02317 m")
-	require.Equal(t, SlipFound, r.Verdict)
+	require.Equal(t, verdict.SlipFound, r.Verdict)
 	assert.Equal(t, []string{"other-force"}, r.Slips[0].IDs)
 }

@@ -12,6 +12,7 @@ import (
 
 	"closingside/tutor"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // converse answers lines such as "R 682.6 N" in words. At a terminal it shows
@@ -105,7 +106,7 @@ func (d *desk) showReply(page *screen, r tutor.Reply) {
 		lead = ""
 	}
 	how := yellow
-	if r.Verdict == tutor.Correct {
+	if r.Verdict == verdict.Correct {
 		how = green
 	}
 	lead = pad(lead, at+entryWidth+2)

@@ -12,6 +12,7 @@ import (
 	"unicode/utf8"
 
 	"closingside/tutor"
+	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -85,7 +86,7 @@ func TestTheFormOfAnAnswer(t *testing.T) {
 		line(tutor.Reply{Quantity: "R", Entry: "<1>", Feedback: "?"}))
 	assert.Equal(t, `{"quantity":"R","entry":"1","verdict":"slip","slips":[{"ids":["a","b+c"],"probability":0.75}],"unexplained":0.25,`+
 		`"from":"gamma","rounded":{"what":"sin β","digits":1,"keep":4},"notes":["unit-missing"],"feedback":"?"}`,
-		line(tutor.Reply{Quantity: "R", Entry: "1", Verdict: tutor.SlipFound, Slips: []tutor.Suspect{{IDs: []string{"a", "b+c"}, Probability: 0.75, At: "R"}},
+		line(tutor.Reply{Quantity: "R", Entry: "1", Verdict: verdict.SlipFound, Slips: []tutor.Suspect{{IDs: []string{"a", "b+c"}, Probability: 0.75, At: "R"}},
 			Unexplained: 0.25, From: "gamma", Rounded: &tutor.Rounded{What: "sin β", Digits: 1, Keep: 4}, Notes: []string{"unit-missing"}, Feedback: "?"}))
 }
 

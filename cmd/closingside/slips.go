@@ -12,6 +12,7 @@ import (
 
 	"closingside/tutor"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // slipsVerb is for marking on paper: which mistake gives which value.
@@ -190,7 +191,7 @@ func (v slipsVerb) lookUp(s streams, l *tutor.Lesson, quantities []*lesson.Quant
 	var bad string
 	for _, q := range quantities {
 		r := tutor.NewWork(l, l.Problem.Settings).Enter(q.Name, v.Value)
-		if r.Verdict == tutor.Unreadable {
+		if r.Verdict == verdict.Unreadable {
 			bad = cmp.Or(bad, r.Feedback)
 			continue
 		}
@@ -214,7 +215,7 @@ func (v slipsVerb) lookUp(s streams, l *tutor.Lesson, quantities []*lesson.Quant
 
 // standing orders replies: right ones, then by how likely what is listed is.
 func standing(r tutor.Reply) float64 {
-	if r.Verdict == tutor.Correct {
+	if r.Verdict == verdict.Correct {
 		return 2
 	}
 	return 1 - r.Unexplained
@@ -256,7 +257,7 @@ type foundLine struct{ lead, text string }
 
 // explanations says what may lie behind a value, each with its probability.
 func explanations(l *tutor.Lesson, r tutor.Reply) []foundLine {
-	if r.Verdict == tutor.Correct {
+	if r.Verdict == verdict.Correct {
 		return []foundLine{{"", r.Feedback}}
 	}
 	var texts []string

@@ -8,6 +8,7 @@ import (
 
 	"closingside/site"
 	"closingside/tutor"
+	"closingside/tutor/verdict"
 )
 
 // longestPause is the longest time between two lines that counts as work, in
@@ -142,7 +143,7 @@ func (p *learner) take(t site.Trace, took int64) {
 	case "answer":
 		if t.Judged && a.asked != nil {
 			a.asked = nil
-			if t.Reply.Verdict == tutor.SlipFound {
+			if t.Reply.Verdict == verdict.SlipFound {
 				w.slips = append(w.slips, named(t)...)
 			}
 		}
@@ -156,7 +157,7 @@ func (p *learner) entered(w *worked, a *tried, t site.Trace) {
 		return
 	}
 	p.counts.add(t.Reply.Verdict)
-	if t.Reply.Verdict == tutor.Unreadable {
+	if t.Reply.Verdict == verdict.Unreadable {
 		return
 	}
 	a.entries++
@@ -166,13 +167,13 @@ func (p *learner) entered(w *worked, a *tried, t site.Trace) {
 		a.asked = nil
 	}
 	switch t.Reply.Verdict {
-	case tutor.Correct:
+	case verdict.Correct:
 		if !a.found {
 			a.found = true
 			a.helped = a.hints > 0 || t.Solution
 			a.first = a.entries == 1 && !a.helped
 		}
-	case tutor.SlipFound:
+	case verdict.SlipFound:
 		if found := named(t); t.Reply.Asked && len(found) > 0 {
 			a.asked = &found[0]
 		} else {
@@ -214,7 +215,7 @@ const (
 
 func (w *worked) sketched(t site.Trace) {
 	w.sketch = true
-	if !t.Judged || t.Reply.Verdict != tutor.SlipFound {
+	if !t.Judged || t.Reply.Verdict != verdict.SlipFound {
 		return
 	}
 	for _, s := range t.Reply.Slips {

@@ -5,8 +5,8 @@ import (
 	"slices"
 	"sync"
 
-	"closingside/tutor"
 	"closingside/tutor/sets"
+	"closingside/tutor/verdict"
 )
 
 // Report is what a class did.
@@ -31,17 +31,17 @@ type Counts struct {
 	Unreadable  int `json:"unreadable"`
 }
 
-func (c *Counts) add(v tutor.Verdict) {
+func (c *Counts) add(v verdict.Verdict) {
 	switch v {
-	case tutor.Correct:
+	case verdict.Correct:
 		c.Correct++
-	case tutor.Carried:
+	case verdict.Carried:
 		c.Carried++
-	case tutor.EarlyRounding:
+	case verdict.EarlyRounding:
 		c.Rounding++
-	case tutor.SlipFound:
+	case verdict.SlipFound:
 		c.Slip++
-	case tutor.Unexplained:
+	case verdict.Unexplained:
 		c.Unexplained++
 	default:
 		c.Unreadable++

@@ -1,10 +1,11 @@
 package kinds
 
 import (
+	"strconv"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
-	"strconv"
 )
 
 // Three forces that balance make a triangle, head to tail. Its corner facing

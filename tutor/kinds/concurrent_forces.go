@@ -108,7 +108,7 @@ func resultantOf(pulls []pull, r r2.Vec) []lesson.Quantity {
 // scenesConcurrentForces shows the forces at their point and, once a sum is
 // found, the force polygon: the forces head to tail, and the closing side.
 func scenesConcurrentForces(l *lesson.Lesson, w lesson.Progress) []figure.Scene {
-	forces := forceFigures(l, w)
+	forces := forceFigures(l)
 	scenes := []figure.Scene{figure.Given(forces...)}
 	closed, order := w.Sketched()
 	if closed || w.Found("Rx") || w.Found("Ry") || w.Found("R") || w.Found("theta") {

@@ -136,7 +136,7 @@ func (s *plane) ways(qs []lesson.Quantity) []lesson.Way {
 // tail; on the way by components each force with its own, then the resultant.
 // What is not found shows its symbol alone.
 func scenesTwoForces(l *lesson.Lesson, w lesson.Progress) []figure.Scene {
-	f := forceFigures(l, w)
+	f := forceFigures(l)
 	scenes := []figure.Scene{figure.Given(f[0], f[1])}
 	closed, order := w.Sketched()
 	by := w.Method()

@@ -90,3 +90,11 @@ func InTurn(deg float64) float64 {
 	}
 	return d
 }
+
+// Within tells whether v lies from lo to hi, counter-clockwise for a direction.
+func (q *Quantity) Within(v, lo, hi float64) bool {
+	if q.Turns {
+		return InTurn(v-lo) <= InTurn(hi-lo)
+	}
+	return lo <= v && v <= hi
+}

@@ -18,8 +18,8 @@ type Kind struct {
 	// Situation is the picture of what the statement describes, false where
 	// there is none; nil for kinds without one.
 	Situation func(*Lesson) (figure.Scene, bool)
-	Sketch    func(*Lesson, Progress) SketchPlan // what is sketched before calculating; nil where nothing is
-	Bank      []Source                           // problems of the harbour, in teaching order
+	Sketch    func(*Lesson) SketchPlan // what is sketched before calculating; nil where nothing is
+	Bank      []Source                 // problems of the harbour, in teaching order
 
 	// Draw draws a problem with new numbers, in integers. Rule names how it does
 	// that (a hash of what a few seeds give), so that a link to a set tells when

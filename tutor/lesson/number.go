@@ -151,3 +151,13 @@ func Unswapped(v, half float64) []float64 {
 	}
 	return out
 }
+
+// GivenText is a given with its unit, in no more digits than it takes, of the
+// most that are kept on the way.
+func (l *Lesson) GivenText(name string) string {
+	q, d := l.Quantity(name), Digits{Magnitude: 1}
+	for d.Magnitude < l.Problem.Settings.Work.Magnitude && math.Abs(d.Round(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
+		d.Magnitude++
+	}
+	return l.Show(q, q.True, d)
+}

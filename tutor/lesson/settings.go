@@ -1,8 +1,9 @@
 package lesson
 
 import (
-	"closingside/statics"
 	"math"
+
+	"closingside/statics"
 )
 
 // Help says when a kind of help may be asked for: always, after the first

@@ -1,13 +1,14 @@
 package sets
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
 )
 
 // manySets are sets that differ in everything a code carries.

@@ -11,6 +11,7 @@ import (
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // Set is what an instructor sets: problems given or to be drawn, in order,
@@ -235,11 +236,11 @@ func (s *Set) Earned(w *tutor.Work, marks int) float64 {
 		answers++
 		switch a := w.Standing(q.Name); {
 		case a == nil:
-		case a.Verdict == tutor.Correct:
+		case a.Verdict == verdict.Correct:
 			shares++
-		case a.Verdict == tutor.Carried && s.Carried == Full:
+		case a.Verdict == verdict.Carried && s.Carried == Full:
 			shares++
-		case a.Verdict == tutor.Carried && s.Carried == Half:
+		case a.Verdict == verdict.Carried && s.Carried == Half:
 			shares += 0.5
 		}
 	}

@@ -1,13 +1,15 @@
 package sets
 
 import (
-	"closingside/tutor"
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"closingside/tutor"
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // weekThree is a set with every kind of entry.
@@ -89,12 +91,12 @@ func TestMarksAreSharedByAnswers(t *testing.T) {
 	s := readSet(t, weekThree())
 	w := tutor.NewWork(tugs(t), lesson.DefaultSettings())
 	assert.Zero(t, s.Earned(w, 6))
-	require.Equal(t, tutor.Correct, w.Enter("R", "682.6 N").Verdict)
+	require.Equal(t, verdict.Correct, w.Enter("R", "682.6 N").Verdict)
 	assert.InDelta(t, 3, s.Earned(w, 6), 0)
 
 	w = tutor.NewWork(tugs(t), lesson.DefaultSettings())
-	require.Equal(t, tutor.SlipFound, w.Enter("gamma", "93").Verdict)
-	require.Equal(t, tutor.Carried, w.Enter("R", "713.7 N").Verdict)
+	require.Equal(t, verdict.SlipFound, w.Enter("gamma", "93").Verdict)
+	require.Equal(t, verdict.Carried, w.Enter("R", "713.7 N").Verdict)
 	for share, want := range map[Share]float64{Full: 3, Half: 1.5, None: 0} {
 		s.Carried = share
 		assert.InDelta(t, want, s.Earned(w, 6), 0, share)

@@ -1,10 +1,11 @@
 package slips
 
 import (
+	"slices"
+
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
-	"slices"
 )
 
 // Scope says how much of the work a slip touches.

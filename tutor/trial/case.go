@@ -9,6 +9,7 @@ import (
 	"closingside/statics"
 	"closingside/tutor"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // Cause is what an entry really is.
@@ -55,7 +56,7 @@ func (p *learner) record(q *lesson.Quantity, s sheet, reply tutor.Reply, took ti
 		Kept: p.keep.digits, Cut: p.keep.cut, Expression: s.expression, Written: s.written, Reply: reply, Took: took,
 	}
 	past := p.work.Past
-	if reply.Verdict != tutor.Unreadable { // which is not kept
+	if reply.Verdict != verdict.Unreadable { // which is not kept
 		past = past[:len(past)-1]
 	}
 	for _, a := range past {
@@ -106,7 +107,7 @@ func (f fault) cause() Cause {
 
 // met tells whether a mistake shows: it does not where the value is right all
 // the same.
-func (c *Case) met() bool { return c.Reply.Verdict != tutor.Correct }
+func (c *Case) met() bool { return c.Reply.Verdict != verdict.Correct }
 
 // asks tells whether it is worth knowing that one slip would write the same.
 func (c *Case) asks() bool {
@@ -128,7 +129,7 @@ func (c *Case) holds(s tutor.Suspect) bool {
 }
 
 // named tells whether the true slip was named.
-func (c *Case) named() bool { return c.Reply.Verdict == tutor.SlipFound && c.first() }
+func (c *Case) named() bool { return c.Reply.Verdict == verdict.SlipFound && c.first() }
 
 // shares tells whether one slip other than those made writes the same value on
 // a clean sheet.
@@ -168,9 +169,9 @@ func (c *Case) miss(p *lesson.Problem) Miss {
 // stated is the probability given to what the verdict says.
 func (c *Case) stated() float64 {
 	switch c.Reply.Verdict {
-	case tutor.SlipFound:
+	case verdict.SlipFound:
 		return c.Reply.Slips[0].Probability
-	case tutor.Unexplained:
+	case verdict.Unexplained:
 		return c.Reply.Unexplained
 	}
 	return 1 - c.Reply.Unexplained

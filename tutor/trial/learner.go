@@ -8,6 +8,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // learner is one person at work on one problem.
@@ -140,7 +141,7 @@ func (p *learner) reach(name string) {
 // wrong tells whether a value stands written that was judged other than right.
 func (p *learner) wrong(name string) bool {
 	a := p.work.Standing(name)
-	return a != nil && a.Verdict != tutor.Correct
+	return a != nil && a.Verdict != verdict.Correct
 }
 
 // step is the finding of a quantity by one of its routes.
@@ -207,7 +208,7 @@ func (p *learner) write(chain []step) {
 	}
 	reply, took := p.enter(last, sheet.text)
 	p.record(last, sheet, reply, took)
-	wrong := reply.Verdict != tutor.Correct
+	wrong := reply.Verdict != verdict.Correct
 	switch {
 	case !p.careful && (sheet.fault.noise || wrong && sheet.fault.any() && !p.die.chance(p.habits.GoOn)):
 		p.repair(last)
@@ -247,7 +248,7 @@ func (p *learner) settle(q *lesson.Quantity, s sheet, reply tutor.Reply, wrong b
 	if p.paper || s.written {
 		h.value = turned(q, reply.Reading.Value)
 	}
-	if !wrong && reply.Verdict != tutor.Correct {
+	if !wrong && reply.Verdict != verdict.Correct {
 		p.refused = append(p.refused, q.Name)
 	}
 	if wrong {

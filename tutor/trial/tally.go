@@ -6,7 +6,7 @@ import (
 	"strings"
 	"time"
 
-	"closingside/tutor"
+	"closingside/tutor/verdict"
 )
 
 // tally counts cases.
@@ -60,16 +60,16 @@ func (t *tally) add(c *Case) {
 	if c.met() && !c.fair() {
 		t.confusions[[2]string{c.happened(), c.told()}]++
 	}
-	if c.Reply.Verdict == tutor.Unreadable || !c.met() {
+	if c.Reply.Verdict == verdict.Unreadable || !c.met() {
 		return
 	}
 	for i, s := range c.Reply.Slips {
 		t.offered.add(s.Probability, c.holds(s))
-		if i == 0 && c.Reply.Verdict == tutor.SlipFound {
+		if i == 0 && c.Reply.Verdict == verdict.SlipFound {
 			t.accused.add(s.Probability, c.holds(s))
 		}
 	}
-	if v := c.Reply.Verdict; v == tutor.Carried || v == tutor.EarlyRounding {
+	if v := c.Reply.Verdict; v == verdict.Carried || v == verdict.EarlyRounding {
 		t.offered.add(1-c.Reply.Unexplained, c.fair())
 	}
 }
@@ -131,29 +131,29 @@ func (c *Case) said() bool {
 	v := c.Reply.Verdict
 	switch c.Cause {
 	case Right:
-		return v == tutor.Correct
+		return v == verdict.Correct
 	case OneSlip, TwoSlips, OnWrong:
 		return c.named()
 	case Early:
-		return v == tutor.EarlyRounding
+		return v == verdict.EarlyRounding
 	case Carried:
 		return c.sentBack()
 	case Noise:
-		return v == tutor.Unexplained
+		return v == verdict.Unexplained
 	}
-	return c.named() || c.sentBack() || v == tutor.EarlyRounding && len(c.Slips) == 0
+	return c.named() || c.sentBack() || v == verdict.EarlyRounding && len(c.Slips) == 0
 }
 
 // sentBack tells whether the verdict sends the learner to an entry that this
 // one rests on, or to one that was judged wrong although it was not.
 func (c *Case) sentBack() bool {
-	return c.Reply.Verdict == tutor.Carried && len(c.Rests) > 0 && (slices.Contains(c.Rests, c.Reply.From) || slices.Contains(c.Refused, c.Reply.From))
+	return c.Reply.Verdict == verdict.Carried && len(c.Rests) > 0 && (slices.Contains(c.Rests, c.Reply.From) || slices.Contains(c.Refused, c.Reply.From))
 }
 
 // fair tells whether the verdict is true: it says what happened, or sends a
 // learner who keeps three digits on the way back to them.
 func (c *Case) fair() bool {
-	return c.said() || c.Cause == Right && c.Kept == 3 && c.Reply.Verdict == tutor.EarlyRounding
+	return c.said() || c.Cause == Right && c.Kept == 3 && c.Reply.Verdict == verdict.EarlyRounding
 }
 
 func (r *Row) add(c *Case) {
@@ -173,12 +173,12 @@ func (r *Row) add(c *Case) {
 		r.Shared++
 	}
 	switch v := c.Reply.Verdict; {
-	case v == tutor.Unexplained:
+	case v == verdict.Unexplained:
 		r.Silent++
 	case said:
-	case v == tutor.SlipFound:
+	case v == verdict.SlipFound:
 		r.Accused++
-	case v == tutor.Carried || v == tutor.EarlyRounding:
+	case v == verdict.Carried || v == verdict.EarlyRounding:
 		r.Resent++
 	}
 }
@@ -195,7 +195,7 @@ func (t *tally) bySlip(c *Case) {
 			n.Said++
 		}
 	}
-	if c.Reply.Verdict != tutor.SlipFound {
+	if c.Reply.Verdict != verdict.SlipFound {
 		return
 	}
 	for _, id := range c.saidIDs() {
@@ -236,10 +236,10 @@ func (c *Case) happened() string {
 }
 
 func (c *Case) told() string {
-	if c.Reply.Verdict == tutor.SlipFound {
+	if c.Reply.Verdict == verdict.SlipFound {
 		return strings.Join(c.saidIDs(), ", ")
 	}
-	if c.Reply.Verdict == tutor.Carried && c.Cause == Carried {
+	if c.Reply.Verdict == verdict.Carried && c.Cause == Carried {
 		return "carried from " + c.Reply.From
 	}
 	return c.Reply.Verdict.String()

@@ -1,4 +1,4 @@
-package tutor
+package sketch
 
 import (
 	"math"
@@ -6,8 +6,10 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r2"
 
+	"closingside/tutor/entry"
 	"closingside/tutor/figure"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // Sketch is a learner's sketch: where each arrow lies, the closing side drawn,
@@ -19,26 +21,37 @@ type Sketch struct {
 	Aside  bool     // skipped, or left behind by calculating
 	Passed bool     // gone on without an estimate
 
-	work  *Work
-	reach float64 // how near an end is taken to be at a corner
-	now   layout
-	past  []layout
-	met   []string
+	lesson *lesson.Lesson
+	reader reader
+	reach  float64 // how near an end is taken to be at a corner
+	now    layout
+	past   []layout
+	met    []string
+}
+
+// reader is the work that a sketch belongs to, as far as a sketch asks.
+type reader interface {
+	// ReadEstimate reads a round number for q, as asked first, then from +x; there
+	// is none in an entry in terms of an unknown.
+	ReadEstimate(q *lesson.Quantity, text string) ([]float64, *entry.Error)
+	// Limits are the values between which the sketch shows q to lie, NaN where not
+	// known.
+	Limits(q *lesson.Quantity) (lo, hi float64)
 }
 
 // layout is a state of the sketch.
 type layout struct {
 	tails []r2.Vec
 	side  *figure.Arrow
-	said  SketchReply
+	said  Reply
 	kept  []estimate
 	tried []EstimateReply // what was said of the estimates last entered
 }
 
-// SketchReply is what the tutor says of one act on the sketch.
-type SketchReply struct {
-	Verdict  Verdict  // Correct, SlipFound or Unexplained; Unreadable where nothing was to be judged
-	Slips    []string // rows of the catalogue
+// Reply is what the tutor says of one act on the sketch.
+type Reply struct {
+	Verdict  verdict.Verdict // Correct, SlipFound or Unexplained; Unreadable where nothing was to be judged
+	Slips    []string        // rows of the catalogue
 	Feedback string
 }
 
@@ -63,17 +76,9 @@ const (
 // this is half the breadth of a finger's target, 22 CSS pixels.
 const grasp = 0.085
 
-// Sketch is the sketch of this work, or nil where the kind of problem has none
-// or the settings leave it out.
-func (w *Work) Sketch() *Sketch {
-	if w.sketch == nil && w.Settings.Sketch && w.Lesson.Kind.Sketch != nil {
-		w.sketch = newSketch(w)
-	}
-	return w.sketch
-}
-
-func newSketch(w *Work) *Sketch {
-	s := &Sketch{Plan: w.Lesson.Kind.Sketch(w.Lesson.Lesson, w), work: w}
+// New begins a sketch on a lesson whose kind has one.
+func New(l *lesson.Lesson, r reader) *Sketch {
+	s := &Sketch{Plan: l.Kind.Sketch(l), lesson: l, reader: r}
 	var lo, hi r2.Vec
 	for _, f := range s.Plan.Forces { // every sum of some of the forces lies between lo and hi
 		lo.X, hi.X = lo.X+min(f.Vec.X, 0), hi.X+max(f.Vec.X, 0)
@@ -102,18 +107,8 @@ func (s *Sketch) Stage() Stage {
 // Open tells whether the sketch is what the learner works on.
 func (s *Sketch) Open() bool { return s != nil && !s.Aside && s.Stage() < Sketched }
 
-// Sketched is the order in which the learner laid the arrows head to tail, and
-// whether the sketch is closed and put away.
-func (w *Work) Sketched() (closed bool, order []int) {
-	s := w.sketch
-	if s == nil || s.Stage() < Estimating || s.Open() {
-		return false, nil
-	}
-	return true, s.Order()
-}
-
 // Said is what was said last of the sketch.
-func (s *Sketch) Said() SketchReply { return s.now.said }
+func (s *Sketch) Said() Reply { return s.now.said }
 
 // Met lists the slips named on the sketch, each once, in the order met.
 func (s *Sketch) Met() []string { return s.met }
@@ -134,7 +129,7 @@ func (s *Sketch) Scene() figure.Scene {
 		drawn := *side
 		side = &drawn
 		if side.Class == figure.ClassResultant {
-			q := s.work.Lesson.Quantity(s.Plan.Size)
+			q := s.lesson.Quantity(s.Plan.Size)
 			side.Label, side.Name = figure.Symbol(q.Symbol.Letter, q.Symbol.Sub), q.Name
 		}
 	}
@@ -159,7 +154,7 @@ func (s *Sketch) same(p, q r2.Vec) bool {
 }
 
 // name is the symbol of an arrow.
-func (s *Sketch) name(i int) string { return s.work.Lesson.Plain(s.Plan.Forces[i].Name) }
+func (s *Sketch) name(i int) string { return s.lesson.Plain(s.Plan.Forces[i].Name) }
 
 // keep puts the state before an act away, for Undo.
 func (s *Sketch) keep() {
@@ -170,8 +165,8 @@ func (s *Sketch) keep() {
 }
 
 // say records what is said of an act.
-func (s *Sketch) say(v Verdict, slip, key string, holes ...string) SketchReply {
-	r := SketchReply{Verdict: v, Feedback: s.work.Lesson.Say("sketch."+key, holes...)}
+func (s *Sketch) say(v verdict.Verdict, slip, key string, holes ...string) Reply {
+	r := Reply{Verdict: v, Feedback: s.lesson.Say("sketch."+key, holes...)}
 	if slip != "" {
 		r.Slips = []string{slip}
 		if !slices.Contains(s.met, slip) {
@@ -208,18 +203,18 @@ func (s *Sketch) Undo() bool {
 
 // Move shifts an arrow: what is dragged from one place to another. Its ends
 // settle at corners within reach.
-func (s *Sketch) Move(arrow int, from, to r2.Vec) SketchReply {
+func (s *Sketch) Move(arrow int, from, to r2.Vec) Reply {
 	if arrow < 0 || arrow >= len(s.now.tails) {
-		return SketchReply{Feedback: s.work.Lesson.Say("sketch.hold")}
+		return Reply{Feedback: s.lesson.Say("sketch.hold")}
 	}
 	s.keep()
 	return s.settle(arrow, r2.Add(s.now.tails[arrow], r2.Sub(to, from)), s.reach)
 }
 
 // Put lays one end of an arrow at an end of another.
-func (s *Sketch) Put(e, at End) SketchReply {
+func (s *Sketch) Put(e, at End) Reply {
 	if e.Arrow == at.Arrow || !s.has(e) || !s.has(at) {
-		return SketchReply{Feedback: s.work.Lesson.Say("sketch.hold")}
+		return Reply{Feedback: s.lesson.Say("sketch.hold")}
 	}
 	s.keep()
 	tail := s.at(at)

@@ -1,8 +1,6 @@
-package tutor
+package sketch
 
 import (
-	"closingside/tutor/kinds"
-	"closingside/tutor/lesson"
 	"math"
 	"strconv"
 	"testing"
@@ -11,13 +9,23 @@ import (
 	"github.com/stretchr/testify/require"
 	"gonum.org/v1/gonum/spatial/r2"
 	"pgregory.net/rapid"
+
+	"closingside/tutor/kinds"
+	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
-func sketchOf(t testing.TB, l *Lesson) *Sketch {
+// sketchOf begins a sketch on which nothing is estimated.
+func sketchOf(l *lesson.Lesson) *Sketch { return New(l, nil) }
+
+// tugs is the lesson of the two tugs at the barge.
+func tugs(t testing.TB) *lesson.Lesson { return lessonOf(t, kinds.TwoForces.BankProblems()[0]) }
+
+func lessonOf(t testing.TB, p *lesson.Problem) *lesson.Lesson {
 	t.Helper()
-	s := NewWork(l, lesson.DefaultSettings()).Sketch()
-	require.NotNil(t, s)
-	return s
+	l, err := p.Build()
+	require.NoError(t, err)
+	return l
 }
 
 // act is one act on a sketch of two forces, by the names of corners: "t0" is
@@ -25,7 +33,7 @@ func sketchOf(t testing.TB, l *Lesson) *Sketch {
 type act struct {
 	do       string // put, side
 	from, to string
-	verdict  Verdict
+	verdict  verdict.Verdict
 	slip     string
 	stage    Stage
 }
@@ -36,20 +44,20 @@ func end(name string) End {
 
 func TestSketchByChoice(t *testing.T) {
 	rows := map[string][]act{
-		"first then second":    {{"put", "t1", "h0", Correct, "", Closing}, {"side", "t0", "h1", Correct, "", Estimating}},
-		"second then first":    {{"put", "t0", "h1", Correct, "", Closing}, {"side", "t1", "h0", Correct, "", Estimating}},
-		"by its head":          {{"put", "h1", "t0", Correct, "", Closing}, {"side", "t1", "h0", Correct, "", Estimating}},
-		"closed the wrong way": {{"put", "t1", "h0", Correct, "", Closing}, {"side", "h1", "t0", SlipFound, "resultant-reversed", Closing}, {"side", "t0", "h1", Correct, "", Estimating}},
-		"tails joined":         {{"side", "h0", "h1", SlipFound, "other-diagonal", Arranging}, {"side", "h1", "h0", SlipFound, "other-diagonal", Arranging}},
-		"heads joined":         {{"put", "h1", "h0", SlipFound, "other-diagonal", Arranging}, {"side", "t0", "t1", SlipFound, "other-diagonal", Arranging}},
-		"one force left out":   {{"put", "t1", "h0", Correct, "", Closing}, {"side", "t0", "h0", Unexplained, "", Closing}},
-		"back to the start":    {{"put", "t1", "h0", Correct, "", Closing}, {"put", "t1", "t0", Unexplained, "", Arranging}},
+		"first then second":    {{"put", "t1", "h0", verdict.Correct, "", Closing}, {"side", "t0", "h1", verdict.Correct, "", Estimating}},
+		"second then first":    {{"put", "t0", "h1", verdict.Correct, "", Closing}, {"side", "t1", "h0", verdict.Correct, "", Estimating}},
+		"by its head":          {{"put", "h1", "t0", verdict.Correct, "", Closing}, {"side", "t1", "h0", verdict.Correct, "", Estimating}},
+		"closed the wrong way": {{"put", "t1", "h0", verdict.Correct, "", Closing}, {"side", "h1", "t0", verdict.SlipFound, "resultant-reversed", Closing}, {"side", "t0", "h1", verdict.Correct, "", Estimating}},
+		"tails joined":         {{"side", "h0", "h1", verdict.SlipFound, "other-diagonal", Arranging}, {"side", "h1", "h0", verdict.SlipFound, "other-diagonal", Arranging}},
+		"heads joined":         {{"put", "h1", "h0", verdict.SlipFound, "other-diagonal", Arranging}, {"side", "t0", "t1", verdict.SlipFound, "other-diagonal", Arranging}},
+		"one force left out":   {{"put", "t1", "h0", verdict.Correct, "", Closing}, {"side", "t0", "h0", verdict.Unexplained, "", Closing}},
+		"back to the start":    {{"put", "t1", "h0", verdict.Correct, "", Closing}, {"put", "t1", "t0", verdict.Unexplained, "", Arranging}},
 	}
 	for name, acts := range rows {
 		t.Run(name, func(t *testing.T) {
-			s := sketchOf(t, barge(t))
+			s := sketchOf(tugs(t))
 			for i, a := range acts {
-				var got SketchReply
+				var got Reply
 				if a.do == "put" {
 					got = s.Put(end(a.from), end(a.to))
 				} else {
@@ -79,14 +87,17 @@ func TestSketchByChoice(t *testing.T) {
 
 // anyPair is a problem of two forces from nearly parallel to nearly opposite,
 // of magnitudes up to 50:1.
-func anyPair(t *rapid.T, tb testing.TB) *Lesson {
+func anyPair(t *rapid.T, tb testing.TB) *lesson.Lesson {
 	m := rapid.IntRange(20, 1000)
 	d1, d2 := rapid.IntRange(-180, 180).Draw(t, "d1"), rapid.IntRange(-180, 180).Draw(t, "d2")
 	if (d1-d2)%180 == 0 {
 		d2 += 7
 	}
 	n := strconv.Itoa
-	return pair(tb, n(m.Draw(t, "m1"))+" N", n(d1)+" deg", n(m.Draw(t, "m2"))+" N", n(d2)+" deg")
+	p, err := kinds.All.Read(kinds.TwoForcesSource("Two tugs hold a barge.",
+		kinds.ForceSource("P", n(m.Draw(t, "m1"))+" N", n(d1)+" deg"), kinds.ForceSource("Q", n(m.Draw(t, "m2"))+" N", n(d2)+" deg")))
+	require.NoError(tb, err)
+	return lessonOf(tb, p)
 }
 
 // shaky is a place as an unsteady hand hits it: anywhere within the reach.
@@ -118,15 +129,15 @@ func landed(t *rapid.T, off float64, p r2.Vec) r2.Vec {
 // forces are.
 func TestARightSketchIsAlwaysRight(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
-		s := sketchOf(t, anyPair(rt, t))
+		s := sketchOf(anyPair(rt, t))
 		first := rapid.IntRange(0, 1).Draw(rt, "first")
 		second := 1 - first
 		got := s.Move(second, r2.Vec{}, shaky(rt, s, s.head(first)))
-		require.Equal(rt, Correct, got.Verdict, got.Feedback)
+		require.Equal(rt, verdict.Correct, got.Verdict, got.Feedback)
 		order := s.Order()
 		require.Len(rt, order, 2)
 		got = s.Draw(shaky(rt, s, s.tail(order[0])), shaky(rt, s, s.head(order[1])))
-		require.Equal(rt, Correct, got.Verdict, got.Feedback)
+		require.Equal(rt, verdict.Correct, got.Verdict, got.Feedback)
 		require.Equal(rt, Estimating, s.Stage())
 		side, sum := s.now.side, r2.Add(s.Plan.Forces[0].Vec, s.Plan.Forces[1].Vec)
 		require.InDelta(rt, 0, r2.Norm(r2.Sub(r2.Sub(side.To, side.From), sum)), 1e-9*r2.Norm(sum), "drawn from corner to corner")
@@ -154,7 +165,7 @@ func TestSlipsOfASketchAreNamed(t *testing.T) {
 	named := map[string]int{}
 	rapid.Check(t, func(rt *rapid.T) {
 		l := anyPair(rt, t)
-		s := sketchOf(t, l)
+		s := sketchOf(l)
 		if !s.cornersApart() {
 			return
 		}
@@ -170,7 +181,7 @@ func TestSlipsOfASketchAreNamed(t *testing.T) {
 			named["heads joined"]++
 		}
 
-		s = sketchOf(t, l)
+		s = sketchOf(l)
 		s.Move(1, r2.Vec{}, s.head(0))
 		if s.cornersApart() {
 			got = s.Draw(shaky(rt, s, s.head(1)), shaky(rt, s, s.tail(0)))
@@ -187,13 +198,13 @@ func TestSlipsOfASketchAreNamed(t *testing.T) {
 // it is, by the ends it joined.
 func TestNoSlipByChance(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
-		s := sketchOf(t, anyPair(rt, t))
+		s := sketchOf(anyPair(rt, t))
 		at := func(label string) r2.Vec {
 			lo, hi := s.Hold[0], s.Hold[1]
 			return r2.Vec{X: rapid.Float64Range(lo.X, hi.X).Draw(rt, label+"x"), Y: rapid.Float64Range(lo.Y, hi.Y).Draw(rt, label+"y")}
 		}
 		for range rapid.IntRange(1, 6).Draw(rt, "acts") {
-			var got SketchReply
+			var got Reply
 			if rapid.Bool().Draw(rt, "draws") {
 				got = s.Draw(at("a"), at("b"))
 				if len(got.Slips) > 0 {
@@ -230,117 +241,26 @@ func TestNoSlipByChance(t *testing.T) {
 
 // The diagonal of the parallelogram, drawn before an arrow is moved, is right.
 func TestParallelogramIsRight(t *testing.T) {
-	s := sketchOf(t, barge(t))
+	s := sketchOf(tugs(t))
 	sum := r2.Add(s.Plan.Forces[0].Vec, s.Plan.Forces[1].Vec)
 	got := s.Draw(r2.Vec{X: 0.3 * s.reach}, r2.Add(sum, r2.Vec{Y: 0.5 * s.reach}))
-	assert.Equal(t, Correct, got.Verdict, got.Feedback)
+	assert.Equal(t, verdict.Correct, got.Verdict, got.Feedback)
 	assert.Equal(t, Estimating, s.Stage())
 	assert.Equal(t, []int{0, 1}, s.Order())
 }
 
-func closed(t testing.TB, l *Lesson) *Work {
-	w := NewWork(l, lesson.DefaultSettings())
-	w.Sketch().Put(end("t1"), end("h0"))
-	w.Sketch().Close(end("t0"), end("h1"))
-	require.Equal(t, Estimating, w.Sketch().Stage())
-	return w
-}
-
-func TestEstimates(t *testing.T) {
-	rows := []struct {
-		r, theta string
-		kept     []bool
-	}{
-		{"700", "90", []bool{true, true}},
-		{"0.7 kN", "1.5 rad", []bool{true, true}},
-		{"560 N", "75°", []bool{true, true}},
-		{"500", "60", []bool{false, false}},
-		{"1200", "-90", []bool{false, false}},
-		{"", "seventy", []bool{false, false}},
-		{"300", "100", []bool{false, true}},
-	}
-	for _, row := range rows {
-		t.Run(row.r+" "+row.theta, func(t *testing.T) {
-			w := closed(t, barge(t))
-			got := w.Sketch().Estimate(map[string]string{"R": row.r, "theta": row.theta})
-			require.Len(t, got, 2)
-			for i, r := range got {
-				_, kept := w.Sketch().Estimated(r.Quantity)
-				assert.Equal(t, row.kept[i], kept, "%s: %s", r.Quantity, r.Feedback)
-				assert.Equal(t, kept, r.Verdict == Correct)
-				assert.NotEmpty(t, r.Feedback)
-			}
-			assert.Equal(t, row.kept[0] && row.kept[1], w.Sketch().Stage() == Sketched)
-		})
-	}
-}
-
-// A wrong value far from the learner's own estimate is compared with it; one
-// that goes with it is not, nor is a right one.
-func TestWrongValuesAreComparedWithTheEstimate(t *testing.T) {
-	rows := []struct {
-		quantity, entry string
-		compared        bool
-	}{
-		{"R", "466000 N", true}, {"R", "270 N", true}, {"R", "713.7 N", false}, {"R", "682.6 N", false},
-		{"theta", "30°", true}, {"theta", "86°", false}, {"theta", "88.2", false}, {"gamma", "93", false},
-	}
-	for _, row := range rows {
-		t.Run(row.quantity+" "+row.entry, func(t *testing.T) {
-			w := closed(t, barge(t))
-			plain := w.Enter(row.quantity, row.entry).Feedback
-			w = closed(t, barge(t))
-			w.Sketch().Estimate(map[string]string{"R": "700", "theta": "90"})
-			got := w.Enter(row.quantity, row.entry).Feedback
-			if !row.compared {
-				assert.Equal(t, plain, got)
-				return
-			}
-			assert.Contains(t, got, plain)
-			assert.Contains(t, got, map[string]string{"R": "700 N", "theta": "90°"}[row.quantity])
-		})
-	}
-}
-
-// An estimate that is kept lies near what is drawn, whatever the problem; the
-// value itself is always kept.
-func TestEstimatesGoWithTheSketch(t *testing.T) {
-	rapid.Check(t, func(rt *rapid.T) {
-		l := anyPair(rt, t)
-		w := closed(t, l)
-		r, theta := l.Quantity("R"), l.Quantity("theta")
-		w.Sketch().Estimate(map[string]string{"R": strconv.FormatFloat(r.True, 'f', 3, 64), "theta": strconv.FormatFloat(theta.True, 'f', 3, 64)})
-		require.Equal(rt, Sketched, w.Sketch().Stage())
-		w = closed(t, l)
-		v := rapid.Float64Range(0.1, 3).Draw(rt, "share") * r.True
-		w.Sketch().Estimate(map[string]string{"R": strconv.FormatFloat(v, 'f', 3, 64)})
-		if kept, ok := w.Sketch().Estimated("R"); ok {
-			require.InDelta(rt, r.True, kept, max(0.2*r.True, 0.12*(l.Truth("F1")+l.Truth("F2")))+0.001)
-		}
-	})
-}
-
-func TestSketchMayBeOff(t *testing.T) {
-	s := lesson.DefaultSettings()
-	s.Sketch = false
-	w := NewWork(barge(t), s)
-	assert.Nil(t, w.Sketch())
-	assert.False(t, w.Sketch().Open())
-	assert.NotEmpty(t, w.Enter("R", "1 N").Feedback)
-}
-
 // Forces of any number are laid head to tail in any order by an unsteady hand.
 func TestAnyNumberOfForces(t *testing.T) {
-	k := kinds.All.ByName("concurrent-forces")
+	k := &kinds.ConcurrentForces
 	var problems []*lesson.Problem
 	problems = append(problems, k.BankProblems()...)
-	for seed := range uint64(20) {
-		problems = append(problems, Generate(k, seed))
+	for d := lesson.NewDraw(20, 1); len(problems) < 30; {
+		if p, err := kinds.All.Read(k.Draw(d)); err == nil {
+			problems = append(problems, p)
+		}
 	}
 	rapid.Check(t, func(rt *rapid.T) {
-		l, err := Open(rapid.SampledFrom(problems).Draw(rt, "problem"))
-		require.NoError(rt, err)
-		s := sketchOf(t, l)
+		s := sketchOf(lessonOf(t, rapid.SampledFrom(problems).Draw(rt, "problem")))
 		n := len(s.Plan.Forces)
 		all := make([]int, n)
 		for i := range all {
@@ -354,7 +274,7 @@ func TestAnyNumberOfForces(t *testing.T) {
 		}
 		require.NotNil(rt, s.Order())
 		got := s.Draw(shaky(rt, s, s.tail(s.Order()[0])), shaky(rt, s, s.head(s.Order()[n-1])))
-		require.Equal(rt, Correct, got.Verdict, got.Feedback)
+		require.Equal(rt, verdict.Correct, got.Verdict, got.Feedback)
 		for s.Undo() {
 		}
 		require.Equal(rt, Arranging, s.Stage())
@@ -364,10 +284,9 @@ func TestAnyNumberOfForces(t *testing.T) {
 // Of three forces, two joined by their heads leave a side that goes against
 // one of them.
 func TestThreeForcesWrong(t *testing.T) {
-	l, err := Open(kinds.All.ByName("concurrent-forces").BankProblems()[0])
-	require.NoError(t, err)
-	s := sketchOf(t, l)
-	assert.Equal(t, Unexplained, s.Close(end("h0"), end("t0")).Verdict)
+	l := lessonOf(t, kinds.ConcurrentForces.BankProblems()[0])
+	s := sketchOf(l)
+	assert.Equal(t, verdict.Unexplained, s.Close(end("h0"), end("t0")).Verdict)
 	s.Put(end("t1"), end("h0"))
 	assert.Equal(t, Arranging, s.Stage())
 	got := s.Close(end("h2"), end("h1"))
@@ -375,4 +294,19 @@ func TestThreeForcesWrong(t *testing.T) {
 	assert.Equal(t, l.Say("sketch.other"), got.Feedback)
 	got = s.Close(end("t0"), end("h1"))
 	assert.Contains(t, got.Feedback, "C", "what is left out is named")
+}
+
+// The description of a sketch tells where every arrow lies, and what is wrong
+// with it can be heard.
+func TestASketchIsHeard(t *testing.T) {
+	s := sketchOf(tugs(t))
+	assert.Contains(t, s.Scene().Desc, "The tail of P is at the common point")
+	s.Put(end("h1"), end("h0"))
+	assert.Contains(t, s.Scene().Desc, "The heads of P and Q are at one place.")
+	s.Put(end("t1"), end("h0"))
+	assert.Contains(t, s.Scene().Desc, "The tail of Q is at the head of P.")
+	s.Close(end("h1"), end("t0"))
+	assert.Contains(t, s.Scene().Desc, "The side you drew runs from the head of Q to the common point. It points down and to the left.")
+	s.Close(end("t0"), end("h1"))
+	assert.Contains(t, s.Scene().Desc, "The closing side R runs from the common point to the head of Q. It points up and to the right.")
 }

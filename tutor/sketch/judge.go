@@ -1,4 +1,4 @@
-package tutor
+package sketch
 
 import (
 	"cmp"
@@ -8,6 +8,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"closingside/tutor/figure"
+	"closingside/tutor/verdict"
 )
 
 // meeting is how an arrow that was moved meets another.
@@ -67,36 +68,36 @@ func (s *Sketch) meetings(i int, tail r2.Vec, reach float64) []meeting {
 
 // settle lays an arrow's tail at a place, or at the corner it comes near, and
 // says what has become of the sketch.
-func (s *Sketch) settle(i int, tail r2.Vec, reach float64) SketchReply {
+func (s *Sketch) settle(i int, tail r2.Vec, reach float64) Reply {
 	s.now.side = nil
 	all := s.meetings(i, tail, reach)
 	if len(all) == 0 {
 		s.now.tails[i] = s.inside(i, tail)
-		return s.say(Unexplained, "", "apart", "a", s.name(i))
+		return s.say(verdict.Unexplained, "", "apart", "a", s.name(i))
 	}
 	m := all[0]
 	s.now.tails[i] = m.tail
 	s.anchor(i)
 	if order := s.Order(); order != nil {
-		return s.say(Correct, "", "chain", "order", s.inOrder(order))
+		return s.say(verdict.Correct, "", "chain", "order", s.inOrder(order))
 	}
 	switch m.how {
 	case follows:
-		return s.say(Correct, "", "joined", "a", s.name(m.other), "b", s.name(i))
+		return s.say(verdict.Correct, "", "joined", "a", s.name(m.other), "b", s.name(i))
 	case precedes:
-		return s.say(Correct, "", "joined", "a", s.name(i), "b", s.name(m.other))
+		return s.say(verdict.Correct, "", "joined", "a", s.name(i), "b", s.name(m.other))
 	case headsMeet:
-		return s.say(SlipFound, "other-diagonal", "heads", "a", s.name(m.other), "b", s.name(i))
+		return s.say(verdict.SlipFound, "other-diagonal", "heads", "a", s.name(m.other), "b", s.name(i))
 	case tailsMeet:
-		return s.say(Unexplained, "", "tails", "a", s.name(m.other), "b", s.name(i))
+		return s.say(verdict.Unexplained, "", "tails", "a", s.name(m.other), "b", s.name(i))
 	}
-	return s.say(Unexplained, "", "fork")
+	return s.say(verdict.Unexplained, "", "fork")
 }
 
 func (s *Sketch) inOrder(order []int) string {
 	said := s.name(order[0])
 	for _, i := range order[1:] {
-		said = s.work.Lesson.Say("sketch.then", "a", said, "b", s.name(i))
+		said = s.lesson.Say("sketch.then", "a", said, "b", s.name(i))
 	}
 	return said
 }
@@ -190,27 +191,27 @@ func (s *Sketch) Order() []int {
 }
 
 // Draw takes a side drawn from one place to another.
-func (s *Sketch) Draw(from, to r2.Vec) SketchReply {
+func (s *Sketch) Draw(from, to r2.Vec) Reply {
 	s.keep()
 	s.now.side = &figure.Arrow{From: from, To: to, Class: figure.ClassLearner}
 	if s.diagonal(from, to) {
 		s.close()
 		order := s.Order()
-		return s.say(Correct, "", "diagonal", "a", s.name(order[0]), "b", s.name(order[1]))
+		return s.say(verdict.Correct, "", "diagonal", "a", s.name(order[0]), "b", s.name(order[1]))
 	}
 	all := s.courses(from, to, s.reach)
 	if len(all) == 0 {
 		if near := s.courses(from, to, 2*s.reach); len(near) > 0 && near[0].kind == allForward {
-			return s.say(Unexplained, "", "nearly")
+			return s.say(verdict.Unexplained, "", "nearly")
 		}
-		return s.say(Unexplained, "", "free")
+		return s.say(verdict.Unexplained, "", "free")
 	}
 	c := all[0]
 	s.now.side.From, s.now.side.To = c.from, c.to
 	if c.kind != allForward {
 		for _, o := range all[1:] { // a false accusation costs more than silence
 			if o.kind != c.kind && o.off < c.off+0.35*s.reach {
-				return s.say(Unexplained, "", "unclear")
+				return s.say(verdict.Unexplained, "", "unclear")
 			}
 		}
 	}
@@ -218,38 +219,38 @@ func (s *Sketch) Draw(from, to r2.Vec) SketchReply {
 }
 
 // Close draws the side from one arrow's end to another's.
-func (s *Sketch) Close(from, to End) SketchReply {
+func (s *Sketch) Close(from, to End) Reply {
 	if !s.has(from) || !s.has(to) {
-		return SketchReply{Feedback: s.work.Lesson.Say("sketch.free")}
+		return Reply{Feedback: s.lesson.Say("sketch.free")}
 	}
 	s.keep()
 	p, q := s.at(from), s.at(to)
 	s.now.side = &figure.Arrow{From: p, To: q, Class: figure.ClassLearner}
 	if s.same(p, q) {
 		s.now.side = nil
-		return s.say(Unexplained, "", "free")
+		return s.say(verdict.Unexplained, "", "free")
 	}
 	return s.judge(s.between(p, q))
 }
 
 // judge says what a course is.
-func (s *Sketch) judge(c course) SketchReply {
+func (s *Sketch) judge(c course) Reply {
 	switch c.kind {
 	case allForward:
 		s.now.side.Class = figure.ClassResultant
-		return s.say(Correct, "", "closed")
+		return s.say(verdict.Correct, "", "closed")
 	case allBackward:
-		return s.say(SlipFound, "resultant-reversed", "reversed")
+		return s.say(verdict.SlipFound, "resultant-reversed", "reversed")
 	case mixed:
-		return s.say(SlipFound, "other-diagonal", s.mixedKey(c))
+		return s.say(verdict.SlipFound, "other-diagonal", s.mixedKey(c))
 	case partial:
 		missing := s.name(c.missing[0])
 		for _, i := range c.missing[1:] {
 			missing += ", " + s.name(i)
 		}
-		return s.say(Unexplained, "", "leaves-out", "missing", missing)
+		return s.say(verdict.Unexplained, "", "leaves-out", "missing", missing)
 	}
-	return s.say(Unexplained, "", "free")
+	return s.say(verdict.Unexplained, "", "free")
 }
 
 // mixedKey is the question about a side that goes along some arrows and

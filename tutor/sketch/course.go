@@ -1,4 +1,4 @@
-package tutor
+package sketch
 
 import (
 	"cmp"

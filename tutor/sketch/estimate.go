@@ -1,12 +1,12 @@
-package tutor
+package sketch
 
 import (
 	"math"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
-	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 )
 
 // estimate is what a learner took from the sketch for a quantity.
@@ -29,7 +29,7 @@ const (
 func (s *Sketch) Wanted() []*lesson.Quantity {
 	var all []*lesson.Quantity
 	for _, name := range []string{s.Plan.Size, s.Plan.Direction} {
-		if q := s.work.Lesson.Quantity(name); q != nil {
+		if q := s.lesson.Quantity(name); q != nil {
 			all = append(all, q)
 		}
 	}
@@ -51,12 +51,12 @@ func (s *Sketch) Estimated(name string) (float64, bool) {
 
 // Rough is an estimate in round numbers, with its unit.
 func (s *Sketch) Rough(name string) string {
-	q := s.work.Lesson.Quantity(name)
+	q := s.lesson.Quantity(name)
 	v, ok := s.Estimated(name)
 	if !ok {
 		return ""
 	}
-	return s.work.Lesson.Reported(q, v, lesson.Digits{Magnitude: 2})
+	return s.lesson.Reported(q, v, lesson.Digits{Magnitude: 2})
 }
 
 // Tried is what was said of the estimate last entered for a quantity, if any.
@@ -72,7 +72,7 @@ func (s *Sketch) Tried(name string) (EstimateReply, bool) {
 // EstimateReply is what is said of the estimate of one quantity.
 type EstimateReply struct {
 	Quantity, Entry string
-	SketchReply
+	Reply
 }
 
 // Estimate takes what the learner reads off the sketch: an entry for each of
@@ -94,34 +94,32 @@ func (s *Sketch) Estimate(entries map[string]string) []EstimateReply {
 	return all
 }
 
-func (s *Sketch) judgeEstimate(q *lesson.Quantity, text string) SketchReply {
+func (s *Sketch) judgeEstimate(q *lesson.Quantity, text string) Reply {
 	if text == "" {
-		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.Plain(q.Name))
+		return s.say(verdict.Unreadable, "", "estimate.empty", "symbol", s.lesson.Plain(q.Name))
 	}
-	scope := s.work.scope(q)
-	scope.UnitRequired = false // a round number does
-	r, bad := entry.Read(text, scope)
+	values, bad := s.reader.ReadEstimate(q, text)
 	if bad != nil {
-		return SketchReply{Feedback: bad.Message()}
+		return Reply{Feedback: bad.Message()}
 	}
-	if r.Form == entry.Affine {
-		return s.say(Unreadable, "", "estimate.empty", "symbol", s.work.Lesson.Plain(q.Name))
+	if len(values) == 0 {
+		return s.say(verdict.Unreadable, "", "estimate.empty", "symbol", s.lesson.Plain(q.Name))
 	}
-	for _, sense := range s.work.senses(q, r) {
-		if q.Apart(sense.Value, q.True) <= s.tolerance(q, q.True) {
-			s.now.kept = append(s.now.kept, estimate{q.Name, sense.Value})
-			return s.say(Correct, "", "estimate.kept")
+	for _, v := range values {
+		if q.Apart(v, q.True) <= s.tolerance(q, q.True) {
+			s.now.kept = append(s.now.kept, estimate{q.Name, v})
+			return s.say(verdict.Correct, "", "estimate.kept")
 		}
 	}
-	lo, hi := s.work.limits(q)
-	out := !math.IsNaN(lo) && !math.IsNaN(hi) && !inside(q, r.Value, lo, hi)
+	lo, hi := s.reader.Limits(q)
+	out := !math.IsNaN(lo) && !math.IsNaN(hi) && !q.Within(values[len(values)-1], lo, hi)
 	switch {
 	case q.Name == s.Plan.Direction && out:
-		return s.say(Unexplained, "", "estimate.heading.out")
+		return s.say(verdict.Unexplained, "", "estimate.heading.out")
 	case q.Name == s.Plan.Direction:
-		return s.say(Unexplained, "", "estimate.heading")
+		return s.say(verdict.Unexplained, "", "estimate.heading")
 	case out:
-		return s.say(Unexplained, "", "estimate.size.out", "value", text)
+		return s.say(verdict.Unexplained, "", "estimate.size.out", "value", text)
 	}
 	longest := 0
 	for i, f := range s.Plan.Forces {
@@ -129,16 +127,7 @@ func (s *Sketch) judgeEstimate(q *lesson.Quantity, text string) SketchReply {
 			longest = i
 		}
 	}
-	return s.say(Unexplained, "", "estimate.size", "force", s.name(longest), "value", s.work.given(s.Plan.Forces[longest].Name))
-}
-
-// given is a given with its unit, in no more digits than it takes.
-func (w *Work) given(name string) string {
-	q, d := w.Lesson.Quantity(name), lesson.Digits{Magnitude: 1}
-	for d.Magnitude < w.Settings.Work.Magnitude && math.Abs(d.Round(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
-		d.Magnitude++
-	}
-	return w.Lesson.Show(q, q.True, d)
+	return s.say(verdict.Unexplained, "", "estimate.size", "force", s.name(longest), "value", s.lesson.GivenText(s.Plan.Forces[longest].Name))
 }
 
 // tolerance is how far from v an estimate of q may lie and still agree with
@@ -148,20 +137,13 @@ func (s *Sketch) tolerance(q *lesson.Quantity, v float64) float64 {
 	if q.Name != s.Plan.Direction {
 		return math.Max(nearSize*math.Abs(v), least)
 	}
-	size := s.work.Lesson.Quantity(s.Plan.Size).True
+	size := s.lesson.Quantity(s.Plan.Size).True
 	return min(max(nearDegrees, math.Atan2(least, size)*180/math.Pi), nearMost)
 }
 
-// compare adds the learner's own estimate to what is said of a wrong value
-// that lies far from it.
-func (w *Work) compare(q *lesson.Quantity, r *Reply) {
-	if r.Verdict == Correct || r.Verdict == Unreadable || r.Reading.Form == entry.Affine {
-		return
-	}
-	s := w.sketch
-	v, ok := s.Estimated(q.Name)
-	if !ok || q.Apart(r.Reading.Value, v) <= s.tolerance(q, v) {
-		return
-	}
-	r.Feedback += " " + w.Lesson.Say("feedback.estimate", "estimate", s.Rough(q.Name))
+// Near tells whether v goes with the estimate kept for q; so does any value
+// where there is none.
+func (s *Sketch) Near(q *lesson.Quantity, v float64) bool {
+	kept, ok := s.Estimated(q.Name)
+	return !ok || q.Apart(v, kept) <= s.tolerance(q, kept)
 }
