@@ -108,7 +108,7 @@ func TestSlopesInEquationsAsStudentsWriteThem(t *testing.T) {
 // than a value may be: 32 for 32.2 ft/s² is another g, alone or in a sum.
 func TestWholeNumbersInEquationsHoldToTheLimit(t *testing.T) {
 	hung := func(mass, g string) *Work {
-		return NewWork(solvedBy(t, under(g, kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "mass: "+mass))), lesson.DefaultSettings())
+		return NewWork(solvedBy(t, pulledDown(g, kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "mass: "+mass))), lesson.DefaultSettings())
 	}
 	for _, row := range []struct {
 		mass, g, load string

@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 	"runtime"
+	"strconv"
 	"testing"
 	"time"
 
@@ -30,7 +31,7 @@ func TestForget(t *testing.T) {
 					continue
 				}
 				for _, v := range []float64{q.True*1.13 + 7, q.True} {
-					entry := decimal(math.Round(v*100) / 100)
+					entry := strconv.FormatFloat(math.Round(v*100)/100, 'f', -1, 64)
 					require.Equal(t, kept.Enter(q.Name, entry), forgetful.Enter(q.Name, entry))
 					pieces := 5
 					forgetful.Warm(func() bool { pieces--; return pieces < 0 })

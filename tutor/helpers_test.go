@@ -14,7 +14,7 @@ import (
 // What many tests begin with: lessons, work on them, and how much is drawn.
 
 // solvedBy is the lesson of a problem as written.
-func solvedBy(t checker, src lesson.Source) *Lesson {
+func solvedBy(t testing.TB, src lesson.Source) *Lesson {
 	t.Helper()
 	p, err := kinds.All.Read(src)
 	require.NoError(t, err)
@@ -83,4 +83,11 @@ func openCode(code string) (*Lesson, error) {
 		return nil, err
 	}
 	return Open(p)
+}
+
+// pulledDown is a problem at rest under a gravity of its own.
+func pulledDown(g string, parts ...lesson.Source) lesson.Source {
+	src := kinds.EquilibriumSource("", parts...)
+	src.Kids = append(src.Kids, lesson.Leaf("gravity", g))
+	return src
 }

@@ -1,4 +1,4 @@
-package tutor
+package kinds
 
 import (
 	"encoding/json"
@@ -10,7 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"closingside/tutor/kinds"
+	"closingside/tutor"
 	"closingside/tutor/lesson"
 )
 
@@ -77,9 +77,9 @@ func (p published) holds(t *testing.T, answer string, got float64, angle bool) {
 }
 
 func polar(magnitude, direction string) lesson.Source {
-	return kinds.ComponentsSource("", "F", magnitude+" N", direction)
+	return ComponentsSource("", "F", magnitude+" N", direction)
 }
-func parts(x, y string) lesson.Source { return kinds.FromComponentsSource("", "F", x+" N", y+" N") }
+func parts(x, y string) lesson.Source { return FromComponentsSource("", "F", x+" N", y+" N") }
 
 // Lengths and velocities stand as forces here: components are the same for all.
 func TestPublishedComponents(t *testing.T) {
@@ -124,7 +124,7 @@ func TestPublishedComponents(t *testing.T) {
 	for _, r := range rows {
 		t.Run(r.id, func(t *testing.T) {
 			met[r.id] = true
-			checkPublished(t, book[r.id], solvedBy(t, r.src), r.is)
+			checkPublished(t, book[r.id], lessonOf(t, r.src), r.is)
 		})
 	}
 	for id, row := range book {
@@ -132,7 +132,7 @@ func TestPublishedComponents(t *testing.T) {
 	}
 }
 
-func checkPublished(t *testing.T, row published, l *Lesson, is map[string]as) {
+func checkPublished(t *testing.T, row published, l *tutor.Lesson, is map[string]as) {
 	t.Helper()
 	for answer, a := range is {
 		got, angle := l.Truth(a.quantity)*a.scale, l.Quantity(a.quantity).Turns
@@ -148,9 +148,9 @@ func TestPublishedResultants(t *testing.T) {
 	sum := func(forces ...[2]string) lesson.Source {
 		var all []lesson.Source
 		for i, x := range forces {
-			all = append(all, kinds.ForceSource("F"+strconv.Itoa(i+1), x[0]+" N", x[1]))
+			all = append(all, ForceSource("F"+strconv.Itoa(i+1), x[0]+" N", x[1]))
 		}
-		return kinds.ConcurrentForcesSource("", all...)
+		return ConcurrentForcesSource("", all...)
 	}
 	root := func(v float64) string { return strconv.FormatFloat(math.Sqrt(v), 'g', 17, 64) }
 	u, v, a, b := root(13), root(17), root(13), root(17)
@@ -173,16 +173,16 @@ func TestPublishedResultants(t *testing.T) {
 		{"up2-a13", sum(f("90", "N"), f("200", "E"), f("80", "30 deg"), f("150", "S")), map[string]as{"distance": {"R", 1}}},
 		{"up5-e7", sum(f("10", "30 deg"), f("40", "-90 deg"), f("5", "180 deg"), f("2", "90 deg")), map[string]as{"ax": {"Rx", 0.25}, "ay": {"Ry", 0.25}, "a": {"R", 0.25}, "direction": {"theta", 1}}},
 		// Wind from NE, the track north: the heading is that of the air speed, E of N.
-		{"up4-e14", kinds.MissingForceSource("", kinds.ForceSource("W", "90 N", "-135 deg"), kinds.MissingSource("A", "magnitude", "300 N"), kinds.DirectedSource("90 deg")), map[string]as{"v_PG": {"R", 1}}},
+		{"up4-e14", MissingForceSource("", ForceSource("W", "90 N", "-135 deg"), MissingSource("A", "magnitude", "300 N"), DirectedSource("90 deg")), map[string]as{"v_PG": {"R", 1}}},
 		// D + R = −4|D| j with D = (3, −4): R is the force missing from 20 down.
-		{"up2-p33", kinds.MissingForceSource("", kinds.ForceSource("D", "5 N", "4:3 down right"), kinds.MissingSource("E"), kinds.ResultantSource("20 N", "down")), map[string]as{"Rx": {"F2x", 1}, "Ry": {"F2y", 1}}},
+		{"up2-p33", MissingForceSource("", ForceSource("D", "5 N", "4:3 down right"), MissingSource("E"), ResultantSource("20 N", "down")), map[string]as{"Rx": {"F2x", 1}, "Ry": {"F2y", 1}}},
 	}
 	book := readPublished(t)
 	met := map[string]bool{}
 	for _, r := range rows {
 		t.Run(r.id, func(t *testing.T) {
 			met[r.id] = true
-			checkPublished(t, book[r.id], solvedBy(t, r.src), r.is)
+			checkPublished(t, book[r.id], lessonOf(t, r.src), r.is)
 		})
 	}
 	for id, row := range book {
@@ -217,11 +217,11 @@ func TestPublishedTrianglesOfTwoSolutions(t *testing.T) {
 	met := map[string]bool{}
 	for _, r := range rows {
 		met[r.id] = true
-		first := kinds.ForceSource("P", r.other+" N", r.angle+" deg")
-		turn := kinds.MissingForceSource("", first, kinds.MissingSource("Q", "magnitude", r.opposite+" N"), kinds.DirectedSource("0 deg"))
+		first := ForceSource("P", r.other+" N", r.angle+" deg")
+		turn := MissingForceSource("", first, MissingSource("Q", "magnitude", r.opposite+" N"), DirectedSource("0 deg"))
 		v, _ := strconv.ParseFloat(r.angle, 64)
 		back := strconv.FormatFloat(180-v, 'f', -1, 64) + " deg"
-		size := kinds.MissingForceSource("", kinds.ForceSource("P", r.other+" N", "0 deg"), kinds.MissingSource("Q", "direction", back), lesson.Branch("resultant", lesson.Leaf("magnitude", r.opposite+" N")))
+		size := MissingForceSource("", ForceSource("P", r.other+" N", "0 deg"), MissingSource("Q", "direction", back), lesson.Branch("resultant", lesson.Leaf("magnitude", r.opposite+" N")))
 		t.Run(r.id+" turned", func(t *testing.T) { checkTriangles(t, book[r.id], turn, r.is, [3]string{"alpha", "gamma", "R"}) })
 		t.Run(r.id+" sized", func(t *testing.T) { checkTriangles(t, book[r.id], size, r.is, [3]string{"alpha", "beta", "F2"}) })
 	}
@@ -260,7 +260,7 @@ func TestPublishedTrianglesOfTwoForces(t *testing.T) {
 	for _, r := range rows {
 		met[r.id] = true
 		t.Run(r.id, func(t *testing.T) {
-			l := pair(t, r.first+" N", "0 deg", r.second+" N", inFull(180-r.between)+" deg")
+			l := pulls(t, r.first+" N", "0 deg", r.second+" N", inFull(180-r.between)+" deg")
 			for answer, name := range map[string]string{r.third: "R", r.a: "alpha", r.b: "beta"} {
 				if answer != "" {
 					book[r.id].holds(t, answer, l.Truth(name), name != "R")
@@ -301,7 +301,7 @@ func TestPublishedTrianglesOfTwoDirections(t *testing.T) {
 	for _, r := range rows {
 		met[r.id] = true
 		t.Run(r.id, func(t *testing.T) {
-			l := solvedBy(t, kinds.MissingForceSource("", kinds.ForceSource("P", r.side+" N", "0 deg"), kinds.MissingSource("Q", "direction", inFull(180-r.to)+" deg"), kinds.DirectedSource(inFull(r.at)+" deg")))
+			l := lessonOf(t, MissingForceSource("", ForceSource("P", r.side+" N", "0 deg"), MissingSource("Q", "direction", inFull(180-r.to)+" deg"), DirectedSource(inFull(r.at)+" deg")))
 			checkPublished(t, book[r.id], l, r.is)
 		})
 	}
@@ -316,9 +316,9 @@ func checkTriangles(t *testing.T, row published, src lesson.Source, is, names [3
 	if !ok {
 		count = 1
 	}
-	p, err := kinds.All.Read(src)
+	p, err := All.Read(src)
 	require.NoError(t, err)
-	l, err := Open(p)
+	l, err := tutor.Open(p)
 	if count == 0 {
 		assert.ErrorContains(t, err, "too small")
 		return

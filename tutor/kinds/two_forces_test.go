@@ -1,4 +1,4 @@
-package tutor
+package kinds
 
 import (
 	"math"
@@ -7,7 +7,7 @@ import (
 	"testing"
 
 	"closingside/statics/expr"
-	"closingside/tutor/kinds"
+	"closingside/tutor"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 
@@ -34,9 +34,9 @@ func TestEveryRouteAgreesWithTheVectors(t *testing.T) {
 			d1, d2 = math.Round(d1), math.Round(d2)
 		}
 		w := func(v float64, u string) string { return strconv.FormatFloat(v, 'f', -1, 64) + " " + u }
-		p, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("P", w(m1, "N"), w(d1, "deg")), kinds.ForceSource("Q", w(m2, "N"), w(d2, "deg"))))
+		p, err := All.Read(TwoForcesSource("", ForceSource("P", w(m1, "N"), w(d1, "deg")), ForceSource("Q", w(m2, "N"), w(d2, "deg"))))
 		require.NoError(t, err)
-		l, err := Open(p)
+		l, err := tutor.Open(p)
 		if err != nil {
 			continue
 		}
@@ -54,7 +54,7 @@ func TestEveryRouteAgreesWithTheVectors(t *testing.T) {
 	assert.Greater(t, checked, problems*99/100)
 }
 
-func routeTolerance(l *Lesson, q *lesson.Quantity, r lesson.Route) float64 {
+func routeTolerance(l *tutor.Lesson, q *lesson.Quantity, r lesson.Route) float64 {
 	unit := 1e-9 * 180 / math.Pi
 	if q.Dim != lesson.Degree.Dim {
 		unit = 1e-9 * max(l.Truth("F1"), l.Truth("F2"))
@@ -84,15 +84,15 @@ func TestDegenerateProblemsAreRefusedWithAReason(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			p, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("P", r.m1, r.d1), kinds.ForceSource("Q", r.m2, r.d2)))
+			p, err := All.Read(TwoForcesSource("", ForceSource("P", r.m1, r.d1), ForceSource("Q", r.m2, r.d2)))
 			require.NoError(t, err)
-			_, err = Open(p)
+			_, err = tutor.Open(p)
 			assert.ErrorContains(t, err, r.says)
 		})
 	}
 	for _, m := range []string{"0 N", "-5 N", "1e999 N"} {
 		t.Run(m, func(t *testing.T) {
-			_, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("P", m, "0 deg"), kinds.ForceSource("Q", "1 N", "90 deg")))
+			_, err := All.Read(TwoForcesSource("", ForceSource("P", m, "0 deg"), ForceSource("Q", "1 N", "90 deg")))
 			var at *lesson.SourceError
 			assert.ErrorAs(t, err, &at)
 		})
@@ -100,20 +100,20 @@ func TestDegenerateProblemsAreRefusedWithAReason(t *testing.T) {
 }
 
 func TestBankAndDrawsOpen(t *testing.T) {
-	for _, k := range kinds.All {
+	for _, k := range All {
 		for _, p := range k.BankProblems() {
-			_, err := Open(p)
+			_, err := tutor.Open(p)
 			assert.NoError(t, err, p.Story)
 		}
 		for seed := range uint64(200) {
-			_, err := Open(Generate(k, seed))
+			_, err := tutor.Open(tutor.Generate(k, seed))
 			require.NoError(t, err, "seed %d", seed)
 		}
 	}
 }
 
 func TestTheSameSeedDrawsTheSameProblem(t *testing.T) {
-	p := Generate(&kinds.TwoForces, 7)
+	p := tutor.Generate(&TwoForces, 7)
 	f := p.Group("forces")
 	got := []string{f[0].Field("magnitude").Written, f[0].Field("direction").Written, f[1].Field("magnitude").Written, f[1].Field("direction").Written}
 	assert.Equal(t, []string{"340 N", "-164 deg", "400 N", "-68 deg"}, got)

@@ -1,4 +1,4 @@
-package tutor
+package kinds
 
 import (
 	"math"
@@ -7,8 +7,8 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor"
 	"closingside/tutor/figure"
-	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 	"closingside/tutor/verdict"
@@ -18,7 +18,7 @@ import (
 )
 
 // largestForce is the scale of a lesson's forces.
-func largestForce(l *Lesson) float64 {
+func largestForce(l *tutor.Lesson) float64 {
 	most := 0.0
 	for _, q := range l.Quantities {
 		if q.Dim == statics.DimForce {
@@ -38,7 +38,7 @@ type checker interface {
 // checkRoutes holds every route of a lesson to the vectors' values: magnitudes
 // to 1e-9 of the largest force, angles to 1e-9 rad, each times the route's
 // condition number (the largest |slope · value| of what it works out).
-func checkRoutes(t checker, l *Lesson) {
+func checkRoutes(t checker, l *tutor.Lesson) {
 	// Where an inverse sine's argument is 1 it has no slope, and answers the
 	// last bit ε of its argument with √(2ε) = 2.1e-8 rad.
 	const flat = 2.1e-8 / 1e-9
@@ -77,23 +77,23 @@ func checkRoutes(t checker, l *Lesson) {
 }
 
 // every problem of a kind that is drawn or in its bank.
-func eachDrawn(t testing.TB, k *lesson.Kind, visit func(*Lesson)) {
+func eachDrawn(t testing.TB, k *lesson.Kind, visit func(*tutor.Lesson)) {
 	for _, p := range k.BankProblems() {
-		l, err := Open(p)
+		l, err := tutor.Open(p)
 		require.NoError(t, err, p.Story)
 		visit(l)
 	}
 	for seed := range uint64(200) {
-		l, err := Open(Generate(k, seed))
+		l, err := tutor.Open(tutor.Generate(k, seed))
 		require.NoError(t, err)
 		visit(l)
 	}
 }
 
 func TestEveryRouteOfEveryKindAgreesWithTheVectors(t *testing.T) {
-	for _, k := range kinds.All {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
-			eachDrawn(t, k, func(l *Lesson) {
+			eachDrawn(t, k, func(l *tutor.Lesson) {
 				for _, s := range l.Solutions() {
 					checkRoutes(t, s)
 				}
@@ -105,10 +105,10 @@ func TestEveryRouteOfEveryKindAgreesWithTheVectors(t *testing.T) {
 // What a learner reads of a kind is all there: each quantity's two sentences,
 // each principle, the home screen's words.
 func TestEveryKindHasItsTexts(t *testing.T) {
-	for _, k := range kinds.All {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			assert.Empty(t, text.Missing(k.Name+".title", k.Name+".about", k.Name+".practises"))
-			eachDrawn(t, k, func(l *Lesson) {
+			eachDrawn(t, k, func(l *tutor.Lesson) {
 				assert.NotEmpty(t, l.Task())
 				for _, s := range l.Problem.Statements() {
 					assert.NotContains(t, s, "{")
@@ -135,14 +135,14 @@ func TestEveryKindHasItsTexts(t *testing.T) {
 // A learner who enters every value right, in the order of the worked solution,
 // is told so each time, and is then done.
 func TestARightWorkingIsAccepted(t *testing.T) {
-	for _, k := range kinds.All {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
-			eachDrawn(t, k, func(l *Lesson) {
+			eachDrawn(t, k, func(l *tutor.Lesson) {
 				for _, s := range l.Solutions() {
-					w := NewWork(l, lesson.DefaultSettings())
+					w := tutor.NewWork(l, lesson.DefaultSettings())
 					for n := w.Next(); n != ""; n = w.Next() {
 						q := s.Quantity(n)
-						r := w.Enter(n, s.right(q, w.Settings.DigitsOf(q)))
+						r := w.Enter(n, rightEntry(s, q, w.Settings.DigitsOf(q)))
 						require.Equal(t, verdict.Correct, r.Verdict, "%s of %s", n, l.Problem.Code())
 					}
 					assert.True(t, w.Done())
@@ -155,10 +155,10 @@ func TestARightWorkingIsAccepted(t *testing.T) {
 
 // A code leads back to the same problem.
 func TestCodesOfEveryKind(t *testing.T) {
-	for _, k := range kinds.All {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
-			eachDrawn(t, k, func(l *Lesson) {
-				back, err := openCode(l.Problem.Code())
+			eachDrawn(t, k, func(l *tutor.Lesson) {
+				back, err := decoded(l.Problem.Code())
 				require.NoError(t, err)
 				assert.Equal(t, l.Problem.Code(), back.Problem.Code())
 				for _, q := range l.Quantities {
@@ -172,11 +172,11 @@ func TestCodesOfEveryKind(t *testing.T) {
 // Figures: no label touches another, a stroke or the frame, at the start of
 // the work and at its end.
 func TestFiguresOfEveryKindAreLegible(t *testing.T) {
-	for _, k := range kinds.All {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			figures, overlaps := 0, 0
-			eachDrawn(t, k, func(l *Lesson) {
-				w := NewWork(l, lesson.DefaultSettings())
+			eachDrawn(t, k, func(l *tutor.Lesson) {
+				w := tutor.NewWork(l, lesson.DefaultSettings())
 				look := func() {
 					for _, s := range w.Scenes() {
 						d := figure.Layout(s, figure.Size{Width: 358, Height: 300})
@@ -191,7 +191,7 @@ func TestFiguresOfEveryKindAreLegible(t *testing.T) {
 				look()
 				for i := range l.Quantities {
 					if q := &l.Quantities[i]; !q.Given {
-						w.Enter(q.Name, l.right(q, w.Settings.DigitsOf(q)))
+						w.Enter(q.Name, rightEntry(l, q, w.Settings.DigitsOf(q)))
 					}
 				}
 				look()

@@ -1,4 +1,4 @@
-package tutor
+package kinds
 
 import (
 	"math"
@@ -11,7 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"closingside/statics"
-	"closingside/tutor/kinds"
+	"closingside/tutor"
 	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
 )
@@ -35,7 +35,7 @@ func TestObliqueComponentsSolveTheSystem(t *testing.T) {
 		}
 		size := rapid.Float64Range(1, 9999).Draw(t, "magnitude")
 		deg := func(v float64) string { return strconv.FormatFloat(v, 'f', 3, 64) + " deg" }
-		l := solvedBy(t, kinds.ObliqueComponentsSource("", kinds.ForceSource("P", strconv.FormatFloat(size, 'f', 2, 64)+" N", deg(at)), kinds.AxisSource("u", deg(at-first)), kinds.AxisSource("v", deg(at+second))))
+		l := lessonOf(t, ObliqueComponentsSource("", ForceSource("P", strconv.FormatFloat(size, 'f', 2, 64)+" N", deg(at)), AxisSource("u", deg(at-first)), AxisSource("v", deg(at+second))))
 		checkRoutes(t, l)
 		dir := func(name string) (x, y float64) {
 			sin, cos := (statics.Angle(l.Truth(name)) * statics.Degree).Sincos()
@@ -70,8 +70,8 @@ func TestObliqueComponentsOfPublishedTriangles(t *testing.T) {
 	} {
 		t.Run(row.source, func(t *testing.T) {
 			side := strconv.FormatFloat(row.f, 'g', -1, 64) + " " + row.unit
-			l := solvedBy(t, kinds.ObliqueComponentsSource("", kinds.ForceSource("P", side, "100 deg"),
-				kinds.AxisSource("u", strconv.FormatFloat(100-row.toU, 'g', -1, 64)+" deg"), kinds.AxisSource("v", strconv.FormatFloat(100+row.toV, 'g', -1, 64)+" deg")))
+			l := lessonOf(t, ObliqueComponentsSource("", ForceSource("P", side, "100 deg"),
+				AxisSource("u", strconv.FormatFloat(100-row.toU, 'g', -1, 64)+" deg"), AxisSource("v", strconv.FormatFloat(100+row.toV, 'g', -1, 64)+" deg")))
 			assert.InDelta(t, row.u, l.Truth("Fu"), row.accuracyU)
 			assert.InDelta(t, row.v, l.Truth("Fv"), row.accuracyV)
 		})
@@ -87,9 +87,9 @@ func TestObliqueComponentsRefused(t *testing.T) {
 		"rectangular's name": {"30 deg", "10 deg", "80 deg", "x", "such as u and v"},
 	} {
 		t.Run(name, func(t *testing.T) {
-			p, err := kinds.All.Read(kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "100 N", row.f), kinds.AxisSource(row.un, row.u), kinds.AxisSource("v", row.v)))
+			p, err := All.Read(ObliqueComponentsSource("", ForceSource("P", "100 N", row.f), AxisSource(row.un, row.u), AxisSource("v", row.v)))
 			require.NoError(t, err)
-			_, err = Open(p)
+			_, err = tutor.Open(p)
 			require.ErrorContains(t, err, row.why)
 		})
 	}
@@ -97,8 +97,8 @@ func TestObliqueComponentsRefused(t *testing.T) {
 
 // Right-angle trigonometry between axes that are not at right angles is named.
 func TestProjectionForObliqueComponent(t *testing.T) {
-	l := solvedBy(t, kinds.ObliqueComponents.Bank[0])
-	w := NewWork(l, lesson.DefaultSettings())
+	l := lessonOf(t, ObliqueComponents.Bank[0])
+	w := tutor.NewWork(l, lesson.DefaultSettings())
 	r := w.Enter("Fu", "396.0 N") // 560 cos 45°
 	require.Equal(t, verdict.SlipFound, r.Verdict, r.Feedback)
 	assert.Contains(t, r.Slips[0].IDs, "right-triangle-assumed")
@@ -109,10 +109,10 @@ func TestProjectionForObliqueComponent(t *testing.T) {
 // Fu sin 65° = 720 sin 100°, so Fu = 782.4 N; across the first
 // Fv sin(−65°) = 720 sin 35°, so Fv = −455.7 N.
 func TestAComponentAgainstItsAxis(t *testing.T) {
-	l := solvedBy(t, kinds.ObliqueComponents.Bank[5])
+	l := lessonOf(t, ObliqueComponents.Bank[5])
 	assert.InDelta(t, 782.363, l.Truth("Fu"), 0.005)
 	assert.InDelta(t, -455.668, l.Truth("Fv"), 0.005)
-	w := NewWork(l, lesson.DefaultSettings())
+	w := tutor.NewWork(l, lesson.DefaultSettings())
 	r := w.Enter("Fv", "455.7 N")
 	require.Equal(t, verdict.SlipFound, r.Verdict, r.Feedback)
 	assert.Contains(t, r.Slips[0].IDs, "sign-lost")

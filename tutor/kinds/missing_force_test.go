@@ -1,4 +1,4 @@
-package tutor
+package kinds
 
 import (
 	"math"
@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"closingside/statics"
-	"closingside/tutor/kinds"
+	"closingside/tutor"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
 	"closingside/tutor/verdict"
@@ -20,14 +20,14 @@ import (
 // turned is a problem of two solutions, by hand: F₁ = 520 N at 35°, F₂ = 410 N,
 // the resultant along +x. Across it F₁ has 520 sin 35° = 298.26 N, so
 // sin α = 298.26/410 and α = 46.67° or 133.33°; θ₂ = −α; R = 425.96 ± 281.32 N.
-func turned(t testing.TB) *Lesson { return bankLesson(t, &kinds.MissingForce, 3) }
+func turned(t testing.TB) *tutor.Lesson { return banked(t, &MissingForce, 3) }
 
 func TestTwoSolutionsAreBothAccepted(t *testing.T) {
 	for _, row := range []struct{ theta, r, says string }{
 		{"-46.67", "707.3 N", "acute"}, {"-133.3", "144.6 N", "obtuse"},
 	} {
 		t.Run(row.says, func(t *testing.T) {
-			w := NewWork(turned(t), lesson.DefaultSettings())
+			w := tutor.NewWork(turned(t), lesson.DefaultSettings())
 			first := w.Enter("theta2", row.theta)
 			require.Equal(t, verdict.Correct, first.Verdict)
 			assert.Contains(t, first.Notes, "two-solutions")
@@ -46,7 +46,7 @@ func TestTwoSolutionsAreBothAccepted(t *testing.T) {
 func TestMixedSolutionsAreNamed(t *testing.T) {
 	for name, enter := range map[string][2]string{"acute first": {"707.3 N", "-133.3"}, "obtuse first": {"144.6 N", "-46.67"}} {
 		t.Run(name, func(t *testing.T) {
-			w := NewWork(turned(t), lesson.DefaultSettings())
+			w := tutor.NewWork(turned(t), lesson.DefaultSettings())
 			require.Equal(t, verdict.Correct, w.Enter("R", enter[0]).Verdict)
 			r := w.Enter("theta2", enter[1])
 			require.Equal(t, verdict.SlipFound, r.Verdict)
@@ -63,7 +63,7 @@ func TestMixedSolutionsAreNamed(t *testing.T) {
 // The learner goes over to the other triangle by replacing both values; the
 // first replaced is mixed until the second follows, and then right.
 func TestGoingOverToTheOtherSolution(t *testing.T) {
-	w := NewWork(turned(t), lesson.DefaultSettings())
+	w := tutor.NewWork(turned(t), lesson.DefaultSettings())
 	w.Enter("R", "707.3 N")
 	w.Enter("theta2", "-46.67")
 	require.True(t, w.Done())
@@ -75,33 +75,33 @@ func TestGoingOverToTheOtherSolution(t *testing.T) {
 
 // A slip in the second triangle is named there.
 func TestSlipInTheOtherSolution(t *testing.T) {
-	w := NewWork(turned(t), lesson.DefaultSettings())
+	w := tutor.NewWork(turned(t), lesson.DefaultSettings())
 	require.Equal(t, verdict.Correct, w.Enter("alpha", "133.33").Verdict)
 	r := w.Enter("theta2", "133.33") // laid off on the wrong side
 	require.Equal(t, verdict.SlipFound, r.Verdict)
 }
 
 func TestImpossibleForcesAreRefusedWithAReason(t *testing.T) {
-	p := kinds.ForceSource("P", "340 N", "25 deg")
+	p := ForceSource("P", "340 N", "25 deg")
 	rows := []struct {
 		name string
 		src  lesson.Source
 		says string
 	}{
-		{"all of the missing force", kinds.MissingForceSource("", p, lesson.Branch("missing", lesson.Leaf("name", "Q"), lesson.Leaf("magnitude", "1 N"), lesson.Leaf("direction", "0 deg")), kinds.DirectedSource("10 deg")), "two values"},
-		{"too little", kinds.MissingForceSource("", p, kinds.MissingSource("Q"), kinds.DirectedSource("10 deg")), "two values"},
-		{"too small", kinds.MissingForceSource("", p, kinds.MissingSource("Q", "magnitude", "100 N"), kinds.DirectedSource("70 deg")), "too small"},
-		{"just long enough", kinds.MissingForceSource("", p, kinds.MissingSource("Q", "magnitude", "340 N"), kinds.DirectedSource("115 deg")), "only just"},
-		{"would push", kinds.MissingForceSource("", p, kinds.MissingSource("Q", "direction", "-60 deg"), kinds.DirectedSource("70 deg")), "push"},
-		{"backwards", kinds.MissingForceSource("", p, kinds.MissingSource("Q"), kinds.DirectedSource("150 deg"), lesson.Leaf("find", "smallest")), "backwards"},
-		{"in line", kinds.MissingForceSource("", p, kinds.MissingSource("Q"), kinds.ResultantSource("500 N", "25 deg")), "one line"},
-		{"smallest, but known", kinds.MissingForceSource("", p, kinds.MissingSource("Q", "magnitude", "340 N"), kinds.DirectedSource("50 deg"), lesson.Leaf("find", "smallest")), "two values"},
+		{"all of the missing force", MissingForceSource("", p, lesson.Branch("missing", lesson.Leaf("name", "Q"), lesson.Leaf("magnitude", "1 N"), lesson.Leaf("direction", "0 deg")), DirectedSource("10 deg")), "two values"},
+		{"too little", MissingForceSource("", p, MissingSource("Q"), DirectedSource("10 deg")), "two values"},
+		{"too small", MissingForceSource("", p, MissingSource("Q", "magnitude", "100 N"), DirectedSource("70 deg")), "too small"},
+		{"just long enough", MissingForceSource("", p, MissingSource("Q", "magnitude", "340 N"), DirectedSource("115 deg")), "only just"},
+		{"would push", MissingForceSource("", p, MissingSource("Q", "direction", "-60 deg"), DirectedSource("70 deg")), "push"},
+		{"backwards", MissingForceSource("", p, MissingSource("Q"), DirectedSource("150 deg"), lesson.Leaf("find", "smallest")), "backwards"},
+		{"in line", MissingForceSource("", p, MissingSource("Q"), ResultantSource("500 N", "25 deg")), "one line"},
+		{"smallest, but known", MissingForceSource("", p, MissingSource("Q", "magnitude", "340 N"), DirectedSource("50 deg"), lesson.Leaf("find", "smallest")), "two values"},
 	}
 	for _, r := range rows {
 		t.Run(r.name, func(t *testing.T) {
-			prob, err := kinds.All.Read(r.src)
+			prob, err := All.Read(r.src)
 			require.NoError(t, err)
-			_, err = Open(prob)
+			_, err = tutor.Open(prob)
 			assert.ErrorContains(t, err, r.says)
 		})
 	}
@@ -113,10 +113,10 @@ func TestMissingForceClosesTheTriangle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		turn := float64(rapid.IntRange(-179, 179).Draw(t, "turn"))
 		scale := rapid.Float64Range(0.01, 100).Draw(t, "scale")
-		p := Generate(&kinds.MissingForce, rapid.Uint64().Draw(t, "seed"))
-		l, err := Open(p)
+		p := tutor.Generate(&MissingForce, rapid.Uint64().Draw(t, "seed"))
+		l, err := tutor.Open(p)
 		require.NoError(t, err)
-		moved, err := Open(turnedAndScaled(p, turn, scale))
+		moved, err := tutor.Open(turnedAndScaled(p, turn, scale))
 		require.NoError(t, err)
 		for i, s := range l.Solutions() {
 			vec := func(m, d string) r2.Vec { return statics.Polar(s.Truth(m), statics.Angle(s.Truth(d))*statics.Degree) }

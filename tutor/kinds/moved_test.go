@@ -1,4 +1,4 @@
-package tutor
+package kinds
 
 import (
 	"math"
@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"closingside/statics"
-	"closingside/tutor/kinds"
+	"closingside/tutor"
 	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
@@ -70,7 +70,7 @@ func turnable(p *lesson.Problem) bool {
 // asMoved tells whether a quantity of one lesson is what became of the one of
 // that name in another: a magnitude is a factor larger, a direction turned, an
 // angle between directions the same, components turned as a vector is.
-func asMoved(from, to *Lesson, q *lesson.Quantity, turn, factor float64) bool {
+func asMoved(from, to *tutor.Lesson, q *lesson.Quantity, turn, factor float64) bool {
 	b, scale := to.Quantity(q.Name), largestForce(to)
 	switch v := q.True; {
 	case q.Equation:
@@ -78,11 +78,11 @@ func asMoved(from, to *Lesson, q *lesson.Quantity, turn, factor float64) bool {
 	case q.Turns:
 		return math.Abs(math.Remainder(b.True-v-turn, 360)) <= 1e-7
 	case q.Signed:
-		m := from.mate(from.index[q.Name])
-		if m < 0 {
+		m := from.Quantity(q.Mate)
+		if m == nil {
 			return turn != 0 || math.Abs(b.True-v*factor) <= 1e-9*scale
 		}
-		other := from.Quantities[m].True
+		other := m.True
 		if q.Name[len(q.Name)-1] == 'x' {
 			other = -other
 		}
@@ -97,25 +97,25 @@ func asMoved(from, to *Lesson, q *lesson.Quantity, turn, factor float64) bool {
 
 // fromAxis tells whether q is the acute angle a force makes with an axis.
 func fromAxis(q *lesson.Quantity, k *lesson.Kind) bool {
-	return k == &kinds.Components && q.Dim == statics.DimAngle && !q.Turns
+	return k == &Components && q.Dim == statics.DimAngle && !q.Turns
 }
 
 // Turning the axes and scaling the loads moves what is found as it must, in
 // every kind, in either of two solutions; every route still agrees.
 func TestTurningAndScalingEveryKind(t *testing.T) {
-	for _, k := range kinds.All {
+	for _, k := range All {
 		t.Run(k.Name, func(t *testing.T) {
 			compared := 0
 			rapid.Check(t, func(rt *rapid.T) {
-				p := Generate(k, rapid.Uint64().Draw(rt, "seed"))
+				p := tutor.Generate(k, rapid.Uint64().Draw(rt, "seed"))
 				factor := rapid.SampledFrom([]float64{0.25, 0.5, 2, 3, 10, 125}).Draw(rt, "factor")
 				turn := 0.0
 				if turnable(p) {
 					turn = float64(rapid.IntRange(-3599, 3599).Draw(rt, "turn")) / 10
 				}
-				from, err := Open(p)
+				from, err := tutor.Open(p)
 				require.NoError(rt, err)
-				to, err := Open(moved(p, turn, factor))
+				to, err := tutor.Open(moved(p, turn, factor))
 				require.NoError(rt, err, "turned %v", turn)
 				for _, s := range to.Solutions() {
 					checkRoutes(rt, s)

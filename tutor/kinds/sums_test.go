@@ -1,4 +1,4 @@
-package tutor
+package kinds
 
 import (
 	"math"
@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"closingside/statics"
-	"closingside/tutor/kinds"
+	"closingside/tutor"
 	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
 
@@ -44,18 +44,18 @@ func TestComponentsThereAndBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		size := rapid.Float64Range(0.1, 9999).Draw(t, "size")
 		unit := rapid.SampledFrom([]string{" N", " kN", " lb", " kip"}).Draw(t, "unit")
-		p, err := kinds.All.Read(kinds.ComponentsSource("", "P", decimal(size)+unit, headings.Draw(t, "heading")))
+		p, err := All.Read(ComponentsSource("", "P", decimal(size)+unit, headings.Draw(t, "heading")))
 		require.NoError(t, err)
-		l, err := Open(p)
+		l, err := tutor.Open(p)
 		require.NoError(t, err)
 		checkRoutes(t, l)
 		h := p.Group("force")[0].Field("direction").Heading
 		want := statics.Polar(size, h.Angle())
 		assert.InDelta(t, 0, r2.Norm(r2.Sub(want, r2.Vec{X: l.Truth("Fx"), Y: l.Truth("Fy")})), 1e-9*size)
 		assert.InEpsilon(t, size, mat.Norm(mat.NewVecDense(2, []float64{l.Truth("Fx"), l.Truth("Fy")}), 2), 1e-9)
-		back, err := kinds.All.Read(kinds.FromComponentsSource("", "P", decimal(l.Truth("Fx"))+unit, decimal(l.Truth("Fy"))+unit))
+		back, err := All.Read(FromComponentsSource("", "P", decimal(l.Truth("Fx"))+unit, decimal(l.Truth("Fy"))+unit))
 		require.NoError(t, err)
-		m, err := Open(back)
+		m, err := tutor.Open(back)
 		require.NoError(t, err)
 		checkRoutes(t, m)
 		assert.InEpsilon(t, size, m.Truth("F"), 1e-9)
@@ -70,11 +70,11 @@ func TestConcurrentForcesAddUp(t *testing.T) {
 		n := rapid.IntRange(2, 6).Draw(t, "n")
 		var forces []lesson.Source
 		for i := range n {
-			forces = append(forces, kinds.ForceSource("F"+strconv.Itoa(i+1), decimal(rapid.Float64Range(10, 2000).Draw(t, "size"))+" lb", headings.Draw(t, "heading")))
+			forces = append(forces, ForceSource("F"+strconv.Itoa(i+1), decimal(rapid.Float64Range(10, 2000).Draw(t, "size"))+" lb", headings.Draw(t, "heading")))
 		}
-		p, err := kinds.All.Read(kinds.ConcurrentForcesSource("", forces...))
+		p, err := All.Read(ConcurrentForcesSource("", forces...))
 		require.NoError(t, err)
-		l, err := Open(p)
+		l, err := tutor.Open(p)
 		if err != nil {
 			t.Skip(err)
 		}
@@ -100,7 +100,7 @@ func TestConcurrentForcesAddUp(t *testing.T) {
 
 		turn := float64(rapid.IntRange(-179, 179).Draw(t, "turn"))
 		grow := rapid.Float64Range(0.1, 10).Draw(t, "grow")
-		moved, err := Open(turnedAndScaled(p, turn, grow))
+		moved, err := tutor.Open(turnedAndScaled(p, turn, grow))
 		require.NoError(t, err)
 		assert.InEpsilon(t, grow*l.Truth("R"), moved.Truth("R"), 1e-6)
 		assert.InDelta(t, 0, math.Remainder(moved.Truth("theta")-l.Truth("theta")-turn, 360), 1e-6)
@@ -109,24 +109,24 @@ func TestConcurrentForcesAddUp(t *testing.T) {
 
 func TestForcesThatBalanceAreRefused(t *testing.T) {
 	for name, src := range map[string]lesson.Source{
-		"zero": kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "100 N", "0 deg"), kinds.ForceSource("B", "100 N", "120 deg"), kinds.ForceSource("C", "100 N", "240 deg")),
-		"1000": kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "1 N", "0 deg"), kinds.ForceSource("B", "1.1 kN", "120 deg")),
+		"zero": ConcurrentForcesSource("", ForceSource("A", "100 N", "0 deg"), ForceSource("B", "100 N", "120 deg"), ForceSource("C", "100 N", "240 deg")),
+		"1000": ConcurrentForcesSource("", ForceSource("A", "1 N", "0 deg"), ForceSource("B", "1.1 kN", "120 deg")),
 	} {
 		t.Run(name, func(t *testing.T) {
-			p, err := kinds.All.Read(src)
+			p, err := All.Read(src)
 			require.NoError(t, err)
-			_, err = Open(p)
+			_, err = tutor.Open(p)
 			assert.ErrorContains(t, err, name)
 		})
 	}
 	for name, src := range map[string]lesson.Source{
 		"either":    lesson.Branch("", lesson.Leaf("kind", "components"), lesson.Branch("force", lesson.Leaf("name", "P"), lesson.Leaf("magnitude", "1 N"), lesson.Leaf("x", "1 N"))),
-		"Both comp": kinds.FromComponentsSource("", "P", "0 N", "0 kN"),
+		"Both comp": FromComponentsSource("", "P", "0 N", "0 kN"),
 	} {
 		t.Run(name, func(t *testing.T) {
-			p, err := kinds.All.Read(src)
+			p, err := All.Read(src)
 			require.NoError(t, err)
-			_, err = Open(p)
+			_, err = tutor.Open(p)
 			assert.ErrorContains(t, err, name[:4])
 		})
 	}
@@ -135,20 +135,20 @@ func TestForcesThatBalanceAreRefused(t *testing.T) {
 // Slips of these kinds, each by its name: what a learner would write, and what
 // is said. Values worked by hand from the givens.
 func TestSlipsOfComponentsAreNamed(t *testing.T) {
-	slope := bankLesson(t, &kinds.Components, 1)       // 6.5 kN, 3:4 down left: −5.2, −3.9
-	bearing := bankLesson(t, &kinds.Components, 2)     // 420 N, S 35° E: 240.9, −344.0
-	back := bankLesson(t, &kinds.Components, 4)        // −310 N, 545 N: 627.0 N at 119.6°
-	three := bankLesson(t, &kinds.ConcurrentForces, 0) // 420 at 20°, 350 at 115°, 510 at −70°
-	known := bankLesson(t, &kinds.MissingForce, 0)
-	least := bankLesson(t, &kinds.MissingForce, 2) // C = 850 lb at 65°, along 20°
+	slope := banked(t, &Components, 1)       // 6.5 kN, 3:4 down left: −5.2, −3.9
+	bearing := banked(t, &Components, 2)     // 420 N, S 35° E: 240.9, −344.0
+	back := banked(t, &Components, 4)        // −310 N, 545 N: 627.0 N at 119.6°
+	three := banked(t, &ConcurrentForces, 0) // 420 at 20°, 350 at 115°, 510 at −70°
+	known := banked(t, &MissingForce, 0)
+	least := banked(t, &MissingForce, 2) // C = 850 lb at 65°, along 20°
 	rows := []struct {
-		l                   *Lesson
+		l                   *tutor.Lesson
 		quantity, entry, id string
 	}{
 		{slope, "Fx", "-3.9 kN", "slope-inverted"}, // 6.5·3/5
 		{slope, "Fx", "-8.667 kN", "leg-over-leg"}, // 6.5·4/3
 		{slope, "Fx", "5.2 kN", "sign-lost"},       //
-		{bankLesson(t, &kinds.Components, 0), "Fx", "340 N", "magnitudes-for-components"},
+		{banked(t, &Components, 0), "Fx", "340 N", "magnitudes-for-components"},
 		{bearing, "Fx", "344.0 N", "sine-cosine-swapped"}, // 420 cos 35°
 		{bearing, "Fy", "344.0 N", "sign-lost"},
 		{back, "F", "855 N", "components-added"},
@@ -162,7 +162,7 @@ func TestSlipsOfComponentsAreNamed(t *testing.T) {
 	}
 	for _, r := range rows {
 		t.Run(r.id, func(t *testing.T) {
-			got := NewWork(r.l, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
+			got := tutor.NewWork(r.l, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
 			require.Equal(t, verdict.SlipFound, got.Verdict, "%s: %v, unexplained %v", r.entry, got.Slips, got.Unexplained)
 			assert.Contains(t, got.Slips[0].IDs, r.id)
 		})

@@ -1,0 +1,54 @@
+package kinds
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"closingside/tutor"
+	"closingside/tutor/lesson"
+)
+
+// What many tests of kinds begin with.
+
+// lessonOf is the lesson of a problem as written.
+func lessonOf(t checker, src lesson.Source) *tutor.Lesson {
+	t.Helper()
+	p, err := All.Read(src)
+	require.NoError(t, err)
+	l, err := tutor.Open(p)
+	require.NoError(t, err)
+	return l
+}
+
+// banked is the i-th lesson of a kind's bank.
+func banked(t testing.TB, k *lesson.Kind, i int) *tutor.Lesson {
+	t.Helper()
+	l, err := tutor.Open(k.BankProblems()[i])
+	require.NoError(t, err)
+	return l
+}
+
+// pulls is the two-forces problem of two magnitudes and directions as written.
+func pulls(t testing.TB, m1, d1, m2, d2 string) *tutor.Lesson {
+	t.Helper()
+	return lessonOf(t, TwoForcesSource("Two tugs hold a barge.", ForceSource("P", m1, d1), ForceSource("Q", m2, d2)))
+}
+
+// decoded opens the problem of a code.
+func decoded(code string) (*tutor.Lesson, error) {
+	p, err := All.Decode(code)
+	if err != nil {
+		return nil, err
+	}
+	return tutor.Open(p)
+}
+
+// rightEntry is an entry for q that is right: the value to so many digits, or the
+// equation.
+func rightEntry(l *tutor.Lesson, q *lesson.Quantity, d lesson.Digits) string {
+	if q.Equation {
+		return l.Text(q.Routes[0].Tree) + " = 0"
+	}
+	return l.Show(q, q.True, d)
+}
