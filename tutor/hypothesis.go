@@ -133,7 +133,7 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 			continue
 		}
 		g := guess{value: v, weight: o.weight * p.weight, first: o, plan: p}
-		if p.keyed && slips.IsMode(o.lead()) { // and set right again for the next key
+		if p.keyed && slips.IsCalculatorMode(o.lead()) { // and set right again for the next key
 			g.weight *= shareModeSet
 		}
 		out = append(out, g)
@@ -250,7 +250,7 @@ type place struct {
 // those of its size that did not.
 func placeOf(q *lesson.Quantity, v float64, below bool, index int) place {
 	if below {
-		v += 4 * q.Alike()
+		v += 4 * q.Epsilon()
 	}
 	return place{v, int32(index)}
 }

@@ -125,7 +125,7 @@ func (r *Rounded) half() float64 {
 	if r.angle {
 		return 0.5 * math.Pow10(-r.Digits)
 	}
-	return 0.5 * math.Pow10(lesson.LeadingPower(r.value)+1-r.Digits)
+	return 0.5 * math.Pow10(lesson.DecimalExponent(r.value)+1-r.Digits)
 }
 
 func (t *table) inCellOf(q *lesson.Quantity, c *cell, v, half float64) float64 {
@@ -207,10 +207,10 @@ func (s spread) worked(q *lesson.Quantity, v, half, x, full float64) float64 {
 func typed(q *lesson.Quantity, v, x, half float64) float64 {
 	off := x - v
 	if q.Circular() {
-		off = lesson.WithinTurn(off)
+		off = lesson.TurnRemainder(off)
 	}
 	if q.Circular() && !q.Turns { // as they are compared: the sign may be left out
-		if folded := lesson.WithinTurn(q.Fold(x) - q.Fold(v)); math.Abs(folded) < math.Abs(off) {
+		if folded := lesson.TurnRemainder(q.Fold(x) - q.Fold(v)); math.Abs(folded) < math.Abs(off) {
 			off, v = folded, q.Fold(v)
 		}
 	}

@@ -101,7 +101,7 @@ func (l *Lesson) plans(q, at int, standing set) []plan {
 	p.find(draft{weight: 1 / perStepInHead}, q, set(0).with(q), func(done draft) {
 		last := &done.steps[len(done.steps)-1]
 		keyed := slices.ContainsFunc(done.steps, func(st planStep) bool {
-			return expr.Contains(st.tree, expr.IsForward) || expr.Contains(st.tree, expr.IsInverse)
+			return expr.Contains(st.tree, expr.IsTrig) || expr.Contains(st.tree, expr.IsInverseTrig)
 		})
 		out = append(out, plan{at: at, steps: done.steps, weight: done.weight, whole: sumsAlone(last.tree, l), keyed: keyed, found: (done.done &^ (1 << q)).with(at)})
 	})
@@ -270,11 +270,11 @@ func (l *Lesson) quadrantOf(q *lesson.Quantity, tree expr.Node) *ofComponents {
 func tangent(tree expr.Node) (over, under expr.Node, ok bool) {
 	var ratio expr.Node
 	expr.Walk(tree, func(_ int, n expr.Node) {
-		if x, ok := expr.AsFn(n, expr.FnAtan); ok {
+		if x, ok := expr.Argument(n, expr.FnAtan); ok {
 			ratio = x
 		}
 	})
-	return expr.AsBin(ratio, expr.OpDiv)
+	return expr.Operands(ratio, expr.OpDiv)
 }
 
 // slippedQuadrant finds the components behind a direction of which a slip altered

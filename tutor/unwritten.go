@@ -177,10 +177,10 @@ func (t *table) onlyOf(c *cell, row *slips.Slip) bool {
 // outcome is what it says that v was written for m: for a right value, or for what
 // a slip gives, where there is a cell of it.
 func (m *meant) outcome(q *lesson.Quantity, v float64, t *table, c *cell) outcome {
-	o := outcome{value: v, ids: m.row.Alone, at: q.Name, written: true, of: m.value}
+	o := outcome{value: v, ids: m.row.IDs, at: q.Name, written: true, of: m.value}
 	if c != nil {
 		before := t.outcome(c)
-		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.Alone), joined(before.lead(), m.row.ID)
+		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.IDs), joined(before.lead(), m.row.ID)
 	}
 	return o
 }

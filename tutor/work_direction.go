@@ -72,7 +72,7 @@ func (w *Work) asAsked(q *lesson.Quantity, r entry.Reading, moved bool) bool {
 		return !moved
 	case r.Form == entry.Direction:
 		return w.toldAsAsked(as, r)
-	case r.Unit != lesson.Degree.Symbol || moved:
+	case r.Unit != lesson.AngleUnit.Symbol || moved:
 		return false
 	case !q.Turns:
 		return math.Abs(r.Value) < 360

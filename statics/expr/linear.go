@@ -35,7 +35,7 @@ func multiply(a, b []Term) []Term {
 	return all
 }
 
-func Negate(a []Term) []Term {
+func Negated(a []Term) []Term {
 	out := slices.Clone(a)
 	for i := range out {
 		out[i].Minus = !out[i].Minus
@@ -52,7 +52,7 @@ func gather(n Node, unknowns []string) (gathered, bool) {
 	switch n := n.(type) {
 	case Neg:
 		g, ok := gather(n.X, unknowns)
-		return g.each(Negate), ok
+		return g.each(Negated), ok
 	case Sym:
 		if slices.Contains(unknowns, n.Name) {
 			return gathered{n.Name: {{}}}, true
@@ -75,7 +75,7 @@ func gatherBinary(n Bin, unknowns []string) (gathered, bool) {
 	switch n.Op {
 	case OpAdd, OpSub:
 		if n.Op == OpSub {
-			r = r.each(Negate)
+			r = r.each(Negated)
 		}
 		sum := gathered{}
 		for _, g := range []gathered{l, r} {
@@ -123,8 +123,8 @@ func (g gathered) known() bool {
 	return len(g) == 0 || len(g) == 1 && ok
 }
 
-// SumOf writes terms out, one that is added first; nil for none.
-func SumOf(terms []Term) Node {
+// Sum writes terms out, one that is added first; nil for none.
+func Sum(terms []Term) Node {
 	terms = slices.Clone(terms)
 	if i := slices.IndexFunc(terms, func(t Term) bool { return !t.Minus }); i > 0 {
 		first := terms[i]
@@ -163,12 +163,12 @@ func over(above, below []Term) Node {
 		}
 	}
 	if 2*minuses > len(below) || 2*minuses == len(below) && above[0].Minus {
-		above, below = Negate(above), Negate(below)
+		above, below = Negated(above), Negated(below)
 	}
 	if len(below) == 1 && below[0].Node == nil {
-		return SumOf(above)
+		return Sum(above)
 	}
-	return Div(SumOf(above), SumOf(below))
+	return Div(Sum(above), Sum(below))
 }
 
 // Solution is the unknown name out of two sums that are zero (the second nil where
@@ -184,13 +184,13 @@ func Solution(sums [2]Node, name, other string) Node {
 		return nil
 	}
 	if sums[1] == nil || other == "" {
-		return over(Negate(g[""]), g[name])
+		return over(Negated(g[""]), g[name])
 	}
 	h, ok := gather(sums[1], unknowns)
 	if !ok {
 		return nil
 	}
-	minus := func(a, b []Term) []Term { return append(slices.Clip(a), Negate(b)...) }
+	minus := func(a, b []Term) []Term { return append(slices.Clip(a), Negated(b)...) }
 	above := minus(multiply(h[""], g[other]), multiply(g[""], h[other]))
 	below := minus(multiply(g[name], h[other]), multiply(h[name], g[other]))
 	return over(above, below)

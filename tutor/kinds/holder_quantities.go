@@ -58,9 +58,9 @@ func (s *rest) stated(h *holder) []lesson.Quantity {
 // angleSymbol is θ with the index of the part's name, or the name where another
 // part has that index.
 func (s *rest) angleSymbol(h *holder) expr.Symbol {
-	sub := lesson.SymbolOf(h.name()).Sub
+	sub := lesson.ParseSymbol(h.name()).Sub
 	for _, o := range s.parts {
-		if o != h && lesson.SymbolOf(o.name()).Sub == sub {
+		if o != h && lesson.ParseSymbol(o.name()).Sub == sub {
 			sub = ""
 		}
 	}
@@ -127,7 +127,7 @@ func (s *rest) gravityGiven() (lesson.Quantity, bool) {
 
 // force declares the force of a part.
 func (s *rest) force(h *holder) lesson.Quantity {
-	q := lesson.Quantity{Name: "F" + h.n, Symbol: lesson.SymbolOf(h.name()), Dim: statics.DimForce, True: h.size,
+	q := lesson.Quantity{Name: "F" + h.n, Symbol: lesson.ParseSymbol(h.name()), Dim: statics.DimForce, True: h.size,
 		Unknown: h.unknown, Answer: h.unknown, Reeved: h.is == "pulley" || len(h.leads) == 2}
 	if h.is == "weight" {
 		q.Gravity = expr.N(s.g)
@@ -266,10 +266,10 @@ func (s *rest) besideAimed(h *holder, q *lesson.Quantity) {
 	}
 	root := s.aimed.f
 	if len(across) > 0 {
-		root = expr.Sqrt(expr.Sub(expr.Sq(s.aimed.f), expr.Sq(expr.SumOf(across))))
+		root = expr.Sqrt(expr.Sub(expr.Sq(s.aimed.f), expr.Sq(expr.Sum(across))))
 	}
 	back := r2.Dot(s.aimed.acts(), h.acts()) < 0 // the aimed force pulls against T
-	q.Routes = append(q.Routes, route("along-across", "along-across", lesson.ByComponents, expr.SumOf(append([]expr.Term{{Minus: !back, Node: root}}, expr.Negate(along)...))))
+	q.Routes = append(q.Routes, route("along-across", "along-across", lesson.ByComponents, expr.Sum(append([]expr.Term{{Minus: !back, Node: root}}, expr.Negated(along)...))))
 }
 
 // sumOf declares the sum along x or y.
@@ -286,7 +286,7 @@ func (s *rest) components(h *holder) []lesson.Quantity {
 	for i, along := range []expr.Node{s.x, s.y} {
 		c := coordinate(i)
 		axis := c.String()
-		q := part(lesson.SymbolOf(h.name()), "F"+h.n, c, h.acts())
+		q := part(lesson.ParseSymbol(h.name()), "F"+h.n, c, h.acts())
 		tree := expr.Solution([2]expr.Node{along}, q.Name, "")
 		if tree == nil { // nothing else acts along the axis
 			tree = expr.N(0)

@@ -21,13 +21,13 @@ type Formula struct {
 // digitsOf is how finely each quantity is written in a line of working.
 type digitsOf func(q *Quantity) Digits
 
-// WithNumbers is r's formula for q with numbers in the place of what env knows. A
+// Numbers is r's formula for q with numbers in the place of what env knows. A
 // direction that comes out more than half a turn from +x is brought back by
 // whole turns, so that the line is true as it stands.
-func (l *Lesson) WithNumbers(q *Quantity, r *Route, env expr.Env, d digitsOf) expr.Node {
+func (l *Lesson) Numbers(q *Quantity, r *Route, env expr.Env, d digitsOf) expr.Node {
 	if q.Equation { // what it is to find stays a symbol
 		return l.written(r.Tree, func(name string) float64 {
-			if l.BehindUnknown(l.Quantity(name)) {
+			if l.FollowsFromUnknown(l.Quantity(name)) {
 				return math.NaN()
 			}
 			return env(name)
@@ -100,7 +100,7 @@ func (l *Lesson) carry(way Way, s Settings) digitsOf {
 		for i := len(way.Steps) - 1; i >= 0; i-- {
 			q := l.Quantity(way.Steps[i].Quantity)
 			r := q.Route(way.Steps[i].Route)
-			if l.ComesTo(q, l.WithNumbers(q, r, l.Truth, d), d(q)) {
+			if l.ComesTo(q, l.Numbers(q, r, l.Truth, d), d(q)) {
 				continue
 			}
 			for _, name := range expr.Symbols(r.Tree) {
@@ -149,7 +149,7 @@ type Solution struct {
 func (l *Lesson) Solve(s Settings) []Solution {
 	var all []Solution
 	for _, each := range l.both() {
-		all = append(all, each.SolveOne(s)...)
+		all = append(all, each.SolveCase(s)...)
 	}
 	return all
 }
@@ -162,7 +162,7 @@ func (l *Lesson) both() []*Lesson {
 	return []*Lesson{l, l.Other}
 }
 
-func (l *Lesson) SolveOne(s Settings) []Solution {
+func (l *Lesson) SolveCase(s Settings) []Solution {
 	var all []Solution
 	for _, way := range l.Ways {
 		if s.Method != AnyMethod && way.Method != s.Method {
@@ -173,7 +173,7 @@ func (l *Lesson) SolveOne(s Settings) []Solution {
 			q := l.Quantity(step.Quantity)
 			r := q.Route(step.Route)
 			sol.Steps = append(sol.Steps, SolutionStep{
-				Formula: Formula{q, r, l.WithNumbers(q, r, l.Truth, d), l.Ending(q, q.True, d(q)), d(q)},
+				Formula: Formula{q, r, l.Numbers(q, r, l.Truth, d), l.Ending(q, q.True, d(q)), d(q)},
 				Why:     l.Say("principle." + r.Principle),
 			})
 		}
@@ -195,28 +195,28 @@ func (l *Lesson) ShowKept(q *Quantity, v float64, s Settings) string {
 	return l.Show(q, v, s.DigitsKept(q))
 }
 
-// InEquations is the formula that stands for q in an equation.
-func (q *Quantity) InEquations() expr.Node {
+// Definition is the formula that stands for q in an equation.
+func (q *Quantity) Definition() expr.Node {
 	if q.Means != nil {
 		return q.Means
 	}
 	return q.Routes[0].Tree
 }
 
-// BehindUnknown tells whether q follows from an unknown, as the stretch of a
+// FollowsFromUnknown tells whether q follows from an unknown, as the stretch of a
 // spring does from the force in it.
-func (l *Lesson) BehindUnknown(q *Quantity) bool {
-	return l.Behind(q, func(q *Quantity) bool { return q.Unknown }, 0)
+func (l *Lesson) FollowsFromUnknown(q *Quantity) bool {
+	return l.FollowsFrom(q, func(q *Quantity) bool { return q.Unknown }, 0)
 }
 
-// Behind tells whether q is one of these, or follows from one.
-func (l *Lesson) Behind(q *Quantity, these func(*Quantity) bool, depth int) bool {
+// FollowsFrom tells whether q is one of these, or follows from one.
+func (l *Lesson) FollowsFrom(q *Quantity, these func(*Quantity) bool, depth int) bool {
 	if these(q) || q.Unknown || q.Given || depth > 8 {
 		return these(q)
 	}
-	return expr.Contains(q.InEquations(), func(n expr.Node) bool {
+	return expr.Contains(q.Definition(), func(n expr.Node) bool {
 		s, ok := n.(expr.Sym)
-		return ok && l.Behind(l.Quantity(s.Name), these, depth+1)
+		return ok && l.FollowsFrom(l.Quantity(s.Name), these, depth+1)
 	})
 }
 

@@ -151,7 +151,7 @@ func (l *Lesson) Symbol(name string) expr.Symbol {
 func (l *Lesson) UnitOf(q *Quantity) statics.Unit {
 	switch q.Dim {
 	case statics.DimAngle:
-		return Degree
+		return AngleUnit
 	case statics.DimForce:
 		return l.Unit
 	}
@@ -161,8 +161,8 @@ func (l *Lesson) UnitOf(q *Quantity) statics.Unit {
 	return statics.Unit{Dim: q.Dim, Factor: 1}
 }
 
-// Degree is the unit of every angle in a lesson.
-var Degree, _ = statics.UnitBySymbol("deg")
+// AngleUnit is the unit of every angle in a lesson.
+var AngleUnit, _ = statics.UnitBySymbol("deg")
 
 // Say is text.Say with the lesson's symbols filled in: "{gamma}" becomes γ and
 // "{F1}" the first force's own name.
@@ -263,7 +263,7 @@ func (l *Lesson) seal() *Lesson {
 func (q *Quantity) Apart(a, b float64) float64 {
 	d := math.Abs(a - b)
 	if q.Dim == statics.DimAngle {
-		d = math.Abs(WithinTurn(a - b))
+		d = math.Abs(TurnRemainder(a - b))
 	}
 	return d
 }

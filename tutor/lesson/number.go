@@ -8,9 +8,9 @@ import (
 	"closingside/statics/expr"
 )
 
-// LeadingPower is the power of ten of v's first significant digit: 2 for 682.6.
+// DecimalExponent is the power of ten of v's first significant digit: 2 for 682.6.
 // Zero counts as 1 (power 0).
-func LeadingPower(v float64) int {
+func DecimalExponent(v float64) int {
 	size := math.Abs(v)
 	if size == 0 || !(size <= math.MaxFloat64) {
 		return 0
@@ -37,7 +37,7 @@ func LeadingPower(v float64) int {
 func (d Digits) Round(dim statics.Dimension, v float64) float64 {
 	places := d.Angle
 	if dim != statics.DimAngle {
-		places = d.Magnitude - 1 - LeadingPower(v)
+		places = d.Magnitude - 1 - DecimalExponent(v)
 	}
 	return RoundPlaces(v, places)
 }
@@ -88,7 +88,7 @@ func tenths(n int64, places int) float64 {
 func (d Digits) Written(dim statics.Dimension, v float64) string {
 	places := d.Angle
 	if dim != statics.DimAngle {
-		places = d.Magnitude - 1 - LeadingPower(v)
+		places = d.Magnitude - 1 - DecimalExponent(v)
 	}
 	v = RoundPlaces(v, places)
 	s := strconv.FormatFloat(math.Abs(v), 'f', max(places, 0), 64)
@@ -152,9 +152,9 @@ func Unswapped(v, half float64) []float64 {
 	return out
 }
 
-// GivenText is a given with its unit, in no more digits than it takes, of the
+// ShowGiven is a given with its unit, in no more digits than it takes, of the
 // most that are kept on the way.
-func (l *Lesson) GivenText(name string) string {
+func (l *Lesson) ShowGiven(name string) string {
 	q, d := l.Quantity(name), Digits{Magnitude: 1}
 	for d.Magnitude < l.Problem.Settings.Work.Magnitude && math.Abs(d.Round(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
 		d.Magnitude++

@@ -18,8 +18,8 @@ func (l *Lesson) WholeOf(q *Quantity) *Quantity {
 	return whole
 }
 
-// BySlope tells whether q is the angle of a slope triangle.
-func (q *Quantity) BySlope() bool {
+// IsSlopeAngle tells whether q is the angle of a slope triangle.
+func (q *Quantity) IsSlopeAngle() bool {
 	return len(q.Routes) > 0 && q.Routes[0].ID == "slope" && q.Dim == statics.DimAngle
 }
 

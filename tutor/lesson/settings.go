@@ -81,5 +81,5 @@ func (d Digits) HalfUnit(dim statics.Dimension, v float64) float64 {
 	if dim == statics.DimAngle {
 		return 0.5 * math.Pow10(-d.Angle)
 	}
-	return 0.5 * math.Pow10(LeadingPower(v)-d.Magnitude+1)
+	return 0.5 * math.Pow10(DecimalExponent(v)-d.Magnitude+1)
 }

@@ -274,7 +274,7 @@ func (s Settings) Code() string {
 	for _, kid := range s.Source().Kids {
 		for _, o := range settings {
 			if o.key == kid.Key {
-				parts = append(parts, o.short+Guard(kid.Text))
+				parts = append(parts, o.short+EscapeCode(kid.Text))
 			}
 		}
 	}
@@ -289,7 +289,7 @@ func SettingsSource(code string) Source {
 		key, value := part, ""
 		for _, o := range settings {
 			if rest, ok := strings.CutPrefix(part, o.short); ok {
-				key, value = o.key, Unguard(rest)
+				key, value = o.key, UnescapeCode(rest)
 			}
 		}
 		src.Kids = append(src.Kids, Leaf(key, value))

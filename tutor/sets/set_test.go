@@ -97,7 +97,7 @@ func TestMarksAreSharedByAnswers(t *testing.T) {
 	w = tutor.NewWork(tugs(t), lesson.DefaultSettings())
 	require.Equal(t, verdict.SlipFound, w.Enter("gamma", "93").Verdict)
 	require.Equal(t, verdict.Carried, w.Enter("R", "713.7 N").Verdict)
-	for share, want := range map[Share]float64{Full: 3, Half: 1.5, None: 0} {
+	for share, want := range map[Share]float64{FullShare: 3, HalfShare: 1.5, NoShare: 0} {
 		s.Carried = share
 		assert.InDelta(t, want, s.Earned(w, 6), 0, share)
 	}
