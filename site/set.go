@@ -169,8 +169,8 @@ func (s *session) personal(f Form) {
 		s.refused = text.Say("set.who.empty")
 		return
 	}
-	if why := sets.CheckStudent(f.Get("student")); why != "" {
-		s.refused = why
+	if err := sets.CheckStudent(f.Get("student")); err != nil {
+		s.refused = err.Error()
 		return
 	}
 	s.openSet(s.sets[s.current].set.Code(f.Get("student")))

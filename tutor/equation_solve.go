@@ -49,7 +49,7 @@ func (l *Lesson) solved(q *lesson.Quantity) []variant {
 		if q.Sums[0] != nil { // its own route solves them
 			route = aside
 		}
-		if t := expr.Solution(slipped, q.Name, other); t != nil {
+		if t := expr.Eliminate(slipped[0], slipped[1], q.Name, other); t != nil {
 			v := l.variant(id, prior, t)
 			v.route = route
 			out = append(out, v)

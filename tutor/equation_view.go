@@ -117,7 +117,7 @@ func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *bal
 	l := v.w.Lesson
 	for _, side := range []expr.Node{r.Tree, r.Right} {
 		for _, name := range expr.Symbols(side) {
-			if q := l.Quantity(name); v.found.has(l.index[name]) || l.FollowsFrom(q, v.onPaper, 0) {
+			if q := l.Quantity(name); v.found.has(l.index[name]) || l.FollowsFrom(q, v.onPaper) {
 				return nil
 			}
 		}

@@ -67,7 +67,7 @@ func (w *Work) numbers(q *lesson.Quantity, r *lesson.Route) expr.Node {
 		}
 		return w.Lesson.Truth(name)
 	}
-	for ; !w.Lesson.ComesTo(q, n, w.Settings.DigitsOf(q)) && at != lesson.Finest; at = at.Further() {
+	for ; !q.AgreesWith(n, w.Settings.DigitsOf(q)) && at != lesson.Finest; at = at.Further() {
 		n = w.Lesson.Numbers(q, r, found, d)
 	}
 	return n

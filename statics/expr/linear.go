@@ -171,22 +171,35 @@ func over(above, below []Term) Node {
 	return Div(Sum(above), Sum(below))
 }
 
-// Solution is the unknown name out of two sums that are zero (the second nil where
-// there is but one), in which other is the second unknown: by eliminating that,
+// Isolate is the unknown name out of a sum that is zero; nil where the sum is not
+// linear in it, or nothing but the unknown stands there.
 //
-//	a₁·u + b₁·v + c₁ = 0, a₂·u + b₂·v + c₂ = 0: u = (b₁c₂ − b₂c₁)/(a₁b₂ − a₂b₁)
-//
-// It is nil where the sums do not give it.
-func Solution(sums [2]Node, name, other string) Node {
-	unknowns := []string{name, other}
-	g, ok := gather(sums[0], unknowns)
+//	a·u + c = 0: u = −c/a
+func Isolate(sum Node, name string) Node {
+	g, ok := gather(sum, []string{name})
 	if !ok {
 		return nil
 	}
-	if sums[1] == nil || other == "" {
-		return over(Negated(g[""]), g[name])
+	return over(Negated(g[""]), g[name])
+}
+
+// Eliminate is the unknown name out of two sums x and y that are zero, by
+// eliminating the other unknown in them:
+//
+//	a₁·u + b₁·v + c₁ = 0, a₂·u + b₂·v + c₂ = 0: u = (b₁c₂ − b₂c₁)/(a₁b₂ − a₂b₁)
+//
+// Without a second sum, nil, or another unknown, "", it is what [Isolate] makes of
+// x. It is nil where the sums do not give it.
+func Eliminate(x, y Node, name, other string) Node {
+	if y == nil || other == "" {
+		return Isolate(x, name)
 	}
-	h, ok := gather(sums[1], unknowns)
+	unknowns := []string{name, other}
+	g, ok := gather(x, unknowns)
+	if !ok {
+		return nil
+	}
+	h, ok := gather(y, unknowns)
 	if !ok {
 		return nil
 	}

@@ -38,7 +38,7 @@ func forceFields(magnitude, direction string) []lesson.FieldSpec {
 // newPull is a force of a statement; n is its number.
 func newPull(it lesson.Item, n string, unit statics.Unit) pull {
 	m, d := it.Field("magnitude"), it.Field("direction")
-	p := pull{name: "F" + n, dir: "theta" + n, symbol: lesson.ParseSymbol(it.Field("name").Written), heading: d.Heading, at: d.Value}
+	p := pull{name: "F" + n, dir: "theta" + n, symbol: it.Symbol(), heading: d.Heading, at: d.Value}
 	p.size, _ = m.Unit.Convert(m.Value, unit) // it was read as a force
 	p.vec = statics.Polar(p.size, d.Heading.Angle())
 	return p

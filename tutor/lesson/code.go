@@ -65,7 +65,7 @@ func (ks Kinds) decode(code string) (Source, error) {
 	}
 	for _, part := range parts[3:] {
 		if check, ok := strings.CutPrefix(part, CheckKey+":"); ok {
-			src.Kids = append(src.Kids, SettingsSource(check))
+			src.Kids = append(src.Kids, settingsSource(check))
 		}
 	}
 	for _, g := range kind.Groups {

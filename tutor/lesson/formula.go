@@ -57,9 +57,9 @@ func (l *Lesson) written(tree expr.Node, env expr.Env, d digitsOf) expr.Node {
 		}
 		at := d(q)
 		if q.Given && (Digits{at.Magnitude + asGiven, at.Angle + asGiven}).Round(q.Dim, v) == v {
-			return l.Literal(q, v), true
+			return q.Literal(v), true
 		}
-		return l.Literal(q, at.Round(q.Dim, v)), true
+		return q.Literal(at.Round(q.Dim, v)), true
 	})
 }
 
@@ -75,9 +75,10 @@ func (d Digits) Further() Digits {
 	return Digits{min(d.Magnitude+1, Finest.Magnitude), min(d.Angle+1, Finest.Angle)}
 }
 
-// ComesTo tells whether what n comes to is written like q's true value.
-func (l *Lesson) ComesTo(q *Quantity, n expr.Node, d Digits) bool {
-	v := expr.Eval(n, nil)
+// AgreesWith tells whether what numbers come to is written, at d, like q's true
+// value; so it does where either is not a number.
+func (q *Quantity) AgreesWith(numbers expr.Node, d Digits) bool {
+	v := expr.Eval(numbers, nil)
 	if q.Turns && d.Round(q.Dim, v) <= -180 {
 		v += 360
 	}
@@ -100,7 +101,7 @@ func (l *Lesson) carry(way Way, s Settings) digitsOf {
 		for i := len(way.Steps) - 1; i >= 0; i-- {
 			q := l.Quantity(way.Steps[i].Quantity)
 			r := q.Route(way.Steps[i].Route)
-			if l.ComesTo(q, l.Numbers(q, r, l.Truth, d), d(q)) {
+			if q.AgreesWith(l.Numbers(q, r, l.Truth, d), d(q)) {
 				continue
 			}
 			for _, name := range expr.Symbols(r.Tree) {
@@ -206,17 +207,26 @@ func (q *Quantity) Definition() expr.Node {
 // FollowsFromUnknown tells whether q follows from an unknown, as the stretch of a
 // spring does from the force in it.
 func (l *Lesson) FollowsFromUnknown(q *Quantity) bool {
-	return l.FollowsFrom(q, func(q *Quantity) bool { return q.Unknown }, 0)
+	return l.FollowsFrom(q, func(q *Quantity) bool { return q.Unknown })
 }
 
-// FollowsFrom tells whether q is one of these, or follows from one.
-func (l *Lesson) FollowsFrom(q *Quantity, these func(*Quantity) bool, depth int) bool {
-	if these(q) || q.Unknown || q.Given || depth > 8 {
+// FollowsFrom tells whether q is one of these, or is defined by one: the
+// definitions are followed back to what is given or unknown.
+func (l *Lesson) FollowsFrom(q *Quantity, these func(*Quantity) bool) bool {
+	return l.followsWithin(mostDefinitions, q, these)
+}
+
+// mostDefinitions bounds the chain of definitions that is followed: an unknown
+// force, its component, the stretch of its spring.
+const mostDefinitions = 9
+
+func (l *Lesson) followsWithin(steps int, q *Quantity, these func(*Quantity) bool) bool {
+	if these(q) || q.Unknown || q.Given || steps == 0 {
 		return these(q)
 	}
 	return expr.Contains(q.Definition(), func(n expr.Node) bool {
 		s, ok := n.(expr.Sym)
-		return ok && l.FollowsFrom(l.Quantity(s.Name), these, depth+1)
+		return ok && l.followsWithin(steps-1, l.Quantity(s.Name), these)
 	})
 }
 

@@ -117,39 +117,13 @@ func (l *Lesson) Show(q *Quantity, v float64, d Digits) string {
 	}
 }
 
-// Literal is v as a number in a formula: an angle with its degree sign.
-func (l *Lesson) Literal(q *Quantity, v float64) expr.Node {
+// Literal is q's value v as a number in a formula: an angle in degrees, with its
+// sign.
+func (q *Quantity) Literal(v float64) expr.Node {
 	if q.Dim == statics.DimAngle {
 		return expr.Deg(v)
 	}
 	return expr.N(v)
-}
-
-// Unswapped lists what v ± half is with two neighbouring digits exchanged back.
-func Unswapped(v, half float64) []float64 {
-	places := 0
-	for p := 2 * half; p < 1-1e-9 && places < 8; p *= 10 {
-		places++
-	}
-	s := strconv.FormatFloat(math.Abs(v), 'f', places, 64)
-	var out []float64
-	for i := 0; i+1 < len(s); i++ {
-		j := i + 1
-		if s[j] == '.' {
-			j++
-		}
-		if s[i] == '.' || j >= len(s) || s[i] == s[j] {
-			continue
-		}
-		b := []byte(s)
-		b[i], b[j] = b[j], b[i]
-		if b[0] == '0' && b[1] != '.' {
-			continue
-		}
-		x, _ := strconv.ParseFloat(string(b), 64)
-		out = append(out, math.Copysign(x, v))
-	}
-	return out
 }
 
 // ShowGiven is a given with its unit, in no more digits than it takes, of the

@@ -281,9 +281,13 @@ func (s Settings) Code() string {
 	return strings.Join(parts, ";")
 }
 
-// SettingsSource is the inverse of code; what is not known is kept, for
-// ReadSettings to refuse.
-func SettingsSource(code string) Source {
+// DecodeSettings reads what Code wrote, over the default settings. An error is a
+// *SourceError.
+func DecodeSettings(code string) (Settings, error) { return ReadSettings(settingsSource(code)) }
+
+// settingsSource is the mapping that a code stands for; what is not known in it is
+// kept, for ReadSettings to refuse.
+func settingsSource(code string) Source {
 	src := Branch(CheckKey)
 	for part := range strings.SplitSeq(code, ";") {
 		key, value := part, ""

@@ -115,7 +115,7 @@ func Decode(code string) (*Set, string, error) {
 		return nil, "", errors.New(text.Say("code.version"))
 	}
 	student := FoldStudent(lesson.UnescapeCode(parts[last]))
-	if s.Title == "" || s.Size() > maxTasks || student != "" && CheckStudent(student) != "" {
+	if s.Title == "" || s.Size() > maxTasks || student != "" && CheckStudent(student) != nil {
 		return nil, "", broken
 	}
 	return s, student, nil
@@ -141,7 +141,7 @@ func (s *Set) decodeChoices(part string) error {
 		return nil
 	}
 	var err error
-	s.Settings, err = lesson.ReadSettings(lesson.SettingsSource(check))
+	s.Settings, err = lesson.DecodeSettings(check)
 	return err
 }
 
@@ -181,7 +181,7 @@ func (s *Set) decodeWish(code string) (tutor.Wish, int, error) {
 	if set {
 		w.Settings = lesson.DefaultSettings()
 		if check != "" {
-			w.Settings, err = lesson.ReadSettings(lesson.SettingsSource(check))
+			w.Settings, err = lesson.DecodeSettings(check)
 		}
 	}
 	return w, count, err

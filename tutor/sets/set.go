@@ -369,15 +369,16 @@ func (s *Set) readPart(item lesson.Source) (Part, error) {
 	return part, err
 }
 
-// CheckStudent tells what is wrong with a student's id; "" where nothing is.
-func CheckStudent(id string) string {
+// CheckStudent refuses an id that no student can have: an empty one, or one of
+// more than 40 runes as folded. The error is a sentence for whoever typed it.
+func CheckStudent(id string) error {
 	switch f := FoldStudent(id); {
 	case f == "":
-		return text.Say("set.student.empty")
+		return errors.New(text.Say("set.student.empty"))
 	case utf8.RuneCountInString(f) > maxStudent:
-		return text.Say("set.student.long", "max", strconv.Itoa(maxStudent))
+		return errors.New(text.Say("set.student.long", "max", strconv.Itoa(maxStudent)))
 	}
-	return ""
+	return nil
 }
 
 // readWish reads what is to be drawn, and how often.

@@ -150,9 +150,9 @@ func TestAWrongSetIsRefusedAtItsPlace(t *testing.T) {
 }
 
 func TestAStudentsIDIsChecked(t *testing.T) {
-	assert.Empty(t, CheckStudent("S 1042"))
-	assert.NotEmpty(t, CheckStudent("  "))
-	assert.NotEmpty(t, CheckStudent(string(make([]byte, 60))))
+	assert.NoError(t, CheckStudent("S 1042"))
+	assert.Error(t, CheckStudent("  "))
+	assert.Error(t, CheckStudent(string(make([]byte, 60))))
 }
 
 // The set's settings reach every problem; one entry may change them for itself.

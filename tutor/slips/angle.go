@@ -161,7 +161,7 @@ func (c *Context) otherAxis(q *lesson.Quantity) []expr.Node {
 	all := one(expr.Sub(expr.Deg(90), expr.S(q.Name)))
 	if h := q.Heading; h.Form != statics.Slope && h != (statics.Heading{}) && h.Turn > 0 && h.Turn.Degrees() < 90 && !(h.Form == statics.FromAxis && h.Axis == statics.PlusX) {
 		h.Turn = 90*statics.Degree - h.Turn
-		all = append(all, c.Lesson.Literal(q, lesson.Degrees(h.Angle())))
+		all = append(all, q.Literal(lesson.Degrees(h.Angle())))
 	}
 	return all
 }

@@ -81,7 +81,7 @@ var directionSlips = []Slip{
 			return nil
 		}
 		if h, ok := q.Heading.Legs(q.Heading.Run, q.Heading.Rise); ok && h.Rise != h.Run {
-			return one(c.Lesson.Literal(q, lesson.Degrees(h.Angle())))
+			return one(q.Literal(lesson.Degrees(h.Angle())))
 		}
 		return nil
 	}},

@@ -148,7 +148,3 @@ func GroupOf(id string) string {
 	}
 	panic("slips: no slip called " + id)
 }
-
-// Rare tells whether a slip is too rare to be thought of together with
-// another.
-func Rare(id string) bool { return ByID(id).Lone }
