@@ -5,7 +5,6 @@ import (
 	"strconv"
 
 	"closingside/statics"
-	"closingside/statics/expr"
 )
 
 // DecimalExponent is the power of ten of v's first significant digit: 2 for 682.6.
@@ -98,40 +97,27 @@ func (d Digits) Written(dim statics.Dimension, v float64) string {
 	return s
 }
 
-// Show is q's value v with its unit, at digits d: "682.6 N", "87.0°".
-func (l *Lesson) Show(q *Quantity, v float64, d Digits) string {
-	if math.IsNaN(v) {
-		return "–"
-	}
-	if q.Equation {
-		return "0"
-	}
-	s := d.Written(q.Dim, v)
-	switch u := l.UnitOf(q); {
-	case q.Dim == statics.DimAngle:
-		return s + "°"
-	case u.Symbol == "":
-		return s
-	default:
-		return s + " " + u.Symbol
-	}
+// Digits says how finely values are written: significant digits for
+// magnitudes, digits after the point for angles in degrees (an angle's zero is
+// arbitrary, so its significant digits mean little).
+type Digits struct {
+	Magnitude int // 3–10
+	Angle     int // 0–8
 }
 
-// Literal is q's value v as a number in a formula: an angle in degrees, with its
-// sign.
-func (q *Quantity) Literal(v float64) expr.Node {
-	if q.Dim == statics.DimAngle {
-		return expr.Deg(v)
-	}
-	return expr.N(v)
+// Finest is where carrying further digits ends.
+var Finest = Digits{Magnitude: 10, Angle: 8}
+
+// Further is one digit more.
+func (d Digits) Further() Digits {
+	return Digits{min(d.Magnitude+1, Finest.Magnitude), min(d.Angle+1, Finest.Angle)}
 }
 
-// ShowGiven is a given with its unit, in no more digits than it takes, of the
-// most that are kept on the way.
-func (l *Lesson) ShowGiven(name string) string {
-	q, d := l.Quantity(name), Digits{Magnitude: 1}
-	for d.Magnitude < l.Problem.Settings.Work.Magnitude && math.Abs(d.Round(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
-		d.Magnitude++
+// HalfUnit is half a unit of the last digit kept of v: for an angle a fixed
+// number of degrees, otherwise relative to v's leading digit.
+func (d Digits) HalfUnit(dim statics.Dimension, v float64) float64 {
+	if dim == statics.DimAngle {
+		return 0.5 * math.Pow10(-d.Angle)
 	}
-	return l.Show(q, q.True, d)
+	return 0.5 * math.Pow10(DecimalExponent(v)-d.Magnitude+1)
 }
