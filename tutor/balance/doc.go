@@ -5,7 +5,7 @@
 // coefficient with what the rounding of the numbers in it may have moved:
 //
 //	s := balance.Sorter{Value: known, Tree: follows, Literal: uncertainty}
-//	t, ok := s.ZeroOf(left, right, uncertaintyRight)
+//	t, ok := s.Terms(left, right, uncertaintyRight)
 //	e := balance.Weigh(l, t, largest)
 //	e.SpannedBy(basis) // whether it follows from one or two others
 //

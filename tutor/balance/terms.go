@@ -10,8 +10,8 @@ import (
 	"closingside/tutor/lesson"
 )
 
-// Coef is a coefficient, and by how much the rounding of the numbers in it may
-// have moved it.
+// Coef is a coefficient, and by how much at most the rounding of the numbers in it
+// may have moved it. Off is not negative.
 type Coef struct{ Value, Off float64 }
 
 func (a Coef) plus(b Coef) Coef { return Coef{a.Value + b.Value, a.Off + b.Off} }
@@ -97,15 +97,17 @@ func (t Terms) fits() bool {
 	return len(t) <= maxTerms
 }
 
-// Sorter writes trees as sums of products of unknowns.
+// Sorter writes equations as sums of products of unknowns. All three functions
+// are needed.
 type Sorter struct {
-	// value is that of a name that is known, with its uncertainty; false for an
+	// Value is that of a name that is known, with its uncertainty; false for an
 	// unknown.
 	Value func(name string) (Coef, bool)
-	// tree is what an unknown is in terms of others, nil for one that stands for
+	// Tree is what an unknown is in terms of others, nil for one that stands for
 	// itself.
 	Tree func(name string) expr.Node
-	// literal is the uncertainty of the number at a site.
+	// Literal is the uncertainty of the number at a site of the equation's left side;
+	// NoLiterals where the numbers are exact.
 	Literal func(site int) float64
 }
 
@@ -139,6 +141,7 @@ func (s *Sorter) sort(n expr.Node, site int) (quotient, bool) {
 	panic("balance: unknown node")
 }
 
+// NoLiterals is the Literal of exact numbers.
 func NoLiterals(int) float64 { return 0 }
 
 func combine(op expr.Op, l, r quotient) (quotient, bool) {
@@ -241,7 +244,9 @@ func angleIn(t Terms) (name string, turn float64, shift Coef, ok bool) {
 }
 
 // Terms writes left = right as a sum that is zero: multiplied out, with every
-// unknown above the line.
+// unknown above the line. rightLiteral is the Literal of the right side. It is
+// false where the equation can't be sorted, or grows beyond 24 terms or 4 unknowns
+// in one.
 func (s *Sorter) Terms(left, right expr.Node, rightLiteral func(int) float64) (Terms, bool) {
 	l, ok := s.sort(left, 0)
 	r, fine := (&Sorter{s.Value, s.Tree, rightLiteral}).sort(right, 0)
@@ -252,8 +257,8 @@ func (s *Sorter) Terms(left, right expr.Node, rightLiteral func(int) float64) (T
 	return q.num, ok
 }
 
-// Rename puts q itself in the place of the product that it stands for in an
-// equation, as Fx for F cos θ.
+// Rename puts q's own name in row in the place of the product that q Means, as Fx
+// for F cos θ; row stays as it is where q means no single product.
 func (s *Sorter) Rename(row Terms, q *lesson.Quantity) {
 	means, _ := s.Terms(q.Means, expr.N(0), NoLiterals)
 	product, n := "", 0
@@ -270,8 +275,9 @@ func (s *Sorter) Rename(row Terms, q *lesson.Quantity) {
 	}
 }
 
-// Solve is the unknown name out of two equations; NaN where they are not
-// linear in it and the other, or don't give it.
+// Solve is the value of the unknown name out of two equations in it and another
+// unknown, or out of x alone where y is nil or other is ""; NaN where they are not
+// linear in these, or don't give it.
 func Solve(x, y Terms, name, other string) float64 {
 	for _, row := range []Terms{x, y} {
 		for p := range row {

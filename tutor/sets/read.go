@@ -10,7 +10,7 @@ import (
 	"closingside/tutor/lesson"
 )
 
-// Read understands the source of a set. An error is a *SourceError.
+// Read understands the source of a set. An error is a *lesson.SourceError.
 // Problems given as files have to be read into the source before.
 func Read(src lesson.Source) (*Set, error) {
 	s := &Set{Version: "1", Settings: lesson.DefaultSettings()}
@@ -160,7 +160,8 @@ func readWish(src lesson.Source) (tutor.Wish, int, error) {
 	return w, count, w.Check(src)
 }
 
-// ReadQuadrants reads a list such as "1, 2".
+// ReadQuadrants reads a list such as "1, 2", as a text or as a list's items. An
+// error is a *lesson.SourceError.
 func ReadQuadrants(src lesson.Source) (on [4]bool, err error) {
 	words := strings.FieldsFunc(src.Text, func(r rune) bool { return r == ' ' || r == ',' })
 	for _, kid := range src.Kids {

@@ -9,7 +9,7 @@ import (
 )
 
 // Set is what an instructor sets: problems given or to be drawn, in order,
-// with their marks and how they are checked. Read makes one.
+// with their marks and how they are checked. Read and Decode make one.
 type Set struct {
 	Title    string
 	Version  string // part of the seed: a new version draws new numbers
@@ -24,7 +24,7 @@ type Set struct {
 // Share is how much of its marks an answer earns.
 type Share uint8
 
-// The shares.
+// The shares; the zero value is all of them.
 const (
 	FullShare Share = iota
 	HalfShare

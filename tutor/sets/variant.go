@@ -27,7 +27,7 @@ type Task struct {
 	Fair    tutor.Fairness // of a problem drawn
 }
 
-// FoldStudent is a student's number or name as the seed takes it: without
+// FoldStudent is a student's number or name as seeds and variants take it: without
 // spaces, in small letters, so that it may be typed on a phone.
 func FoldStudent(id string) string {
 	return strings.ToLower(strings.Join(strings.Fields(id), ""))
@@ -96,7 +96,7 @@ func (s *Set) wished() (all []wished) {
 	return all
 }
 
-// WishCount is the number of problems that are drawn.
+// WishCount is the number of problems that are drawn, of all that the set lists.
 func (s *Set) WishCount() int { return len(s.wished()) }
 
 // Draw draws the i-th of them, from 0, for a student. It fails where the wish
