@@ -16,14 +16,15 @@ const (
 	AtSite   Scope = iota // one place of one formula
 	InStep                // every place of one formula, as a calculator's mode does
 	InAnswer              // the value as written down
-	InKind                // a wrong way that the kind of problem declares (Mistake)
+	InKind                // a wrong way that no rewrite gives: the kind of problem declares it (a lesson.Mistake)
 )
 
 // Slip is a row of the catalogue: a common mistake as a rewrite.
 //
 // Rule returns what stands at node n when the slip is made there; for InStep,
 // n is the whole formula. Written returns the values written down instead of
-// v. InKind rows have neither: their trees are declared beside the quantity.
+// v. InKind rows have neither: their trees are declared beside the quantity, or
+// made by package tutor from a lesson's sums and its second solution.
 type Slip struct {
 	ID      string
 	Scope   Scope
