@@ -17,8 +17,7 @@ type step struct {
 	op    Op   // of a binStep
 	key   Func // of a keyStep, with its mode
 	mode  Mode
-	angle bool // whether its value is an angle
-	site  int32
+	angle bool    // whether its value is an angle
 	a, b  int32   // the places of its operands; of a loadStep, a is the symbol's index
 	value float64 // of a constStep
 }
@@ -42,7 +41,7 @@ type Tape struct{ Values, Slopes []float64 }
 func Compile(n Node, index func(name string) int, angle func(name string) bool) *Program {
 	size := Size(n)
 	p := &Program{make([]step, 0, size), make([]Node, 0, size)}
-	p.compile(n, symbols{index, angle}, 0)
+	p.compile(n, symbols{index, angle})
 	return p
 }
 
@@ -51,34 +50,31 @@ type symbols struct {
 	angle func(name string) bool
 }
 
-// compile appends n, whose site is given, and returns its place and the site
-// that follows.
-func (p *Program) compile(n Node, of symbols, site int) (place int32, next int) {
+// compile appends n, and returns its place.
+func (p *Program) compile(n Node, of symbols) int32 {
 	var s step
-	next = site + 1
 	switch t := n.(type) {
 	case Sym:
 		s = step{kind: loadStep, a: int32(of.index(t.Name)), angle: of.angle(t.Name)}
 	case Neg:
 		s.kind = negStep
-		s.a, next = p.compile(t.X, of, next)
+		s.a = p.compile(t.X, of)
 		s.angle = p.steps[s.a].angle
 	case Bin:
 		s.kind, s.op = binStep, t.Op
-		s.a, next = p.compile(t.L, of, next)
-		s.b, next = p.compile(t.R, of, next)
+		s.a = p.compile(t.L, of)
+		s.b = p.compile(t.R, of)
 		s.angle = angleOf(t.Op, p.steps[s.a].angle, p.steps[s.b].angle)
 	case Fn:
 		s.kind, s.key, s.mode = keyStep, t.Func, t.Mode
-		s.a, next = p.compile(t.X, of, next)
+		s.a = p.compile(t.X, of)
 		s.angle = t.Func.inverse() || t.Func == FnAbs && p.steps[s.a].angle
 	default:
 		_, angle := n.(Ang)
 		s = step{kind: constStep, value: Eval(n, nil), angle: angle}
 	}
-	s.site = int32(site)
 	p.steps, p.nodes = append(p.steps, s), append(p.nodes, n)
-	return int32(len(p.steps) - 1), next
+	return int32(len(p.steps) - 1)
 }
 
 // Len is the number of nodes; they are numbered from 0 in post-order, the root
@@ -87,9 +83,6 @@ func (p *Program) Len() int { return len(p.steps) }
 
 // Node is the node at a place.
 func (p *Program) Node(place int) Node { return p.nodes[place] }
-
-// Site is the site (see At) of the node at a place.
-func (p *Program) Site(place int) int { return int(p.steps[place].site) }
 
 // Angle tells whether the value at a place is an angle (see IsAngle).
 func (p *Program) Angle(place int) bool { return p.steps[place].angle }

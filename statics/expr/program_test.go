@@ -31,14 +31,29 @@ func TestProgramsEvaluateAndDifferentiateLikeTrees(t *testing.T) {
 		p.Differentiate(&tape)
 		points := Trace(n, berth)
 		require.Equal(t, len(points), p.Len())
-		for i := range p.Len() {
-			at := points[p.Site(i)]
+		for i, site := range postOrder(n, 0) {
+			at := points[site]
 			require.Equal(t, at.Node, p.Node(i))
 			require.Equal(t, IsAngle(at.Node, named("theta")), p.Angle(i))
 			alike("node", tape.Values[i], at.Value)
 			alike("slope", tape.Slopes[i], at.Slope)
 		}
 	})
+}
+
+// postOrder lists the sites of n, which stands at a site, as a Program numbers its
+// nodes: operands first.
+func postOrder(n Node, site int) []int {
+	var below []int
+	switch n := n.(type) {
+	case Neg:
+		below = postOrder(n.X, site+1)
+	case Bin:
+		below = append(postOrder(n.L, site+1), postOrder(n.R, site+1+Size(n.L))...)
+	case Fn:
+		below = postOrder(n.X, site+1)
+	}
+	return append(below, site)
 }
 
 // named tells some names from all others.

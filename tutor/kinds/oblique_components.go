@@ -184,7 +184,7 @@ func acuteLegs(axis pull) (cosine, sine expr.Node) {
 	if acute == nil {
 		return legs(axis)
 	}
-	v := statics.Polar(1, axis.heading.Angle())
+	v := axis.unit()
 	signed := func(key expr.Node, part float64) expr.Node {
 		if part < 0 {
 			return expr.Neg{X: key}

@@ -94,6 +94,9 @@ func directionSymbol(force expr.Symbol) expr.Symbol {
 	return expr.Symbol{Letter: "θ", Sub: sub, Spoken: "theta " + sub}
 }
 
+// unit is the vector of length 1 in the direction as given.
+func (p pull) unit() r2.Vec { return statics.Polar(1, p.heading.Angle()) }
+
 // aim takes a pull's direction from its vector, where no statement gives it.
 func (p *pull) aim() {
 	dir, _ := statics.Direction(p.vec)

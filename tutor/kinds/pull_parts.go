@@ -94,7 +94,7 @@ func (p pull) fromX() bool {
 // acute is the acute angle from a direction given from +x to the x axis; nil
 // where that is the direction itself, or is none.
 func (p pull) acute() expr.Node {
-	acute, v := lesson.Degrees(statics.Angle(math.Abs(math.Remainder(p.at, 180)))*statics.Degree), statics.Polar(1, p.heading.Angle())
+	acute, v := lesson.Degrees(statics.Angle(math.Abs(math.Remainder(p.at, 180)))*statics.Degree), p.unit()
 	if !p.fromX() || v.X >= 0 && v.Y >= 0 || acute < 1e-6 || acute > 90-1e-6 {
 		return nil
 	}

@@ -35,52 +35,72 @@ const (
 // the one that reaches as told. It returns the key of the reason where there is no
 // such triangle.
 func (t *triangle) close(way reach) string {
-	f := t.first.vec
-	unitAt := func(p pull) r2.Vec { return statics.Polar(1, p.heading.Angle()) }
-	switch t.ask {
+	why := ""
+	switch f := t.first.vec; t.ask {
 	case wholeResultant:
 		t.second.vec = r2.Sub(t.result.vec, f)
 	case bothDirections:
-		u, v := unitAt(t.second), unitAt(t.result)
-		across := r2.Cross(u, v)
-		if math.Abs(across) < 1e-9 {
-			return "parallel"
-		}
-		size := -r2.Cross(f, v) / across
-		if size <= 0 || -r2.Cross(f, u)/across <= 0 {
-			return "sense"
-		}
-		t.second.vec = r2.Scale(size, u)
+		why = t.closeByDirections()
+	case sizeAndTurn:
+		why = t.closeBySize(way)
+	case turnAndSize:
+		why = t.closeByTurn(way)
 	case smallestForce:
-		v := unitAt(t.result)
+		v := t.result.unit()
 		if r2.Dot(f, v) <= 0 {
 			return "backwards"
 		}
 		t.second.vec = r2.Sub(r2.Scale(r2.Dot(f, v), v), f)
-	case sizeAndTurn:
-		v := unitAt(t.result)
-		along, ok := leg(t.second.size, r2.Cross(v, f))
-		if !ok {
-			return "short"
-		}
-		size := r2.Dot(f, v) + float64(way)*along
-		t.second.vec = r2.Sub(r2.Scale(size, v), f)
-		if size <= 0 {
-			return "backwards"
-		}
-	case turnAndSize:
-		u := unitAt(t.second)
-		along, ok := leg(t.result.size, r2.Cross(u, f))
-		if !ok {
-			return "short"
-		}
-		size := float64(way)*along - r2.Dot(f, u)
-		if size <= 0 {
-			return "sense"
-		}
-		t.second.vec = r2.Scale(size, u)
+	}
+	if why != "" {
+		return why
 	}
 	return t.measure()
+}
+
+// closeByDirections finds F₂ of which the direction is given, and that of R.
+func (t *triangle) closeByDirections() string {
+	f, u, v := t.first.vec, t.second.unit(), t.result.unit()
+	across := r2.Cross(u, v)
+	if math.Abs(across) < 1e-9 {
+		return "parallel"
+	}
+	size := -r2.Cross(f, v) / across
+	if size <= 0 || -r2.Cross(f, u)/across <= 0 {
+		return "sense"
+	}
+	t.second.vec = r2.Scale(size, u)
+	return ""
+}
+
+// closeBySize finds F₂ of which the magnitude is given, and the direction of R.
+func (t *triangle) closeBySize(way reach) string {
+	f, v := t.first.vec, t.result.unit()
+	along, ok := leg(t.second.size, r2.Cross(v, f))
+	if !ok {
+		return "short"
+	}
+	size := r2.Dot(f, v) + float64(way)*along
+	if size <= 0 {
+		return "backwards"
+	}
+	t.second.vec = r2.Sub(r2.Scale(size, v), f)
+	return ""
+}
+
+// closeByTurn finds F₂ of which the direction is given, and the magnitude of R.
+func (t *triangle) closeByTurn(way reach) string {
+	f, u := t.first.vec, t.second.unit()
+	along, ok := leg(t.result.size, r2.Cross(u, f))
+	if !ok {
+		return "short"
+	}
+	size := float64(way)*along - r2.Dot(f, u)
+	if size <= 0 {
+		return "sense"
+	}
+	t.second.vec = r2.Scale(size, u)
+	return ""
 }
 
 // leg is how far along a line a side of the given size reaches, over a distance

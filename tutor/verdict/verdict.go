@@ -13,7 +13,7 @@ const (
 	Unexplained                  // nothing does
 )
 
-var verdictWords = [...]string{"unreadable", "correct", "carried", "early-rounding", "slip", "unexplained"}
+var words = [...]string{"unreadable", "correct", "carried", "early-rounding", "slip", "unexplained"}
 
 // String is the machine's word for v.
-func (v Verdict) String() string { return verdictWords[v] }
+func (v Verdict) String() string { return words[v] }
