@@ -11,10 +11,10 @@ import (
 // Three forces that balance make a triangle, head to tail. Its corner facing
 // the i-th force is what the angle between the two others, tails together, lacks
 // of 180°; the sines of the two are equal (Lamy's theorem is the sine law).
-var (
-	between = [3]string{"phi1", "phi2", "phi3"}
-	corners = [3]string{"alpha", "beta", "gamma"}
-)
+
+// betweenNames are the names of the angles between two forces, each by the third;
+// the corners are called by angleNames.
+var betweenNames = [3]string{"phi1", "phi2", "phi3"}
 
 // corner is the place of a part among three that make a triangle; false where
 // the forces make none, being more or fewer, or on one line.
@@ -38,11 +38,11 @@ func (s *rest) between(i int) float64 {
 	return statics.Between(s.parts[(i+1)%3].acts(), s.parts[(i+2)%3].acts()).Degrees()
 }
 
-// triangle declares the angles between the forces and those of their triangle:
+// triangleAngles declares the angles between the forces and those of their triangle:
 // all of them, or the one between two forces of which the third is to find.
 // Where only the direction of a force is unknown, its corner is the first known,
 // and the sine law gives the corner that faces the other known force.
-func (s *rest) triangle() []lesson.Quantity {
+func (s *rest) triangleAngles() []lesson.Quantity {
 	if _, ok := s.corner(nil); !ok { // not three, or on one line
 		return nil
 	}
@@ -74,17 +74,16 @@ func (s *rest) cornersInOrder() []int {
 func (s *rest) angleAndCorner(i int) (q, c lesson.Quantity) {
 	own, a, b := s.parts[i], s.parts[(i+1)%3], s.parts[(i+2)%3]
 	phi := s.between(i)
-	greek := []string{"alpha", "beta", "gamma"}[i]
-	q = lesson.Quantity{Name: between[i], Symbol: expr.Symbol{Letter: "φ", Sub: strconv.Itoa(i + 1), Spoken: "phi " + strconv.Itoa(i+1)}, Dim: statics.DimAngle, True: phi, Supplement: corners[i],
+	q = lesson.Quantity{Name: betweenNames[i], Symbol: expr.Symbol{Letter: "φ", Sub: strconv.Itoa(i + 1), Spoken: "phi " + strconv.Itoa(i+1)}, Dim: statics.DimAngle, True: phi, Supplement: angleNames[i],
 		Routes: []lesson.Route{route("directions", "angle-between-forces", lesson.ByTriangle, a.leads[0].to(b.leads[0]))}}
-	c = lesson.Quantity{Name: corners[i], Symbol: expr.Symbol{Letter: []string{"α", "β", "γ"}[i], Spoken: greek}, Dim: statics.DimAngle, True: 180 - phi, Supplement: between[i],
-		Routes: []lesson.Route{route("supplement", "triangle-corner", lesson.ByTriangle, expr.Sub(expr.Deg(180), expr.S(between[i])))}}
+	c = lesson.Quantity{Name: angleNames[i], Symbol: expr.Symbol{Letter: angleLetters[i], Spoken: angleNames[i]}, Dim: statics.DimAngle, True: 180 - phi, Supplement: betweenNames[i],
+		Routes: []lesson.Route{route("supplement", "triangle-corner", lesson.ByTriangle, expr.Sub(expr.Deg(180), expr.S(betweenNames[i])))}}
 	if !own.wandered || own == s.aimed { // the other corners are there too
 		rest := func(whole float64, names [3]string) expr.Node {
 			return expr.Sub(expr.Sub(expr.Deg(whole), expr.S(names[(i+1)%3])), expr.S(names[(i+2)%3]))
 		}
-		q.Routes = append(q.Routes, route("full-turn", "full-turn", lesson.ByTriangle, rest(360, between)))
-		c.Routes = append(c.Routes, route("triangle-sum", "triangle-sum", lesson.ByTriangle, rest(180, corners)))
+		q.Routes = append(q.Routes, route("full-turn", "full-turn", lesson.ByTriangle, rest(360, betweenNames)))
+		c.Routes = append(c.Routes, route("triangle-sum", "triangle-sum", lesson.ByTriangle, rest(180, angleNames)))
 	}
 	switch {
 	case s.aimed == nil:
@@ -104,12 +103,12 @@ func (s *rest) angleAndCorner(i int) (q, c lesson.Quantity) {
 // sine law, and from the other corners.
 func (s *rest) beside(i int, q, c *lesson.Quantity) {
 	k, _ := s.corner(s.aimed)
-	sine := route("sine-law", "sine-law", lesson.ByTriangle, inverseSine(expr.Div(expr.Mul(s.parts[i].f, expr.Sin(expr.S(corners[k]))), s.aimed.f), c.True))
+	sine := route("sine-law", "sine-law", lesson.ByTriangle, inverseSine(expr.Div(expr.Mul(s.parts[i].f, expr.Sin(expr.S(angleNames[k]))), s.aimed.f), c.True))
 	supplement, sum := c.Routes[0], c.Routes[1]
 	c.Routes = []lesson.Route{sine, sum, supplement}
 	if s.parts[i].unknown {
 		c.Routes = []lesson.Route{sum, sine, supplement}
 	}
 	directions, turn := q.Routes[0], q.Routes[1]
-	q.Routes = []lesson.Route{route("supplement", "triangle-corner", lesson.ByTriangle, expr.Sub(expr.Deg(180), expr.S(corners[i]))), turn, directions}
+	q.Routes = []lesson.Route{route("supplement", "triangle-corner", lesson.ByTriangle, expr.Sub(expr.Deg(180), expr.S(angleNames[i]))), turn, directions}
 }

@@ -39,12 +39,12 @@ func (l lead) legs() (rise, run figure.Label) {
 
 // drawParts are the parts of the space diagram: things, and the arrows of plain
 // forces. What leads nobody knows where is left out.
-func (h *holder) drawParts(lesson *lesson.Lesson) []figure.Part {
+func (h *holder) drawParts(in *lesson.Lesson) []figure.Part {
 	if h.wandered {
 		return nil
 	}
 	var all []figure.Part
-	sym := lesson.Symbol("F" + h.n)
+	sym := in.Symbol("F" + h.n)
 	for _, l := range h.leads {
 		p := figure.Part{Kind: memberOf[h.is], Direction: l.heading.Angle(), Length: 1, Label: figure.Symbol(sym.Letter, sym.Sub), Name: "F" + h.n,
 			Ref: l.heading.Axis.Angle(), Turn: l.turn(), Angle: l.angleLabel()}
@@ -105,7 +105,7 @@ func (s *rest) somewhere(h *holder) r2.Vec {
 // angles at its corners.
 func (s *rest) closed(w lesson.Progress, forces []figure.Force) figure.Scene {
 	scene := figure.ForcePolygon(forces, figure.Label{})
-	if len(forces) != 3 || s.lesson.Quantity(corners[0]) == nil {
+	if len(forces) != 3 || s.lesson.Quantity(angleNames[0]) == nil {
 		return scene
 	}
 	at := r2.Vec{}
@@ -116,7 +116,7 @@ func (s *rest) closed(w lesson.Progress, forces []figure.Force) figure.Scene {
 		back, on := r2.Scale(-1, f.Vec), next.Vec
 		from, _ := statics.Direction(back)
 		to, _ := statics.Direction(on)
-		scene.Arcs = append(scene.Arcs, figure.Arc{Centre: at, From: from, Turn: (to - from).Normalized(), Label: w.Label(corners[(i+2)%3]), Step: 5, Name: corners[(i+2)%3]})
+		scene.Arcs = append(scene.Arcs, figure.Arc{Centre: at, From: from, Turn: (to - from).Normalized(), Label: w.Label(angleNames[(i+2)%3]), Step: 5, Name: angleNames[(i+2)%3]})
 	}
 	return scene
 }

@@ -193,7 +193,7 @@ func (s *rest) direction(h *holder) lesson.Quantity {
 	q.Routes = append(q.Routes, route("from-y", "component-over-force", lesson.ByComponents, sine), route("from-x", "component-over-force", lesson.ByComponents, cosine))
 	if i, ok := s.corner(h); ok { // laid off from either other force
 		for _, j := range []int{(i + 1) % 3, (i + 2) % 3} {
-			o, angle := s.parts[j], expr.S(between[3-i-j])
+			o, angle := s.parts[j], expr.S(betweenNames[3-i-j])
 			tree := o.leads[0].direction()
 			if r2.Cross(o.acts(), v) < 0 {
 				tree = expr.Sub(tree, angle)

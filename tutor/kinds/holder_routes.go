@@ -32,7 +32,7 @@ func (s *rest) fromOwnParts(h *holder, q *lesson.Quantity) {
 	if i, ok := s.corner(h); ok {
 		a, b := s.parts[(i+1)%3].f, s.parts[(i+2)%3].f
 		q.Routes = append(q.Routes, route("cosine-law", "cosine-law", lesson.ByTriangle, expr.Sqrt(expr.Sub(
-			expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(expr.S(corners[i])))))))
+			expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(expr.S(angleNames[i])))))))
 	}
 }
 
@@ -80,9 +80,9 @@ func (s *rest) aroundTriangle(h *holder, q *lesson.Quantity) {
 		ratio := func(up, down string) expr.Node {
 			return expr.Div(expr.Mul(o.f, expr.Sin(expr.S(up))), expr.Sin(expr.S(down)))
 		}
-		q.Routes = append(q.Routes, route("sine-law-"+o.n, "sine-law-forces", lesson.ByTriangle, ratio(corners[i], corners[j])),
-			route("lami-"+o.n, "lami", lesson.ByTriangle, ratio(between[i], between[j])))
-		q.Mistakes = append(q.Mistakes, wrongPairs(o.f, i, j, corners)...)
+		q.Routes = append(q.Routes, route("sine-law-"+o.n, "sine-law-forces", lesson.ByTriangle, ratio(angleNames[i], angleNames[j])),
+			route("lami-"+o.n, "lami", lesson.ByTriangle, ratio(betweenNames[i], betweenNames[j])))
+		q.Mistakes = append(q.Mistakes, wrongPairs(o.f, i, j, angleNames)...)
 	}
 }
 
@@ -116,7 +116,7 @@ func (s *rest) besideAimed(h *holder, q *lesson.Quantity) {
 			sin, cos := angle.Sincos()
 			node := l.to(h.leads[0])
 			if k, ok := s.corner(s.aimed); ok && i == 0 {
-				node = expr.S(between[k])
+				node = expr.S(betweenNames[k])
 			}
 			if math.Abs(cos) > 1e-9 {
 				along = append(along, expr.Term{Minus: false, Node: expr.Mul(o.f, expr.Cos(node))})

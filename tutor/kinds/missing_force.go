@@ -171,7 +171,7 @@ func (t *triangle) lesson() *lesson.Lesson {
 			qs = append(qs, t.angle(map[string]int{"alpha": 0, "beta": 1, "gamma": 2}[name]))
 		}
 	}
-	qs = keep(append(append(qs, asked...), t.parts()...))
+	qs = pruned(append(append(qs, asked...), t.parts()...))
 	l := &lesson.Lesson{Unit: t.unit, Asks: question.asked}
 	for i := range qs {
 		for _, name := range question.answers {
@@ -182,7 +182,7 @@ func (t *triangle) lesson() *lesson.Lesson {
 	if question.components != nil {
 		l.Ways = append(l.Ways, way(lesson.ByComponents, firstRoutes(qs, question.components)...))
 	}
-	take(qs, l.Ways)
+	stepsFirst(qs, l.Ways)
 	l.Quantities = qs
 	return l
 }

@@ -155,8 +155,8 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 			step("beta", "directions"), step("Fv", "sine-law-F")),
 		way(lesson.ByComponents, firstRoutes(qs, []lesson.Step{step("Fx", ""), step("Fy", ""), step("Fu", "two-equations"), step("Fv", "two-equations")})...),
 	}}
-	l.Quantities = keep(qs)
-	take(l.Quantities, l.Ways)
+	l.Quantities = pruned(qs)
+	stepsFirst(l.Quantities, l.Ways)
 	return l
 }
 

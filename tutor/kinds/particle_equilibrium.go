@@ -188,7 +188,7 @@ func (s *rest) declare() {
 			l.Quantities = append(l.Quantities, q)
 		}
 	}
-	l.Quantities = append(l.Quantities, s.triangle()...)
+	l.Quantities = append(l.Quantities, s.triangleAngles()...)
 	var last []lesson.Quantity
 	for _, h := range s.openInOrder() {
 		if h.wandered {

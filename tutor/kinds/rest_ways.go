@@ -23,7 +23,7 @@ func (s *rest) ways() {
 		switch {
 		case q.Equation:
 			sums = append(sums, step)
-		case slices.Contains(between[:], q.Name), slices.Contains(corners[:], q.Name):
+		case slices.Contains(betweenNames[:], q.Name), slices.Contains(angleNames[:], q.Name):
 			angles = append(angles, step)
 		case q.Signed:
 			parts = append(parts, step)
@@ -80,7 +80,7 @@ func (s *rest) waysAimed(before, sums, angles, last []lesson.Step) {
 		}
 		s.lesson.Ways = append(s.lesson.Ways, way(lesson.ByTriangle, slices.Concat(before, in(0, 1, 3, 5), []lesson.Step{step(size, "sine-law-"+h.n)}, in(2), []lesson.Step{step(dir, "laid-"+t.n)}, last)...))
 	}
-	take(s.lesson.Quantities, s.lesson.Ways)
+	stepsFirst(s.lesson.Quantities, s.lesson.Ways)
 }
 
 // openInOrder lists what is open, a force that needs only one sum before the

@@ -33,8 +33,12 @@ var (
 	symRx, symRy   = expr.S("Rx"), expr.S("Ry")
 )
 
-// angleNames are the names of the angles, each opposite its side.
-var angleNames = [3]string{"alpha", "beta", "gamma"}
+// angleNames are the names of a triangle's angles, each opposite its side, and
+// angleLetters how they are printed.
+var (
+	angleNames   = [3]string{"alpha", "beta", "gamma"}
+	angleLetters = [3]string{"α", "β", "γ"}
+)
 
 func (t *triangle) sides() [3]pull     { return [3]pull{t.first, t.second, t.result} }
 func (t *triangle) angles() [3]float64 { return [3]float64{t.alpha, t.beta, t.gamma} }
@@ -45,11 +49,11 @@ func (t *triangle) sideRoutes(i int) []lesson.Route {
 	s := t.sides()
 	own := expr.S(angleNames[i])
 	var routes []lesson.Route
-	for _, j := range others(i) {
+	for _, j := range otherTwo(i) {
 		routes = append(routes, route("sine-law-"+s[j].name, "sine-law-side", lesson.ByTriangle,
 			expr.Div(expr.Mul(s[j].force(), expr.Sin(own)), expr.Sin(expr.S(angleNames[j])))))
 	}
-	a, b := s[others(i)[0]].force(), s[others(i)[1]].force()
+	a, b := s[otherTwo(i)[0]].force(), s[otherTwo(i)[1]].force()
 	routes = append(routes, route("cosine-law", "cosine-law", lesson.ByTriangle,
 		expr.Sqrt(expr.Sub(expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(own))))))
 	for k := range routes {
@@ -65,7 +69,7 @@ func (t *triangle) sideRoutes(i int) []lesson.Route {
 // exchanged.
 func (t *triangle) wrongPairs(i int) []lesson.Mistake {
 	var all []lesson.Mistake
-	for _, j := range others(i) {
+	for _, j := range otherTwo(i) {
 		side := t.sides()[j].force()
 		if t.sides()[i].back {
 			side = expr.Neg{X: side}
@@ -86,16 +90,16 @@ func wrongPairs(side expr.Node, i, j int, angles [3]string) []lesson.Mistake {
 	return all
 }
 
-func others(i int) [2]int { return [2]int{[3]int{1, 0, 0}[i], [3]int{2, 2, 1}[i]} }
+func otherTwo(i int) [2]int { return [2]int{[3]int{1, 0, 0}[i], [3]int{2, 2, 1}[i]} }
 
 // angle declares angle i: by the sine law, the cosine law, the sum of the
 // angles and the directions of the two sides that meet there.
 func (t *triangle) angle(i int) lesson.Quantity {
 	s, v := t.sides(), t.angles()[i]
-	q := lesson.Quantity{Name: angleNames[i], Symbol: expr.Symbol{Letter: []string{"α", "β", "γ"}[i], Spoken: angleNames[i]}, Dim: statics.DimAngle,
+	q := lesson.Quantity{Name: angleNames[i], Symbol: expr.Symbol{Letter: angleLetters[i], Spoken: angleNames[i]}, Dim: statics.DimAngle,
 		True: v, Between: [2]expr.Node{expr.Deg(0), expr.Deg(180)}}
-	j, k := others(i)[0], others(i)[1]
-	for _, o := range others(i) {
+	j, k := otherTwo(i)[0], otherTwo(i)[1]
+	for _, o := range otherTwo(i) {
 		sine := expr.Div(expr.Mul(s[i].force(), expr.Sin(expr.S(angleNames[o]))), s[o].force())
 		q.Routes = append(q.Routes, route("sine-law-"+s[o].name, "sine-law", lesson.ByTriangle, inverseSine(sine, v)))
 	}
@@ -215,9 +219,9 @@ func (t *triangle) parts() []lesson.Quantity {
 	return all
 }
 
-// keep leaves out the routes and mistakes that read what the lesson does not
-// have, and the routes of what is given.
-func keep(qs []lesson.Quantity) []lesson.Quantity {
+// pruned is qs without the routes and mistakes that read what the lesson does not
+// have, and without those of what is given.
+func pruned(qs []lesson.Quantity) []lesson.Quantity {
 	has := map[string]bool{}
 	for _, q := range qs {
 		has[q.Name] = true
@@ -239,8 +243,8 @@ func keep(qs []lesson.Quantity) []lesson.Quantity {
 	return qs
 }
 
-// take puts the routes of the steps first, so that hints follow them.
-func take(qs []lesson.Quantity, ways []lesson.Way) {
+// stepsFirst puts the routes of the steps of the ways first, so that hints follow them.
+func stepsFirst(qs []lesson.Quantity, ways []lesson.Way) {
 	for w := len(ways) - 1; w >= 0; w-- {
 		for _, s := range ways[w].Steps {
 			for i := range qs {

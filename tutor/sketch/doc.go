@@ -6,8 +6,8 @@
 //	s.Close(sketch.End{Arrow: 0}, sketch.End{Arrow: 1, Head: true})
 //	s.Estimate(map[string]string{"R": "700", "theta": "90"})
 //
-// An act is taken as an unsteady hand means it (course.go), and judged by the
-// corners it joins (judge.go): the other diagonal and a closing side drawn the
+// An act is taken as an unsteady hand means it (arrange.go, course.go), and judged
+// by the corners it joins (judge.go): the other diagonal and a closing side drawn the
 // wrong way round are named. The package knows the work it belongs to only as a
 // [Reader] of estimates; it draws nothing, see [Sketch.Scene].
 package sketch

@@ -17,13 +17,13 @@ import (
 // upwards, with the common point at the origin.
 type Sketch struct {
 	Plan   lesson.SketchPlan
-	room   []r2.Vec // opposite corners of what the sketch may cover
-	Aside  bool     // skipped, or left behind by calculating
-	Passed bool     // gone on without an estimate
+	Aside  bool // skipped, or left behind by calculating
+	Passed bool // gone on without an estimate
 
 	lesson *lesson.Lesson
 	reader Reader
-	reach  float64 // how near an end is taken to be at a corner
+	room   []r2.Vec // opposite corners of what the sketch may cover
+	reach  float64  // how near an end is taken to be at a corner
 	now    layout
 	past   []layout
 	met    []string
