@@ -16,8 +16,7 @@ type Work struct {
 	Settings lesson.Settings
 	Past     []Attempt // every readable entry, oldest first
 
-	latest map[string]int // quantity → index in Past of its standing entry
-	words  *entry.Vocabulary
+	latest map[string]int      // quantity → index in Past of its standing entry
 	hints  map[string]int      // quantity → levels of hint shown
 	shown  bool                // the worked solution was shown
 	unread map[string]Reply    // quantity → its last entry, where that could not be read
@@ -41,7 +40,7 @@ type Attempt struct {
 
 // NewWork begins work on a lesson.
 func NewWork(l *Lesson, s lesson.Settings) *Work {
-	return &Work{unread: map[string]Reply{}, Lesson: l, Settings: s, latest: map[string]int{}, words: entry.NewVocabulary(l.Names()), hints: map[string]int{}}
+	return &Work{unread: map[string]Reply{}, Lesson: l, Settings: s, latest: map[string]int{}, hints: map[string]int{}}
 }
 
 // Enter reads, judges and records an entry for the quantity called name. An
