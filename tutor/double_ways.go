@@ -1,8 +1,6 @@
 package tutor
 
-import (
-	"closingside/statics/expr"
-)
+import "closingside/statics/expr"
 
 // onWays lists two slips on one way to the quantity; false where the rest is
 // not wanted.

@@ -8,6 +8,7 @@ import (
 	"closingside/tutor/lesson"
 	"closingside/tutor/sketch"
 	"closingside/tutor/verdict"
+	"closingside/tutor/writing"
 )
 
 // Work is what one learner has done on one problem.
@@ -35,7 +36,7 @@ type Attempt struct {
 	Reason string // why the learner stands by it though it was refused; "" where not
 	Since  string // the quantity whose change gave it another verdict than it had; "" where none did
 
-	seen habit // what it says of the digits its learner keeps, where it is right
+	seen writing.Habit // what it says of the digits its learner keeps, where it is right
 }
 
 // NewWork begins work on a lesson.

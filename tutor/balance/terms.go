@@ -139,6 +139,7 @@ func (s *Sorter) sort(n expr.Node, site int) (quotient, bool) {
 	panic("balance: unknown node")
 }
 
+// NoLiterals is the uncertainty of numbers that are all exact.
 func NoLiterals(int) float64 { return 0 }
 
 func combine(op expr.Op, l, r quotient) (quotient, bool) {
