@@ -49,7 +49,7 @@ type desk struct {
 
 // open puts the problem of a code on the screen; false where there is none.
 func (s *session) open(code string) bool {
-	if sets.IsSetCode(code) {
+	if sets.IsCode(code) {
 		return s.openSet(code)
 	}
 	if s.desks[code] == nil {

@@ -24,7 +24,7 @@ type setView struct {
 }
 
 // look is the problems, drawn where they are not.
-func (v *setView) look() []sets.Task { return v.draw(v.set.Wishes()) }
+func (v *setView) look() []sets.Task { return v.draw(v.set.WishCount()) }
 
 // draw draws so many more problems, and is all of them where all are drawn. A
 // set whose students have variants has none before the student is known.
@@ -32,7 +32,7 @@ func (v *setView) draw(n int) []sets.Task {
 	if v.tasks != nil || v.wrong != "" || v.set.Personal() && v.student == "" {
 		return v.tasks
 	}
-	for ; n > 0 && len(v.drawn) < v.set.Wishes(); n-- {
+	for ; n > 0 && len(v.drawn) < v.set.WishCount(); n-- {
 		d, err := v.set.Draw(v.student, len(v.drawn))
 		if err != nil {
 			v.wrong = err.Error()
@@ -98,7 +98,7 @@ const atOnce = 3
 
 // drawing shows how far drawing is; the page asks for more as long as it stands there.
 func (v *setView) drawing() html.Node {
-	n, all := len(v.drawn), v.set.Wishes()
+	n, all := len(v.drawn), v.set.WishCount()
 	return html.El("section", html.ID("drawing"), html.Class("sheet"), html.Data("set", v.code), html.A("aria-labelledby", "drawn"),
 		html.El("h2", html.ID("drawn"), html.Text(text.Say("set.drawing", "n", itoa(n), "all", itoa(all)))),
 		html.El("progress", html.A("max", itoa(all)), html.A("value", itoa(n)), html.A("aria-labelledby", "drawn")))
@@ -109,7 +109,7 @@ func (s *session) setOf(code string) (*setView, error) {
 	if v := s.sets[code]; v != nil {
 		return v, nil
 	}
-	set, student, err := sets.OpenCode(code)
+	set, student, err := sets.Decode(code)
 	if err != nil {
 		return nil, err
 	}
@@ -169,8 +169,8 @@ func (s *session) personal(f Form) {
 		s.refused = text.Say("set.who.empty")
 		return
 	}
-	if why := sets.CheckStudent(f.Get("student")); why != "" {
-		s.refused = why
+	if err := sets.CheckStudent(f.Get("student")); err != nil {
+		s.refused = err.Error()
 		return
 	}
 	s.openSet(s.sets[s.current].set.Code(f.Get("student")))

@@ -44,7 +44,7 @@ func (d *desk) sketchMet() (titles []string) {
 
 // setAside puts an unfinished sketch away: the learner calculates.
 func (d *desk) setAside() {
-	if s := d.work.Sketch(); s.Open() {
+	if s := d.work.Sketch(); s.IsOpen() {
 		s.Aside = true
 	}
 }
@@ -95,7 +95,7 @@ func dragged(s *sketch.Sketch, f Form) (said sketch.Reply, judged bool) {
 	}
 	held := s.Arrow(f.Get("held"))
 	if held < 0 {
-		held = s.Held(from)
+		held = s.ArrowAt(from)
 	}
 	return s.Move(held, from, to), held >= 0
 }
@@ -212,7 +212,7 @@ func (d *desk) sketchHeard(f Form) (words, focus string) {
 		focus = "sketch-title"
 	case f.Get("act") == "skip":
 		focus = "sketch-back"
-	case s.Stage() == sketch.Sketched:
+	case s.Stage() == sketch.Finished:
 		if next := d.lesson.Quantity(d.work.Next()); next != nil {
 			focus = "entry-" + next.Name
 			words += " " + d.nextWords(next)

@@ -25,7 +25,7 @@ func layout(s *sketch.Sketch) figure.Drawing {
 }
 
 // sketching tells whether the sketch stands in the figure's place.
-func (d *desk) sketching() bool { return d.work.Sketch().Open() }
+func (d *desk) sketching() bool { return d.work.Sketch().IsOpen() }
 
 // sketch is the sketch with its controls, in the figure's place.
 func (d *desk) sketch() html.Node {
@@ -209,7 +209,7 @@ func (d *desk) estimates(s *sketch.Sketch) html.Node {
 		id := "estimate-" + q.Name
 		label := text.Say("sketch.estimate.of", "symbol", d.symbol(q.Name))
 		if _, ok := s.Estimated(q.Name); ok {
-			parts = append(parts, html.El("p", html.Text(label+" "), html.El("b", html.Text(s.Rough(q.Name)))))
+			parts = append(parts, html.El("p", html.Text(label+" "), html.El("b", html.Text(s.EstimateText(q.Name)))))
 			continue
 		}
 		input := []html.Part{html.ID(id), html.A("name", "estimate."+q.Name), html.A("autocomplete", "off"), html.A("spellcheck", "false"), html.A("enterkeyhint", "next")}

@@ -63,13 +63,16 @@ func (u Unit) After(number string) string {
 	return number + " " + u.Symbol
 }
 
+// NewtonsPerPound is a pound-force in newtons, exact: NIST SP 811 (2008), B.8
+// "pound-force".
+const NewtonsPerPound = 4.4482216152605
+
 // Factors that others are made of. "Exact" factors are so by definition.
 const (
-	foot          = 0.3048          // m, exact: NIST SP 811 (2008), B.8 "foot"
-	inch          = 0.0254          // m, exact: B.8 "inch"
-	poundForce    = 4.4482216152605 // N, exact: B.8 "pound-force"
-	poundMass     = 0.45359237      // kg, exact: B.8 "pound (avoirdupois)"
-	kilogramForce = 9.80665         // N, exact: B.8 "kilogram-force"
+	foot          = 0.3048     // m, exact: NIST SP 811 (2008), B.8 "foot"
+	inch          = 0.0254     // m, exact: B.8 "inch"
+	poundMass     = 0.45359237 // kg, exact: B.8 "pound (avoirdupois)"
+	kilogramForce = 9.80665    // N, exact: B.8 "kilogram-force"
 )
 
 // units holds every unit once, base units first. The factors of pound-force and
@@ -89,9 +92,9 @@ var units = [...]Unit{
 	{"daN", DimForce, 10},
 	{"kN", DimForce, 1e3},
 	{"MN", DimForce, 1e6},
-	{"lb", DimForce, poundForce}, // the trade's short form of lbf
-	{"lbf", DimForce, poundForce},
-	{"kip", DimForce, 1000 * poundForce}, // B.8 "kip (1 kip = 1000 lbf)"
+	{"lb", DimForce, NewtonsPerPound}, // the trade's short form of lbf
+	{"lbf", DimForce, NewtonsPerPound},
+	{"kip", DimForce, 1000 * NewtonsPerPound}, // B.8 "kip (1 kip = 1000 lbf)"
 	{"kgf", DimForce, kilogramForce},
 
 	{"m", DimLength, 1},
@@ -109,25 +112,25 @@ var units = [...]Unit{
 	{"mN·m", DimMoment, 1e-3},
 	{"kN·m", DimMoment, 1e3},
 	{"MN·m", DimMoment, 1e6},
-	{"lb·ft", DimMoment, poundForce * foot}, // B.8 "pound-force foot"
-	{"lb·in", DimMoment, poundForce * inch}, // B.8 "pound-force inch"
-	{"kip·ft", DimMoment, 1000 * poundForce * foot},
-	{"kip·in", DimMoment, 1000 * poundForce * inch},
+	{"lb·ft", DimMoment, NewtonsPerPound * foot}, // B.8 "pound-force foot"
+	{"lb·in", DimMoment, NewtonsPerPound * inch}, // B.8 "pound-force inch"
+	{"kip·ft", DimMoment, 1000 * NewtonsPerPound * foot},
+	{"kip·in", DimMoment, 1000 * NewtonsPerPound * inch},
 
 	{"kg", DimMass, 1},
 	{"g", DimMass, 1e-3},
 	{"t", DimMass, 1e3}, // SP 811 table 6: tonne (metric ton)
 	{"lbm", DimMass, poundMass},
-	{"slug", DimMass, poundForce / foot}, // lbf·s²/ft; B.8 "slug"
+	{"slug", DimMass, NewtonsPerPound / foot}, // lbf·s²/ft; B.8 "slug"
 
 	{"N/m", DimStiffness, 1},
 	{"N/mm", DimStiffness, 1e3},
 	{"N/cm", DimStiffness, 1e2},
 	{"kN/m", DimStiffness, 1e3},
-	{"lb/ft", DimStiffness, poundForce / foot}, // B.8 "pound-force per foot"
-	{"lb/in", DimStiffness, poundForce / inch}, // B.8 "pound-force per inch"
-	{"kip/ft", DimStiffness, 1000 * poundForce / foot},
-	{"kip/in", DimStiffness, 1000 * poundForce / inch},
+	{"lb/ft", DimStiffness, NewtonsPerPound / foot}, // B.8 "pound-force per foot"
+	{"lb/in", DimStiffness, NewtonsPerPound / inch}, // B.8 "pound-force per inch"
+	{"kip/ft", DimStiffness, 1000 * NewtonsPerPound / foot},
+	{"kip/in", DimStiffness, 1000 * NewtonsPerPound / inch},
 
 	{"m/s²", DimAcceleration, 1},
 	{"ft/s²", DimAcceleration, foot}, // B.8 "foot per second squared"

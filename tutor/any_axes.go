@@ -87,12 +87,12 @@ func (l *Lesson) atWorst(in inner) inner {
 		}
 		return -1, -1
 	}
-	if x, y, ok := expr.AsBin(in.node, expr.OpPow); ok {
+	if x, y, ok := expr.Operands(in.node, expr.OpPow); ok {
 		if i, m := of(x); m >= 0 && y == expr.N(2) {
 			in.value = l.size(i) * l.size(i)
 		}
 	}
-	if x, y, ok := expr.AsBin(in.node, expr.OpDiv); ok {
+	if x, y, ok := expr.Operands(in.node, expr.OpDiv); ok {
 		i, m := of(x)
 		if o, _ := of(y); m >= 0 && o == m && in.slope > 0 {
 			v := l.Quantities[i].True / l.Quantities[m].True

@@ -23,7 +23,7 @@ func TestCodeComesBack(t *testing.T) {
 
 func TestABrokenCodeIsRefused(t *testing.T) {
 	good := kinds.TwoForces.BankProblems()[0].Code()
-	for _, bad := range []string{"", "x", good[:len(good)-1], good[:20], "2" + good[1:], "1!none!!" + lesson.CheckLetters("1!none!")} {
+	for _, bad := range []string{"", "x", good[:len(good)-1], good[:20], "2" + good[1:], "1!none!!" + lesson.Checksum("1!none!")} {
 		_, err := openCode(bad)
 		assert.Error(t, err, bad)
 	}
@@ -35,7 +35,7 @@ func FuzzOpenCode(f *testing.F) {
 	}
 	f.Add("1!two-forces!~zz!forces:;;;!0000")
 	f.Fuzz(func(t *testing.T, code string) {
-		for _, c := range []string{code, code + "!" + lesson.CheckLetters(code)} {
+		for _, c := range []string{code, code + "!" + lesson.Checksum(code)} {
 			if l, err := openCode(c); err == nil {
 				_, again := openCode(l.Problem.Code())
 				require.NoError(t, again)

@@ -53,7 +53,7 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		}
 		blur := off.Spread()
 		p := writing.Likely(r, s.w.fine(q, r), func(half float64) float64 {
-			return writing.Sign(quantity, r.Value, quantity.Fold(v), quantity.Below(v)) * s.habitOf(quantity, r.Value, half).Chance(quantity, r.Value, half, v, blur, x.exact())
+			return writing.Sign(quantity, r.Value, quantity.Fold(v), quantity.IsNegativeAngle(v)) * s.habitOf(quantity, r.Value, half).Chance(quantity, r.Value, half, v, blur, x.exact())
 		})
 		if p *= float64(x.weight) / total; p > 0 {
 			hits = append(hits, twice{p, v, x})
@@ -233,7 +233,7 @@ func (x *double) both() (one, other []string) {
 // alike gives the stretches of twice, in order of value, that are one value.
 func alike(q *lesson.Quantity, all []twice, visit func(same []twice)) {
 	for from, i := 0, 1; i <= len(all); i++ {
-		if i == len(all) || q.Gap(all[i].value, all[i-1].value) > q.Alike() {
+		if i == len(all) || q.Gap(all[i].value, all[i-1].value) > q.Epsilon() {
 			visit(all[from:i])
 			from = i
 		}

@@ -26,7 +26,7 @@ func (w *Work) judgeEquation(q *lesson.Quantity, r *Reply) {
 	case entered == nil:
 		w.unlike(q, r, "feedback.equation.form")
 		return
-	case entered.Size <= balance.Exact*w.largest():
+	case entered.Size <= balance.Tolerance*w.largest():
 		w.unlike(q, r, "feedback.equation.nothing")
 		return
 	}
@@ -90,7 +90,7 @@ const coarseDigits = 2
 // statement gives and the whole numbers of a formula (see stated) are exact. A whole
 // number is held to half a percent, slack and all: 32 for 32.2 is another g.
 func mayBeOff(l entry.Literal) float64 {
-	most := balance.LiteralRel * l.Value
+	most := balance.LiteralTolerance * l.Value
 	if l.Decimals == 0 {
 		most /= balance.Slack
 	}

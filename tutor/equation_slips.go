@@ -81,10 +81,10 @@ func (w *Work) hits(r *Reply, views []*view, wrongs []wrongEquation) (hits []wro
 		var sums []*balance.Equation
 		for _, x := range wrongs {
 			b := v.balance(x.tree, expr.N(0), balance.NoLiterals, balance.NoLiterals)
-			if b == nil || b.Size == 0 || v.holds(b) || !e.Wrote(b) {
+			if b == nil || b.Size == 0 || v.holds(b) || !e.Matches(b) {
 				continue
 			}
-			i := slices.IndexFunc(sums, func(o *balance.Equation) bool { return o.Wrote(b) })
+			i := slices.IndexFunc(sums, func(o *balance.Equation) bool { return o.Matches(b) })
 			if i < 0 {
 				hits, sums = append(hits, x), append(sums, b)
 				continue
@@ -124,7 +124,7 @@ func (w *Work) singles() []wrongEquation {
 		}
 		for _, name := range expr.Symbols(q.Routes[0].Tree) {
 			in := l.Quantity(name)
-			if in.Given || l.BehindUnknown(in) || w.Standing(name) != nil {
+			if in.Given || l.FollowsFromUnknown(in) || w.Standing(name) != nil {
 				continue
 			}
 			for _, v := range l.variantsOf(l.index[name]) {
@@ -176,7 +176,7 @@ func (l *Lesson) withOthers(q *lesson.Quantity) []expr.Node {
 // wholeForces is a sum of whole forces in the place of their parts.
 func wholeForces(tree expr.Node) expr.Node {
 	whole, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
-		if force, key, ok := expr.AsBin(n, expr.OpMul); ok && expr.IsForward(key) {
+		if force, key, ok := expr.Operands(n, expr.OpMul); ok && expr.IsTrig(key) {
 			return force, true
 		}
 		return n, false

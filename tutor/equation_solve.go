@@ -49,7 +49,7 @@ func (l *Lesson) solved(q *lesson.Quantity) []variant {
 		if q.Sums[0] != nil { // its own route solves them
 			route = aside
 		}
-		if t := expr.Solution(slipped, q.Name, other); t != nil {
+		if t := expr.Eliminate(slipped[0], slipped[1], q.Name, other); t != nil {
 			v := l.variant(id, prior, t)
 			v.route = route
 			out = append(out, v)
@@ -142,15 +142,15 @@ func (w *Work) solveEntered(q *lesson.Quantity) (value float64, from []string) {
 		var ok bool
 		if a := w.Standing(name); a != nil {
 			from = append(from, name)
-			rows[i], ok = s.ZeroOf(a.Reading.Tree, a.Reading.Right, balance.NoLiterals)
+			rows[i], ok = s.Terms(a.Reading.Tree, a.Reading.Right, balance.NoLiterals)
 		} else {
-			rows[i], ok = s.ZeroOf(e.Routes[0].Tree, expr.N(0), balance.NoLiterals)
+			rows[i], ok = s.Terms(e.Routes[0].Tree, expr.N(0), balance.NoLiterals)
 		}
 		if !ok {
 			return math.NaN(), nil
 		}
 		if q.Means != nil {
-			s.Named(rows[i], q)
+			s.Rename(rows[i], q)
 		}
 	}
 	return balance.Solve(rows[0], rows[1], q.Name, other), from

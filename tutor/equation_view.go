@@ -99,7 +99,7 @@ func (v *view) lesson() []*balance.Equation {
 	var all []*balance.Equation
 	for i := range v.w.Lesson.Quantities {
 		if q := &v.w.Lesson.Quantities[i]; q.Equation {
-			if b := v.balance(q.Routes[0].Tree, expr.N(0), balance.NoLiterals, balance.NoLiterals); b != nil && b.Size > balance.Exact*v.w.largest() {
+			if b := v.balance(q.Routes[0].Tree, expr.N(0), balance.NoLiterals, balance.NoLiterals); b != nil && b.Size > balance.Tolerance*v.w.largest() {
 				all = append(all, b)
 			}
 		}
@@ -117,7 +117,7 @@ func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *bal
 	l := v.w.Lesson
 	for _, side := range []expr.Node{r.Tree, r.Right} {
 		for _, name := range expr.Symbols(side) {
-			if q := l.Quantity(name); v.found.has(l.index[name]) || l.Behind(q, v.onPaper, 0) {
+			if q := l.Quantity(name); v.found.has(l.index[name]) || l.FollowsFrom(q, v.onPaper) {
 				return nil
 			}
 		}
@@ -128,7 +128,7 @@ func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *bal
 func (v *view) onPaper(q *lesson.Quantity) bool { return v.paper.has(v.w.Lesson.index[q.Name]) }
 
 func (v *view) balance(left, right expr.Node, inLeft, inRight func(int) float64) *balance.Equation {
-	t, ok := (&balance.Sorter{Value: v.value, Tree: v.tree, Literal: inLeft}).ZeroOf(left, right, inRight)
+	t, ok := (&balance.Sorter{Value: v.value, Tree: v.tree, Literal: inLeft}).Terms(left, right, inRight)
 	if !ok {
 		return nil
 	}
@@ -137,7 +137,7 @@ func (v *view) balance(left, right expr.Node, inLeft, inRight func(int) float64)
 
 // holds tells whether an equation follows from the lesson's.
 func (v *view) holds(e *balance.Equation) bool {
-	if len(v.basis) == 2 && balance.Products(v.basis) >= 2 {
+	if len(v.basis) == 2 && balance.CountProducts(v.basis) >= 2 {
 		return e.SpannedBy(v.basis)
 	}
 	// Two equations in one unknown: of combinations, any would be one.
@@ -161,7 +161,7 @@ func (v *view) value(name string) (balance.Coef, bool) {
 			return balance.Coef{}, false
 		}
 		return balance.Coef{Value: x, Off: max(v.w.Band(q).Half, v.w.Settings.DigitsOf(q).HalfUnit(q.Dim, x))}, true
-	case l.BehindUnknown(q):
+	case l.FollowsFromUnknown(q):
 		return balance.Coef{}, false
 	case v.own:
 		if x, ok := v.w.typed(name); ok && !math.IsNaN(x) {
@@ -174,7 +174,7 @@ func (v *view) value(name string) (balance.Coef, bool) {
 // tree is the formula by which a name that follows from an unknown does so.
 func (v *view) tree(name string) expr.Node {
 	if q := v.w.Lesson.Quantity(name); !q.Unknown {
-		return q.InEquations()
+		return q.Definition()
 	}
 	return nil
 }

@@ -114,7 +114,7 @@ func (w *Work) nearlyCarried(q *lesson.Quantity, r entry.Reading) string {
 	}
 	nearest := math.Inf(1)
 	t.near(r.Value, reach, func(c *cell) {
-		if off := q.Gap(c.value, r.Value); off <= reach && off < nearest && q.Below(r.Value) == c.below {
+		if off := q.Gap(c.value, r.Value); off <= reach && off < nearest && q.IsNegativeAngle(r.Value) == c.below {
 			nearest, from = off, t.outcome(c).from
 		}
 	})

@@ -107,7 +107,7 @@ func (l *Lesson) fairness() (Fairness, bool) {
 // formulas alone, which is quick, before everything is worked out.
 func (l *Lesson) crowded(q *lesson.Quantity) bool {
 	digits := l.Problem.Settings.DigitsOf(q)
-	same := q.Alike()
+	same := q.Epsilon()
 	var wrong []wrongValue
 	near := func(id string, tree expr.Node) bool {
 		v := q.Fold(expr.Eval(tree, l.Truth))
@@ -161,7 +161,7 @@ func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
 	if q.Equation { // a wrong equation has no value
 		return nil
 	}
-	same := q.Alike()
+	same := q.Epsilon()
 	digits := w.Settings.DigitsOf(q)
 	var each []wrongValue
 	l.slipped(q, func(route int, id string, _ float64, tree expr.Node) {

@@ -135,7 +135,7 @@ func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64) string {
 		key += ".several"
 	}
 	return w.Lesson.Say(key, "what", r.What, "kept", r.kept(), "keep", (&Rounded{Digits: r.Keep, angle: r.angle}).kept(),
-		"moved", w.Lesson.Show(q, moved, lesson.Digits{Magnitude: 1, Angle: max(0, -lesson.LeadingPower(moved))}), "symbol", symbol)
+		"moved", w.Lesson.Show(q, moved, lesson.Digits{Magnitude: 1, Angle: max(0, -lesson.DecimalExponent(moved))}), "symbol", symbol)
 }
 
 // tooCoarse tells whether a value itself was kept to one digit, which fits many
@@ -170,7 +170,7 @@ func (r *Rounded) kept() string {
 
 // roughly is x > 0 to the nearest of 1, 2 and 5 times a power of ten.
 func roughly(x float64) float64 {
-	unit := math.Pow10(lesson.LeadingPower(x))
+	unit := math.Pow10(lesson.DecimalExponent(x))
 	switch m := x / unit; {
 	case m < 1.5:
 		return unit
@@ -197,7 +197,7 @@ func (w *Work) bounds(q *lesson.Quantity, v float64) string {
 		key = "feedback.inside"
 	}
 	if q.Turns && (!q.IsReported() || w.Settings.Direction.As == lesson.FromX) { // as one turns from the one to the other
-		hi = lo + lesson.InTurn(hi-lo)
+		hi = lo + lesson.Wrap360(hi-lo)
 	}
 	return w.Lesson.Say(key, "symbol", w.Lesson.Plain(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi))
 }
@@ -207,7 +207,7 @@ func (w *Work) bounds(q *lesson.Quantity, v float64) string {
 func seen(q *lesson.Quantity, v float64, outwards func(float64) float64) float64 {
 	unit := 1.0
 	if q.Dim != statics.DimAngle {
-		unit = math.Pow10(lesson.LeadingPower(v) - 1)
+		unit = math.Pow10(lesson.DecimalExponent(v) - 1)
 	}
 	n := v / unit
 	if near := math.Round(n); math.Abs(n-near) <= 1e-9 {

@@ -190,7 +190,7 @@ func TestASketchShowsNoMoreThanItCan(t *testing.T) {
 	assert.NotContains(t, said("F1x", "77.7 N"), "between", "from −P to P says nothing")
 
 	w := NewWork(barge(t), lesson.DefaultSettings())
-	assert.Equal(t, "610 N", w.Lesson.GivenText("F2"))
+	assert.Equal(t, "610 N", w.Lesson.ShowGiven("F2"))
 }
 
 func TestTheHeadingFitsWhatIsSaid(t *testing.T) {

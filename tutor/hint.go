@@ -60,15 +60,15 @@ func (w *Work) HintAt(name string, level int) Hint {
 func (w *Work) numbers(q *lesson.Quantity, r *lesson.Route) expr.Node {
 	at := w.Settings.Work
 	d := func(*lesson.Quantity) lesson.Digits { return at }
-	n := w.Lesson.WithNumbers(q, r, w.accepted, d)
+	n := w.Lesson.Numbers(q, r, w.accepted, d)
 	found := func(name string) float64 {
 		if v := w.accepted(name); v != v {
 			return v
 		}
 		return w.Lesson.Truth(name)
 	}
-	for ; !w.Lesson.ComesTo(q, n, w.Settings.DigitsOf(q)) && at != lesson.Finest; at = at.Further() {
-		n = w.Lesson.WithNumbers(q, r, found, d)
+	for ; !q.AgreesWith(n, w.Settings.DigitsOf(q)) && at != lesson.Finest; at = at.Further() {
+		n = w.Lesson.Numbers(q, r, found, d)
 	}
 	return n
 }
@@ -200,7 +200,7 @@ func (w *Work) ShowSolution() []lesson.Solution {
 
 // Solution is the worked solution in which the work stands; of two, the one
 // that its entries belong to.
-func (w *Work) Solution() []lesson.Solution { return w.Lesson.SolveOne(w.Settings) }
+func (w *Work) Solution() []lesson.Solution { return w.Lesson.SolveCase(w.Settings) }
 
 // SolutionShown tells whether the worked solution was shown.
 func (w *Work) SolutionShown() bool { return w.shown }

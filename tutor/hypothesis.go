@@ -87,7 +87,7 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 			continue
 		}
 		g := guess{value: v, weight: o.weight * p.weight, first: o, plan: p}
-		if p.keyed && slips.IsMode(o.lead()) { // and set right again for the next key
+		if p.keyed && slips.IsCalculatorMode(o.lead()) { // and set right again for the next key
 			g.weight *= shareModeSet
 		}
 		out = append(out, g)

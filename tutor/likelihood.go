@@ -81,7 +81,7 @@ func (r *Rounded) half() float64 {
 	if r.angle {
 		return 0.5 * math.Pow10(-r.Digits)
 	}
-	return 0.5 * math.Pow10(lesson.LeadingPower(r.value)+1-r.Digits)
+	return 0.5 * math.Pow10(lesson.DecimalExponent(r.value)+1-r.Digits)
 }
 
 func (t *table) inCellOf(q *lesson.Quantity, c *cell, v, half float64) float64 {

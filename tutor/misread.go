@@ -51,7 +51,7 @@ func (l *Lesson) misreadings() []misreading {
 			}
 			if truth := l.leftOut(at); truth != nil {
 				row := slips.ByID("term-missing")
-				prep.misread = append(prep.misread, misreading{outcome: outcome{ids: row.Alone, at: q.Name, weight: row.Prior}, truth: truth})
+				prep.misread = append(prep.misread, misreading{outcome: outcome{ids: row.IDs, at: q.Name, weight: row.Prior}, truth: truth})
 			}
 		}
 	})

@@ -118,7 +118,7 @@ func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 	for _, d := range tooFew(&w.Settings, q.Dim, truth*scale) {
 		half := 0.5 * math.Pow10(-d.digits)
 		if q.Dim != statics.DimAngle {
-			half = 0.5 * math.Pow10(lesson.LeadingPower(truth*scale)+1-d.digits) / scale
+			half = 0.5 * math.Pow10(lesson.DecimalExponent(truth*scale)+1-d.digits) / scale
 		}
 		if half > coarsest*(1+1e-9) {
 			continue

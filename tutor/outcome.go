@@ -69,7 +69,7 @@ type place struct {
 // those of its size that did not.
 func placeOf(q *lesson.Quantity, v float64, below bool, index int) place {
 	if below {
-		v += 4 * q.Alike()
+		v += 4 * q.Epsilon()
 	}
 	return place{v, int32(index)}
 }

@@ -87,7 +87,7 @@ func (l *Lesson) plans(q, at int, standing set) []plan {
 	p.find(draft{weight: 1 / perStepInHead}, q, set(0).with(q), func(done draft) {
 		last := &done.steps[len(done.steps)-1]
 		keyed := slices.ContainsFunc(done.steps, func(st planStep) bool {
-			return expr.Contains(st.tree, expr.IsForward) || expr.Contains(st.tree, expr.IsInverse)
+			return expr.Contains(st.tree, expr.IsTrig) || expr.Contains(st.tree, expr.IsInverseTrig)
 		})
 		out = append(out, plan{at: at, steps: done.steps, weight: done.weight, whole: sumsAlone(last.tree, l), keyed: keyed, found: (done.done &^ (1 << q)).with(at)})
 	})

@@ -127,11 +127,11 @@ type mode struct {
 
 func (l *Lesson) inMode(id string, wrong expr.Mode) mode {
 	row := slips.ByID(id)
-	m := mode{ids: row.Alone, weight: row.Prior}
+	m := mode{ids: row.IDs, weight: row.Prior}
 	for i := range l.Quantities {
 		var routes []*expr.Program
 		for _, r := range l.Quantities[i].Routes {
-			tree, _ := slips.Pressed(r.Tree, wrong, func(n expr.Node) bool { return expr.IsForward(n) || expr.IsInverse(n) })
+			tree, _ := slips.InMode(r.Tree, wrong, func(n expr.Node) bool { return expr.IsTrig(n) || expr.IsInverseTrig(n) })
 			routes = append(routes, l.compile(tree))
 		}
 		m.routes = append(m.routes, routes)
@@ -198,11 +198,11 @@ type crest struct {
 }
 
 func crestOf(tree expr.Node) *crest {
-	if x, ok := expr.AsFn(tree, expr.FnAsin); ok {
+	if x, ok := expr.Argument(tree, expr.FnAsin); ok {
 		return &crest{sine: x}
 	}
-	if l, r, ok := expr.AsBin(tree, expr.OpSub); ok && expr.IsDegrees(l, 180) {
-		if x, ok := expr.AsFn(r, expr.FnAsin); ok {
+	if l, r, ok := expr.Operands(tree, expr.OpSub); ok && expr.IsDegrees(l, 180) {
+		if x, ok := expr.Argument(r, expr.FnAsin); ok {
 			return &crest{sine: x, supplement: true}
 		}
 	}

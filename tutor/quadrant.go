@@ -49,11 +49,11 @@ func (l *Lesson) quadrantOf(q *lesson.Quantity, tree expr.Node) *ofComponents {
 func tangent(tree expr.Node) (over, under expr.Node, ok bool) {
 	var ratio expr.Node
 	expr.Walk(tree, func(_ int, n expr.Node) {
-		if x, ok := expr.AsFn(n, expr.FnAtan); ok {
+		if x, ok := expr.Argument(n, expr.FnAtan); ok {
 			ratio = x
 		}
 	})
-	return expr.AsBin(ratio, expr.OpDiv)
+	return expr.Operands(ratio, expr.OpDiv)
 }
 
 // slippedQuadrant finds the components behind a direction of which a slip altered

@@ -112,7 +112,7 @@ func pickTwo(rng *rand.Rand, l *Lesson, i int) *outcome {
 		}
 		o := two.outcome(&l.Quantities[i], d.values[k])
 		single := false
-		NewWork(l, lesson.DefaultSettings()).now(&l.Quantities[i]).outcomes(i).near(o.value, l.Quantities[i].Alike(), func(*cell) { single = true })
+		NewWork(l, lesson.DefaultSettings()).now(&l.Quantities[i]).outcomes(i).near(o.value, l.Quantities[i].Epsilon(), func(*cell) { single = true })
 		if single {
 			return nil
 		}

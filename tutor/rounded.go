@@ -27,10 +27,10 @@ const (
 
 // noted is how likely a value on the way is to be written down.
 func noted(n expr.Node) float64 {
-	if _, symbol := n.(expr.Sym); symbol || expr.IsForward(n) || expr.IsInverse(n) {
+	if _, symbol := n.(expr.Sym); symbol || expr.IsTrig(n) || expr.IsInverseTrig(n) {
 		return weightNoted
 	}
-	if _, _, ratio := expr.AsBin(n, expr.OpDiv); ratio {
+	if _, _, ratio := expr.Operands(n, expr.OpDiv); ratio {
 		return weightNoted
 	}
 	return weightPassed
@@ -191,7 +191,7 @@ func tooFew(s *lesson.Settings, dim statics.Dimension, v float64) []kept {
 	for n := from; n < keep; n++ {
 		places := n
 		if dim != statics.DimAngle {
-			places = n - 1 - lesson.LeadingPower(v)
+			places = n - 1 - lesson.DecimalExponent(v)
 		}
 		rounded, cut := lesson.RoundPlaces(v, places), cutPlaces(v, places)
 		weight := 1.0

@@ -83,7 +83,7 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 			if symbol >= 0 && s.standing.has(symbol) {
 				weight *= weightReread
 			}
-			if expr.IsForward(node) && bare(d.value) {
+			if expr.IsTrig(node) && bare(d.value) {
 				weight *= weightBare
 			}
 			out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted,
@@ -112,10 +112,10 @@ func (s *state) roundKeys(out []outcome, q *lesson.Quantity, f *formula) []outco
 		}{{lesson.RoundPlaces, weightRounded}, {cutPlaces, weightCut}} {
 			weight, told := by.weight*weightTogether*f.share, false
 			v := expr.EvalEach(f.tree, value, func(node expr.Node, _ int, v float64) float64 {
-				if !expr.IsForward(node) {
+				if !expr.IsTrig(node) {
 					return v
 				}
-				kept := by.keep(v, n-1-lesson.LeadingPower(v))
+				kept := by.keep(v, n-1-lesson.DecimalExponent(v))
 				told = told || !bare(kept)
 				return kept
 			})
@@ -134,7 +134,7 @@ func (s *state) roundKeys(out []outcome, q *lesson.Quantity, f *formula) []outco
 func (f *formula) keys() []string {
 	var keys []string
 	for p, name := range f.called() {
-		if expr.IsForward(f.prog.Node(p)) && !slices.Contains(keys, name) {
+		if expr.IsTrig(f.prog.Node(p)) && !slices.Contains(keys, name) {
 			keys = append(keys, name)
 		}
 	}
@@ -144,7 +144,7 @@ func (f *formula) keys() []string {
 // multiple tells whether n is a number times a given, such as 2·P: as clean as
 // the given, it is not rounded. (The formula with the forces exchanged has 2·Q.)
 func (l *Lesson) multiple(n expr.Node) bool {
-	number, given, ok := expr.AsBin(n, expr.OpMul)
+	number, given, ok := expr.Operands(n, expr.OpMul)
 	if !ok {
 		return false
 	}
@@ -179,10 +179,10 @@ func (l *Lesson) calledIn(q *lesson.Quantity, tree expr.Node, prog *expr.Program
 // follows, otherwise its formula.
 func (l *Lesson) called(q *lesson.Quantity, tree, at expr.Node) string {
 	n := tree
-	if _, r, ok := expr.AsBin(n, expr.OpSub); ok && expr.IsInverse(r) {
+	if _, r, ok := expr.Operands(n, expr.OpSub); ok && expr.IsInverseTrig(r) {
 		n = r
 	}
-	if k, ok := n.(expr.Fn); ok && expr.IsInverse(n) && k.X == at && q.Dim == statics.DimAngle && !q.Turns {
+	if k, ok := n.(expr.Fn); ok && expr.IsInverseTrig(n) && k.X == at && q.Dim == statics.DimAngle && !q.Turns {
 		if key, ok := forwardKey[k.Func]; ok {
 			return expr.Plain(expr.Fn{Func: key, X: expr.S(q.Name)}, l.Symbol)
 		}

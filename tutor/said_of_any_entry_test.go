@@ -13,7 +13,6 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
-	"closingside/tutor/slips"
 	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
@@ -290,7 +289,7 @@ func shows(q *lesson.Quantity, n string) bool {
 	if len(strings.TrimLeft(strings.ReplaceAll(n, ".", ""), "0")) < 3 {
 		return false
 	}
-	for _, factor := range []float64{1, 1000, 0.001, slips.NewtonsPerPound, 1 / slips.NewtonsPerPound, slips.NewtonsPerPound / 1000, 1000 / slips.NewtonsPerPound} {
+	for _, factor := range []float64{1, 1000, 0.001, statics.NewtonsPerPound, 1 / statics.NewtonsPerPound, statics.NewtonsPerPound / 1000, 1000 / statics.NewtonsPerPound} {
 		if math.Abs(v-math.Abs(q.True)*factor) <= half {
 			return true
 		}

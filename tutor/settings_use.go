@@ -72,7 +72,7 @@ func (w *Work) Asked(q *lesson.Quantity) string {
 	}
 	if q.IsReported() {
 		r := w.Settings.Direction
-		return text.Say("reported.asked."+r.As.Key(), "places", strconv.Itoa(d.Angle), "thing", lesson.ShownName(r.Thing))
+		return text.Say("reported.asked."+r.As.Key(), "places", strconv.Itoa(d.Angle), "thing", lesson.ParseSymbol(r.Thing).String())
 	}
 	if q.Dim == statics.DimAngle {
 		return text.Say("asked.angle", "places", strconv.Itoa(d.Angle))

@@ -76,7 +76,7 @@ func (l *Lesson) writtenWrongly(i int) []outcome {
 		}
 		values := row.Written(&slips.Context{Lesson: l.Lesson, Quantity: q}, q.True)
 		for _, x := range values {
-			out = append(out, outcome{value: x, written: true, of: q.True, ids: row.Alone, at: q.Name, weight: row.Prior / float64(len(values)), basis: ofEntries})
+			out = append(out, outcome{value: x, written: true, of: q.True, ids: row.IDs, at: q.Name, weight: row.Prior / float64(len(values)), basis: ofEntries})
 		}
 	}
 	return out
@@ -149,11 +149,11 @@ func (p *prediction) outcome(q *lesson.Quantity) outcome {
 // added. The true value itself is left out. Outcomes are told of by their values,
 // as they come out, and made where they are kept.
 func merge(q *lesson.Quantity, values []float64, of func(i int) outcome) []outcome {
-	same := q.Alike()
+	same := q.Epsilon()
 	order := make([]place, 0, len(values))
 	for i, v := range values {
 		if folded := q.Fold(v); !(q.Gap(folded, q.True) <= same || q.Gap(folded, q.Also) <= same) {
-			order = append(order, placeOf(q, folded, q.Below(v), i))
+			order = append(order, placeOf(q, folded, q.IsNegativeAngle(v), i))
 		}
 	}
 	sortPlaces(order)
@@ -161,7 +161,7 @@ func merge(q *lesson.Quantity, values []float64, of func(i int) outcome) []outco
 	for _, at := range order {
 		o := of(int(at.index))
 		o.raw, o.value = o.value, q.Fold(o.value)
-		if n := len(out); n > 0 && o.value-out[n-1].value <= same && q.Below(o.raw) == q.Below(out[n-1].raw) {
+		if n := len(out); n > 0 && o.value-out[n-1].value <= same && q.IsNegativeAngle(o.raw) == q.IsNegativeAngle(out[n-1].raw) {
 			out[n-1].absorb(&o)
 			out[n-1].forms = append(slices.Clip(out[n-1].forms), o.forms...)
 			continue

@@ -50,10 +50,10 @@ type cell struct {
 func (s *state) newTable(q int, all []guess) *table {
 	quantity := &s.w.Lesson.Quantities[q]
 	order := make([]place, 0, len(all))
-	same := quantity.Alike()
+	same := quantity.Epsilon()
 	below := make([]bool, len(all))
 	for i := range all {
-		below[i] = quantity.Below(all[i].raw())
+		below[i] = quantity.IsNegativeAngle(all[i].raw())
 		all[i].value = quantity.Fold(all[i].value)
 		if quantity.Gap(all[i].value, quantity.True) > same {
 			order = append(order, placeOf(quantity, all[i].value, below[i], i))

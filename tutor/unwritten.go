@@ -73,7 +73,7 @@ func (w *Work) overTurn(q *lesson.Quantity, r entry.Reading) []meant {
 		return nil
 	}
 	var all []meant
-	swaps := lesson.Unswapped(r.Value, r.Halves[0])
+	swaps := slips.DigitSwaps(r.Value, r.Halves[0])
 	for _, v := range swaps {
 		if math.Abs(v) < 360 {
 			all = append(all, meant{slips.ByID("digits-swapped"), v, r.Halves, 1 / float64(len(swaps))})
@@ -94,8 +94,8 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 		add("prefix", v/1000, 0.001, 0.5)
 	}
 	if q.Dim == statics.DimForce {
-		add("unit-system", v*slips.NewtonsPerPound, slips.NewtonsPerPound, 0.5)
-		add("unit-system", v/slips.NewtonsPerPound, 1/slips.NewtonsPerPound, 0.5)
+		add("unit-system", v*statics.NewtonsPerPound, statics.NewtonsPerPound, 0.5)
+		add("unit-system", v/statics.NewtonsPerPound, 1/statics.NewtonsPerPound, 0.5)
 	}
 	add("decimal-place", v*10, 10, 0.5)
 	add("decimal-place", v/10, 0.1, 0.5)
@@ -106,7 +106,7 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 	if fine := w.Settings.Work.HalfUnit(q.Dim, v); half > fine*(1+1e-9) {
 		half /= 10 // a zero exchanged to the end is left away
 	}
-	swaps := lesson.Unswapped(v, half)
+	swaps := slips.DigitSwaps(v, half)
 	for _, x := range swaps {
 		if r.Halves = shown; math.Abs(math.Remainder(x, 2*shown[0])) > half { // it was that zero
 			r.Halves = []float64{half}
@@ -178,10 +178,10 @@ func (t *table) onlyOf(c *cell, row *slips.Slip) bool {
 // outcome is what it says that v was written for m: for a right value, or for what
 // a slip gives, where there is a cell of it.
 func (m *meant) outcome(q *lesson.Quantity, v float64, t *table, c *cell) outcome {
-	o := outcome{value: v, ids: m.row.Alone, at: q.Name, written: true, of: m.value}
+	o := outcome{value: v, ids: m.row.IDs, at: q.Name, written: true, of: m.value}
 	if c != nil {
 		before := t.outcome(c)
-		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.Alone), joined(before.lead(), m.row.ID)
+		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.IDs), joined(before.lead(), m.row.ID)
 	}
 	return o
 }

@@ -137,11 +137,11 @@ func (l *Lesson) slippedAside(q *lesson.Quantity, add addTree) {
 // or no inverse key, and leaves that angle as it is.
 func (l *Lesson) leftAcute(q *lesson.Quantity, add addTree) {
 	for j, r := range q.Routes {
-		if _, alone := expr.AsFn(r.Tree, expr.FnAtan); alone {
+		if _, alone := expr.Argument(r.Tree, expr.FnAtan); alone {
 			continue
 		}
 		expr.Walk(r.Tree, func(_ int, n expr.Node) {
-			if _, acute := expr.AsFn(n, expr.FnAtan); !acute {
+			if _, acute := expr.Argument(n, expr.FnAtan); !acute {
 				return
 			}
 			for _, id := range []string{"ratio-inverted", "inverse-missing"} {
@@ -159,7 +159,7 @@ func (l *Lesson) slippedSum(q *lesson.Quantity, add addTree) {
 	for _, tree := range l.withOthers(q) {
 		add(0, "force-in-other-sum", slips.ByID("force-in-other-sum").Prior/2, tree)
 	}
-	add(0, "sine-cosine-swapped", slips.ByID("sine-cosine-swapped").Prior, slips.EveryKey(q.Routes[0].Tree))
+	add(0, "sine-cosine-swapped", slips.ByID("sine-cosine-swapped").Prior, slips.SwapSineCosine(q.Routes[0].Tree))
 	add(0, "magnitudes-for-components", slips.ByID("magnitudes-for-components").Prior, wholeForces(q.Routes[0].Tree))
 }
 
@@ -200,8 +200,8 @@ func (l *Lesson) between(q *lesson.Quantity, t expr.Node) (drawn expr.Node, othe
 // bases is the tree itself and, for the supplement of an inverse sine, the
 // inverse sine alone: a slip may be made before or without the 180° −.
 func bases(tree expr.Node) []expr.Node {
-	if l, r, ok := expr.AsBin(tree, expr.OpSub); ok && expr.IsDegrees(l, 180) {
-		if _, sine := expr.AsFn(r, expr.FnAsin); sine {
+	if l, r, ok := expr.Operands(tree, expr.OpSub); ok && expr.IsDegrees(l, 180) {
+		if _, sine := expr.Argument(r, expr.FnAsin); sine {
 			return []expr.Node{tree, r}
 		}
 	}
@@ -218,7 +218,7 @@ func (l *Lesson) apply(s slips.Slip, q *lesson.Quantity, tree expr.Node) []expr.
 // each visits the trees that s makes of tree, a formula for q, and tells how
 // many alternatives there are at the same place, which share the row's prior.
 func (l *Lesson) each(s slips.Slip, q *lesson.Quantity, tree expr.Node, visit func(t expr.Node, alternatives int)) {
-	if (q.Equation || q.Solves[0] != "") && slips.IsCosineRow(s.ID) { // products of cosines there are no cross terms
+	if (q.Equation || q.Solves[0] != "") && slips.IsCosineLaw(s.ID) { // products of cosines there are no cross terms
 		return
 	}
 	c := &slips.Context{Lesson: l.Lesson, Quantity: q}

@@ -219,8 +219,8 @@ func putRight(tree expr.Node) bool {
 	}
 	turned := func(n expr.Node) bool { return expr.IsDegrees(n, 180) || expr.IsDegrees(n, 360) }
 	corrected := func(n expr.Node) bool {
-		_, _, difference := expr.AsBin(n, expr.OpSub)
-		return expr.IsInverse(n) || difference
+		_, _, difference := expr.Operands(n, expr.OpSub)
+		return expr.IsInverseTrig(n) || difference
 	}
 	return turned(b.L) && corrected(b.R) || turned(b.R) && corrected(b.L)
 }

@@ -72,7 +72,7 @@ func (w *Work) asAsked(q *lesson.Quantity, r entry.Reading, moved bool) bool {
 		return !moved
 	case r.Form == entry.Direction:
 		return w.toldAsAsked(as, r)
-	case r.Unit != lesson.Degree.Symbol || moved:
+	case r.Unit != lesson.AngleUnit.Symbol || moved:
 		return false
 	case !q.Turns:
 		return math.Abs(r.Value) < 360
@@ -108,7 +108,7 @@ func (w *Work) ShownReading(q *lesson.Quantity, r entry.Reading) string {
 	if q.IsReported() && r.Form == entry.Number {
 		switch d := w.Settings.Direction; d.As {
 		case lesson.FromThing, lesson.AsBearing:
-			return text.Say("reported.read."+d.As.Key(), "value", shown, "thing", lesson.ShownName(d.Thing))
+			return text.Say("reported.read."+d.As.Key(), "value", shown, "thing", lesson.ParseSymbol(d.Thing).String())
 		}
 	}
 	return shown

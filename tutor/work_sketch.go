@@ -20,7 +20,7 @@ func (w *Work) Sketch() *sketch.Sketch {
 // whether the sketch is closed and put away.
 func (w *Work) Sketched() (closed bool, order []int) {
 	s := w.sketch
-	if s == nil || s.Stage() < sketch.Estimating || s.Open() {
+	if s == nil || s.Stage() < sketch.Estimating || s.IsOpen() {
 		return false, nil
 	}
 	return true, s.Order()
@@ -49,6 +49,6 @@ func (w *Work) compare(q *lesson.Quantity, r *Reply) {
 		return
 	}
 	if s := w.sketch; !s.Near(q, r.Reading.Value) {
-		r.Feedback += " " + w.Lesson.Say("feedback.estimate", "estimate", s.Rough(q.Name))
+		r.Feedback += " " + w.Lesson.Say("feedback.estimate", "estimate", s.EstimateText(q.Name))
 	}
 }

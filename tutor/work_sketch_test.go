@@ -45,7 +45,7 @@ func TestEstimates(t *testing.T) {
 				assert.Equal(t, kept, r.Verdict == verdict.Correct)
 				assert.NotEmpty(t, r.Feedback)
 			}
-			assert.Equal(t, row.kept[0] && row.kept[1], w.Sketch().Stage() == sketch.Sketched)
+			assert.Equal(t, row.kept[0] && row.kept[1], w.Sketch().Stage() == sketch.Finished)
 		})
 	}
 }
@@ -87,7 +87,7 @@ func TestEstimatesGoWithTheSketch(t *testing.T) {
 		w := closed(t, l)
 		r, theta := l.Quantity("R"), l.Quantity("theta")
 		w.Sketch().Estimate(map[string]string{"R": strconv.FormatFloat(r.True, 'f', 3, 64), "theta": strconv.FormatFloat(theta.True, 'f', 3, 64)})
-		require.Equal(rt, sketch.Sketched, w.Sketch().Stage())
+		require.Equal(rt, sketch.Finished, w.Sketch().Stage())
 		w = closed(t, l)
 		v := rapid.Float64Range(0.1, 3).Draw(rt, "share") * r.True
 		w.Sketch().Estimate(map[string]string{"R": strconv.FormatFloat(v, 'f', 3, 64)})
@@ -102,6 +102,6 @@ func TestSketchMayBeOff(t *testing.T) {
 	s.Sketch = false
 	w := NewWork(barge(t), s)
 	assert.Nil(t, w.Sketch())
-	assert.False(t, w.Sketch().Open())
+	assert.False(t, w.Sketch().IsOpen())
 	assert.NotEmpty(t, w.Enter("R", "1 N").Feedback)
 }

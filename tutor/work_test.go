@@ -206,7 +206,7 @@ func TestWorkedNumbersComeToTheValueShown(t *testing.T) {
 			for _, s := range way.Steps {
 				got := expr.Eval(s.Numbers, nil)
 				within := 0.0005 * (l.Truth("F1") + l.Truth("F2")) // four digits of the forces
-				if s.Quantity.Dim == lesson.Degree.Dim {
+				if s.Quantity.Dim == lesson.AngleUnit.Dim {
 					within = 0.02
 				}
 				assert.InDelta(t, s.Quantity.True, got, within, s.Quantity.Name)

@@ -43,7 +43,7 @@ func (v generateVerb) Run(s streams) error {
 	}
 	var all []drawn
 	for n := range v.Count {
-		p, fair, err := wishes[n%len(wishes)].Generate(lesson.SeedOf("generate", strconv.FormatUint(v.Seed, 10), strconv.Itoa(n+1)))
+		p, fair, err := wishes[n%len(wishes)].Generate(lesson.Hash("generate", strconv.FormatUint(v.Seed, 10), strconv.Itoa(n+1)))
 		if err != nil {
 			return wrongInput("%w", err)
 		}

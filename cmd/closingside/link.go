@@ -49,8 +49,8 @@ func (v linkVerb) setCode() (string, error) {
 	if err != nil {
 		return "", err
 	}
-	if why := sets.CheckStudent(v.Student); v.Student != "" && why != "" {
-		return "", wrongInput("--student: %s", why)
+	if err := sets.CheckStudent(v.Student); v.Student != "" && err != nil {
+		return "", wrongInput("--student: %s", err)
 	}
 	return setCode(v.File, set, v.Student)
 }

@@ -116,8 +116,8 @@ func (r *rosterReader) student() (s student, line int, err error) {
 	if r.name >= 0 && r.name < len(row) {
 		s.Name = strings.TrimSpace(row[r.name])
 	}
-	if why := sets.CheckStudent(s.ID); why != "" {
-		return s, line, r.wrong(line, col, "%s Write the line like “1042,Ada”.", why)
+	if err := sets.CheckStudent(s.ID); err != nil {
+		return s, line, r.wrong(line, col, "%s Write the line like “1042,Ada”.", err)
 	}
 	fold := sets.FoldStudent(s.ID)
 	if before := r.seen[fold]; before > 0 {

@@ -51,8 +51,8 @@ func (v setVerb) open() (*sets.Set, *sets.Variant, error) {
 		return nil, nil, err
 	}
 	if set.Personal() || v.Student != "" {
-		if why := sets.CheckStudent(v.Student); why != "" {
-			return nil, nil, wrongInput("%s: every student has a variant of this set; name one with --student ID (%s)", v.File, why)
+		if err := sets.CheckStudent(v.Student); err != nil {
+			return nil, nil, wrongInput("%s: every student has a variant of this set; name one with --student ID (%s)", v.File, err)
 		}
 	}
 	variant, err := set.Variant(v.Student)

@@ -65,7 +65,7 @@ func TestVariantsOfARoster(t *testing.T) {
 	at, code, ok := strings.Cut(rows[1][3], "#")
 	require.True(t, ok)
 	assert.Equal(t, "https://example.edu/statics/", at)
-	set, student, err := sets.OpenCode(code)
+	set, student, err := sets.Decode(code)
 	require.NoError(t, err)
 	assert.Equal(t, "1042", student)
 
@@ -117,7 +117,7 @@ func TestLinks(t *testing.T) {
 	out, said, status := tell("", "link", file, "--student", "1042", "--at", "https://example.edu/statics/")
 	require.Zero(t, status, said)
 	code := strings.TrimSpace(strings.TrimPrefix(out, "https://example.edu/statics/#"))
-	_, student, err := sets.OpenCode(code)
+	_, student, err := sets.Decode(code)
 	require.NoError(t, err)
 	assert.Equal(t, "1042", student)
 

@@ -118,8 +118,8 @@ func (v sheetVerb) copies(set *sets.Set, s streams) ([]sheet.Copy, error) {
 // only is the one student a file is written for; none where all have the same.
 func only(path string, set *sets.Set, id, how string) (student, error) {
 	if id != "" || set.Personal() {
-		if why := sets.CheckStudent(id); why != "" {
-			return student{}, wrongInput("%s: every student has a variant of this set; name %s (%s)", path, how, why)
+		if err := sets.CheckStudent(id); err != nil {
+			return student{}, wrongInput("%s: every student has a variant of this set; name %s (%s)", path, how, err)
 		}
 	}
 	return student{ID: id}, nil

@@ -35,7 +35,7 @@ func multiply(a, b []Term) []Term {
 	return all
 }
 
-func Negate(a []Term) []Term {
+func Negated(a []Term) []Term {
 	out := slices.Clone(a)
 	for i := range out {
 		out[i].Minus = !out[i].Minus
@@ -52,7 +52,7 @@ func gather(n Node, unknowns []string) (gathered, bool) {
 	switch n := n.(type) {
 	case Neg:
 		g, ok := gather(n.X, unknowns)
-		return g.each(Negate), ok
+		return g.each(Negated), ok
 	case Sym:
 		if slices.Contains(unknowns, n.Name) {
 			return gathered{n.Name: {{}}}, true
@@ -75,7 +75,7 @@ func gatherBinary(n Bin, unknowns []string) (gathered, bool) {
 	switch n.Op {
 	case OpAdd, OpSub:
 		if n.Op == OpSub {
-			r = r.each(Negate)
+			r = r.each(Negated)
 		}
 		sum := gathered{}
 		for _, g := range []gathered{l, r} {
@@ -123,8 +123,8 @@ func (g gathered) known() bool {
 	return len(g) == 0 || len(g) == 1 && ok
 }
 
-// SumOf writes terms out, one that is added first; nil for none.
-func SumOf(terms []Term) Node {
+// Sum writes terms out, one that is added first; nil for none.
+func Sum(terms []Term) Node {
 	terms = slices.Clone(terms)
 	if i := slices.IndexFunc(terms, func(t Term) bool { return !t.Minus }); i > 0 {
 		first := terms[i]
@@ -163,34 +163,47 @@ func over(above, below []Term) Node {
 		}
 	}
 	if 2*minuses > len(below) || 2*minuses == len(below) && above[0].Minus {
-		above, below = Negate(above), Negate(below)
+		above, below = Negated(above), Negated(below)
 	}
 	if len(below) == 1 && below[0].Node == nil {
-		return SumOf(above)
+		return Sum(above)
 	}
-	return Div(SumOf(above), SumOf(below))
+	return Div(Sum(above), Sum(below))
 }
 
-// Solution is the unknown name out of two sums that are zero (the second nil where
-// there is but one), in which other is the second unknown: by eliminating that,
+// Isolate is the unknown name out of a sum that is zero; nil where the sum is not
+// linear in it, or nothing but the unknown stands there.
+//
+//	a·u + c = 0: u = −c/a
+func Isolate(sum Node, name string) Node {
+	g, ok := gather(sum, []string{name})
+	if !ok {
+		return nil
+	}
+	return over(Negated(g[""]), g[name])
+}
+
+// Eliminate is the unknown name out of two sums x and y that are zero, by
+// eliminating the other unknown in them:
 //
 //	a₁·u + b₁·v + c₁ = 0, a₂·u + b₂·v + c₂ = 0: u = (b₁c₂ − b₂c₁)/(a₁b₂ − a₂b₁)
 //
-// It is nil where the sums do not give it.
-func Solution(sums [2]Node, name, other string) Node {
+// Without a second sum, nil, or another unknown, "", it is what [Isolate] makes of
+// x. It is nil where the sums do not give it.
+func Eliminate(x, y Node, name, other string) Node {
+	if y == nil || other == "" {
+		return Isolate(x, name)
+	}
 	unknowns := []string{name, other}
-	g, ok := gather(sums[0], unknowns)
+	g, ok := gather(x, unknowns)
 	if !ok {
 		return nil
 	}
-	if sums[1] == nil || other == "" {
-		return over(Negate(g[""]), g[name])
-	}
-	h, ok := gather(sums[1], unknowns)
+	h, ok := gather(y, unknowns)
 	if !ok {
 		return nil
 	}
-	minus := func(a, b []Term) []Term { return append(slices.Clip(a), Negate(b)...) }
+	minus := func(a, b []Term) []Term { return append(slices.Clip(a), Negated(b)...) }
 	above := minus(multiply(h[""], g[other]), multiply(g[""], h[other]))
 	below := minus(multiply(g[name], h[other]), multiply(h[name], g[other]))
 	return over(above, below)

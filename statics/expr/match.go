@@ -1,7 +1,7 @@
 package expr
 
-// AsBin matches n as a binary operation.
-func AsBin(n Node, op Op) (l, r Node, ok bool) {
+// Operands matches n as a binary operation.
+func Operands(n Node, op Op) (l, r Node, ok bool) {
 	b, ok := n.(Bin)
 	if !ok || b.Op != op {
 		return nil, nil, false
@@ -9,8 +9,8 @@ func AsBin(n Node, op Op) (l, r Node, ok bool) {
 	return b.L, b.R, true
 }
 
-// AsFn matches n as a function.
-func AsFn(n Node, f Func) (x Node, ok bool) {
+// Argument matches n as a function.
+func Argument(n Node, f Func) (x Node, ok bool) {
 	k, ok := n.(Fn)
 	if !ok || k.Func != f {
 		return nil, false
@@ -28,13 +28,13 @@ func Contains(n Node, has func(Node) bool) bool {
 	return found
 }
 
-// IsForward and IsInverse tell the trigonometric keys.
-func IsForward(n Node) bool {
+// IsTrig and IsInverse tell the trigonometric keys.
+func IsTrig(n Node) bool {
 	k, ok := n.(Fn)
 	return ok && (k.Func == FnSin || k.Func == FnCos || k.Func == FnTan)
 }
 
-func IsInverse(n Node) bool {
+func IsInverseTrig(n Node) bool {
 	k, ok := n.(Fn)
 	return ok && (k.Func == FnAsin || k.Func == FnAcos || k.Func == FnAtan)
 }

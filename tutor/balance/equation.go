@@ -11,8 +11,8 @@ import (
 )
 
 const (
-	Exact      = 1e-6  // how exactly terms are known, of the largest, beside what the numbers in them allow
-	LiteralRel = 0.005 // by how much of itself a number may be off
+	Tolerance        = 1e-6  // how exactly terms are known, of the largest, beside what the numbers in them allow
+	LiteralTolerance = 0.005 // by how much of itself a number may be off
 )
 
 // Equation is an equation as terms that add up to zero, each at the true values
@@ -57,7 +57,7 @@ func truthOf(l *lesson.Lesson, factor string, typical float64) float64 {
 
 // tolerance is by how much the term of a product may be off in b.
 func (b *Equation) tolerance(product string) float64 {
-	return b.terms[product].Off*(1+1e-9) + Exact*b.Size
+	return b.terms[product].Off*(1+1e-9) + Tolerance*b.Size
 }
 
 // MultipleOf tells whether b is a multiple of another equation.
@@ -161,14 +161,14 @@ func (b *Equation) single() bool {
 	return n == 1
 }
 
-// Wrote tells whether b is what a slip makes, w: a multiple of it or, of one
+// Matches tells whether b is what a slip makes, w: a multiple of it or, of one
 // term, that very term but for its sign.
-func (b *Equation) Wrote(w *Equation) bool {
-	return b.MultipleOf(w) && (!b.single() || math.Abs(b.Size-w.Size) <= LiteralRel*b.Size)
+func (b *Equation) Matches(w *Equation) bool {
+	return b.MultipleOf(w) && (!b.single() || math.Abs(b.Size-w.Size) <= LiteralTolerance*b.Size)
 }
 
-// Products counts the products of unknowns in equations.
-func Products(all []*Equation) int {
+// CountProducts counts the products of unknowns in equations.
+func CountProducts(all []*Equation) int {
 	found := map[string]bool{}
 	for _, b := range all {
 		for p, c := range b.terms {

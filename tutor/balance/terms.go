@@ -241,9 +241,9 @@ func angleIn(t Terms) (name string, turn float64, shift Coef, ok bool) {
 	return name, turn, shift, name != ""
 }
 
-// ZeroOf writes left = right as a sum that is zero: multiplied out, with every
+// Terms writes left = right as a sum that is zero: multiplied out, with every
 // unknown above the line.
-func (s *Sorter) ZeroOf(left, right expr.Node, rightLiteral func(int) float64) (Terms, bool) {
+func (s *Sorter) Terms(left, right expr.Node, rightLiteral func(int) float64) (Terms, bool) {
 	l, ok := s.sort(left, 0)
 	r, fine := (&Sorter{s.Value, s.Tree, rightLiteral}).sort(right, 0)
 	if !ok || !fine {
@@ -253,10 +253,10 @@ func (s *Sorter) ZeroOf(left, right expr.Node, rightLiteral func(int) float64) (
 	return q.num, ok
 }
 
-// Named puts q itself in the place of the product that it stands for in an
+// Rename puts q itself in the place of the product that it stands for in an
 // equation, as Fx for F cos θ.
-func (s *Sorter) Named(row Terms, q *lesson.Quantity) {
-	means, _ := s.ZeroOf(q.Means, expr.N(0), NoLiterals)
+func (s *Sorter) Rename(row Terms, q *lesson.Quantity) {
+	means, _ := s.Terms(q.Means, expr.N(0), NoLiterals)
 	product, n := "", 0
 	for p, c := range means {
 		if c.Value != 0 {

@@ -135,7 +135,7 @@ func composeForce(it lesson.Item) (*lesson.Lesson, error) {
 	if !ok {
 		return nil, errors.New(text.Say("components.refuse.zero", "name", it.Shown()))
 	}
-	sym := lesson.SymbolOf(it.Field("name").Written)
+	sym := it.Symbol()
 	px, py := part(sym, "F", alongX, v), part(sym, "F", alongY, v)
 	px.Given, py.Given = true, true
 	fx, fy := expr.S("Fx"), expr.S("Fy")

@@ -218,7 +218,7 @@ func (l lead) direction() expr.Node {
 	if quarters != 0 || len(angle) == 0 {
 		angle = append([]expr.Term{{Minus: quarters < 0, Node: expr.Deg(math.Abs(quarters))}}, angle...)
 	}
-	return expr.SumOf(angle)
+	return expr.Sum(angle)
 }
 
 // to is the angle between two forces: the difference of their directions, the
@@ -226,7 +226,7 @@ func (l lead) direction() expr.Node {
 func (l lead) to(o lead) expr.Node {
 	from, a := l.turnOf()
 	to, b := o.turnOf()
-	all := append(b, expr.Negate(a)...)
+	all := append(b, expr.Negated(a)...)
 	d := to - from
 	for _, t := range all {
 		x := (plainDegrees(o.heading.Turn))
@@ -240,12 +240,12 @@ func (l lead) to(o lead) expr.Node {
 	}
 	whole := to - from - math.Round((d-math.Remainder(d, 360))/360)*360
 	if math.Remainder(d, 360) < 0 {
-		whole, all = -whole, expr.Negate(all)
+		whole, all = -whole, expr.Negated(all)
 	}
 	if whole != 0 || len(all) == 0 {
 		all = append([]expr.Term{{Minus: whole < 0, Node: expr.Deg(math.Abs(whole))}}, all...)
 	}
-	return expr.SumOf(all)
+	return expr.Sum(all)
 }
 
 // plainDegrees is an angle in degrees, as short as it was written.

@@ -58,9 +58,9 @@ func (s *rest) stated(h *holder) []lesson.Quantity {
 // angleSymbol is θ with the index of the part's name, or the name where another
 // part has that index.
 func (s *rest) angleSymbol(h *holder) expr.Symbol {
-	sub := lesson.SymbolOf(h.name()).Sub
+	sub := h.item.Symbol().Sub
 	for _, o := range s.parts {
-		if o != h && lesson.SymbolOf(o.name()).Sub == sub {
+		if o != h && o.item.Symbol().Sub == sub {
 			sub = ""
 		}
 	}
@@ -127,7 +127,7 @@ func (s *rest) gravityGiven() (lesson.Quantity, bool) {
 
 // force declares the force of a part.
 func (s *rest) force(h *holder) lesson.Quantity {
-	q := lesson.Quantity{Name: "F" + h.n, Symbol: lesson.SymbolOf(h.name()), Dim: statics.DimForce, True: h.size,
+	q := lesson.Quantity{Name: "F" + h.n, Symbol: h.item.Symbol(), Dim: statics.DimForce, True: h.size,
 		Unknown: h.unknown, Answer: h.unknown, Reeved: h.is == "pulley" || len(h.leads) == 2}
 	if h.is == "weight" {
 		q.Gravity = expr.N(s.g)
@@ -185,7 +185,7 @@ func (s *rest) fromSums(h *holder, q *lesson.Quantity) {
 	var alone [2]expr.Node
 	for i, tree := range []expr.Node{s.x, s.y} {
 		if tree != nil {
-			alone[i] = expr.Solution([2]expr.Node{tree}, q.Name, "")
+			alone[i] = expr.Isolate(tree, q.Name)
 		}
 	}
 	other := s.other(h)
@@ -193,7 +193,7 @@ func (s *rest) fromSums(h *holder, q *lesson.Quantity) {
 	case other != nil:
 		q.Twin = "F" + other.n
 		q.Solves = [2]string{"sumx", "sumy"}
-		add("eliminate", "eliminate", expr.Solution([2]expr.Node{s.x, s.y}, q.Name, q.Twin))
+		add("eliminate", "eliminate", expr.Eliminate(s.x, s.y, q.Name, q.Twin))
 	case alone[0] != nil:
 		q.Solves = [2]string{"sumx", ""}
 	default:
@@ -266,10 +266,10 @@ func (s *rest) besideAimed(h *holder, q *lesson.Quantity) {
 	}
 	root := s.aimed.f
 	if len(across) > 0 {
-		root = expr.Sqrt(expr.Sub(expr.Sq(s.aimed.f), expr.Sq(expr.SumOf(across))))
+		root = expr.Sqrt(expr.Sub(expr.Sq(s.aimed.f), expr.Sq(expr.Sum(across))))
 	}
 	back := r2.Dot(s.aimed.acts(), h.acts()) < 0 // the aimed force pulls against T
-	q.Routes = append(q.Routes, route("along-across", "along-across", lesson.ByComponents, expr.SumOf(append([]expr.Term{{Minus: !back, Node: root}}, expr.Negate(along)...))))
+	q.Routes = append(q.Routes, route("along-across", "along-across", lesson.ByComponents, expr.Sum(append([]expr.Term{{Minus: !back, Node: root}}, expr.Negated(along)...))))
 }
 
 // sumOf declares the sum along x or y.
@@ -286,8 +286,8 @@ func (s *rest) components(h *holder) []lesson.Quantity {
 	for i, along := range []expr.Node{s.x, s.y} {
 		c := coordinate(i)
 		axis := c.String()
-		q := part(lesson.SymbolOf(h.name()), "F"+h.n, c, h.acts())
-		tree := expr.Solution([2]expr.Node{along}, q.Name, "")
+		q := part(h.item.Symbol(), "F"+h.n, c, h.acts())
+		tree := expr.Isolate(along, q.Name)
 		if tree == nil { // nothing else acts along the axis
 			tree = expr.N(0)
 		}

@@ -112,7 +112,7 @@ func buildMissingForce(p *lesson.Problem) (*lesson.Lesson, error) {
 	}
 	t := triangle{unit: known.Field("magnitude").Unit, ask: ask}
 	t.first, t.second, t.result = newPull(known, "1", t.unit), newPull(free, "2", t.unit), newPull(result, "", t.unit)
-	t.result.name, t.result.dir, t.result.symbol = "R", "theta", lesson.SymbolOf("R")
+	t.result.name, t.result.dir, t.result.symbol = "R", "theta", lesson.ParseSymbol("R")
 	var lessons []*lesson.Lesson
 	why, ways := "", []bool{true, false}
 	if ask != sizeAndTurn && ask != turnAndSize {

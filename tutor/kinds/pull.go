@@ -38,7 +38,7 @@ func forceFields(magnitude, direction string) []lesson.FieldSpec {
 // newPull is a force of a statement; n is its number.
 func newPull(it lesson.Item, n string, unit statics.Unit) pull {
 	m, d := it.Field("magnitude"), it.Field("direction")
-	p := pull{name: "F" + n, dir: "theta" + n, symbol: lesson.SymbolOf(it.Field("name").Written), heading: d.Heading, at: d.Value}
+	p := pull{name: "F" + n, dir: "theta" + n, symbol: it.Symbol(), heading: d.Heading, at: d.Value}
 	p.size, _ = m.Unit.Convert(m.Value, unit) // it was read as a force
 	p.vec = statics.Polar(p.size, d.Heading.Angle())
 	return p
@@ -240,7 +240,7 @@ func hypotenuse(rise, run float64) expr.Node {
 // total is a component of the resultant r of several forces, by their sum and by
 // the resultant's own magnitude and direction.
 func total(pulls []pull, c coordinate, r r2.Vec) lesson.Quantity {
-	q := part(lesson.SymbolOf("R"), "R", c, r)
+	q := part(lesson.ParseSymbol("R"), "R", c, r)
 	var parts, whole []expr.Node
 	for _, p := range pulls {
 		parts, whole = append(parts, expr.S(p.name+c.String())), append(whole, p.force())

@@ -148,7 +148,7 @@ func (s *rest) sum(c coordinate) expr.Node {
 			}
 		}
 	}
-	return expr.SumOf(all)
+	return expr.Sum(all)
 }
 
 // tells whether the sum along an axis has an unknown in it: that of one cable

@@ -163,7 +163,7 @@ func inverseSine(x expr.Node, v float64) expr.Node {
 func directionsAdded(sum float64) []lesson.Mistake {
 	added := expr.Add(theta1, theta2)
 	all := []lesson.Mistake{mistake("directions-added", added)}
-	if over := lesson.InTurn(sum); over > 180 {
+	if over := lesson.Wrap360(sum); over > 180 {
 		all = append(all, mistake("directions-added", expr.Sub(expr.Deg(360+math.Round(sum-over)), added)))
 	}
 	return all

@@ -56,7 +56,7 @@ func TestEveryRouteAgreesWithTheVectors(t *testing.T) {
 
 func routeTolerance(l *tutor.Lesson, q *lesson.Quantity, r lesson.Route) float64 {
 	unit := 1e-9 * 180 / math.Pi
-	if q.Dim != lesson.Degree.Dim {
+	if q.Dim != lesson.AngleUnit.Dim {
 		unit = 1e-9 * max(l.Truth("F1"), l.Truth("F2"))
 	}
 	condition := 1.0
@@ -65,7 +65,7 @@ func routeTolerance(l *tutor.Lesson, q *lesson.Quantity, r lesson.Route) float64
 		if math.IsNaN(c) {
 			return math.Inf(1)
 		}
-		if q.Dim == lesson.Degree.Dim {
+		if q.Dim == lesson.AngleUnit.Dim {
 			c *= math.Pi / 180
 		} else {
 			c /= max(l.Truth("F1"), l.Truth("F2"))

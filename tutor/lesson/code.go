@@ -25,11 +25,11 @@ const (
 
 // Code is p as a code.
 func (p *Problem) Code() string {
-	parts := []string{codeVersion, p.Kind.Name, Guard(p.Story)}
+	parts := []string{codeVersion, p.Kind.Name, EscapeCode(p.Story)}
 	for _, it := range p.Items {
 		var fields []string
 		for _, f := range it.Fields {
-			fields = append(fields, Guard(f.Written))
+			fields = append(fields, EscapeCode(f.Written))
 		}
 		parts = append(parts, it.Group+":"+strings.TrimRight(strings.Join(fields, ";"), ";"))
 	}
@@ -37,7 +37,7 @@ func (p *Problem) Code() string {
 		parts = append(parts, CheckKey+":"+check)
 	}
 	body := strings.Join(parts, "!")
-	return body + "!" + CheckLetters(body)
+	return body + "!" + Checksum(body)
 }
 
 // decode turns a code back into the source of a problem. The error is as
@@ -52,7 +52,7 @@ func (ks Kinds) decode(code string) (Source, error) {
 	}
 	body := code[:cut]
 	parts := strings.Split(body, "!")
-	if code[cut+1:] != CheckLetters(body) || len(parts) < 3 {
+	if code[cut+1:] != Checksum(body) || len(parts) < 3 {
 		return Source{}, errors.New(text.Say("code.broken"))
 	}
 	kind := ks.ByName(parts[1])
@@ -60,12 +60,12 @@ func (ks Kinds) decode(code string) (Source, error) {
 		return Source{}, errors.New(text.Say("code.version"))
 	}
 	src := Branch("", Leaf("kind", kind.Name))
-	if story := Unguard(parts[2]); story != "" {
+	if story := UnescapeCode(parts[2]); story != "" {
 		src.Kids = append(src.Kids, Leaf("story", story))
 	}
 	for _, part := range parts[3:] {
 		if check, ok := strings.CutPrefix(part, CheckKey+":"); ok {
-			src.Kids = append(src.Kids, SettingsSource(check))
+			src.Kids = append(src.Kids, settingsSource(check))
 		}
 	}
 	for _, g := range kind.Groups {
@@ -86,7 +86,7 @@ func (g Group) decode(fields string) Source {
 	item := Branch("")
 	for i, f := range strings.Split(fields, ";") {
 		if i < len(g.Fields) && f != "" {
-			item.Kids = append(item.Kids, Leaf(g.Fields[i].Key, Unguard(f)))
+			item.Kids = append(item.Kids, Leaf(g.Fields[i].Key, UnescapeCode(f)))
 		}
 	}
 	return item
@@ -102,9 +102,9 @@ func (ks Kinds) Decode(code string) (*Problem, error) {
 	return ks.Read(src)
 }
 
-// Guard writes a text with the separators, and what an address would change,
+// EscapeCode writes a text with the separators, and what an address would change,
 // as ~XX; a space is written as _.
-func Guard(s string) string {
+func EscapeCode(s string) string {
 	var b strings.Builder
 	for _, c := range []byte(s) {
 		switch {
@@ -120,7 +120,7 @@ func Guard(s string) string {
 	return b.String()
 }
 
-func Unguard(s string) string {
+func UnescapeCode(s string) string {
 	b := make([]byte, 0, len(s))
 	for i := 0; i < len(s); i++ {
 		c := s[i]
@@ -137,9 +137,9 @@ func Unguard(s string) string {
 	return strings.ToValidUTF8(string(b), "\uFFFD")
 }
 
-// CheckLetters guards against a link cut short or mistyped: four letters of an
+// Checksum guards against a link cut short or mistyped: four letters of an
 // FNV-1a hash.
-func CheckLetters(body string) string {
+func Checksum(body string) string {
 	h := fnv.New32a()
 	_, _ = h.Write([]byte(body)) // never fails
 	s := strconv.FormatUint(uint64(h.Sum32()), 36)

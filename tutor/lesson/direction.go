@@ -37,7 +37,7 @@ func (l *Lesson) Reported(q *Quantity, v float64, d Digits) string {
 		if turn < 0 {
 			h.Sense = statics.Clockwise
 		}
-		return strings.Replace(h.Text(l.Show(q, math.Abs(turn), d)), "+x", ShownName(r.Thing), 1)
+		return strings.Replace(h.Text(l.Show(q, math.Abs(turn), d)), "+x", ParseSymbol(r.Thing).String(), 1)
 	case FromVertical:
 		h = statics.AsBeside(at, statics.PlusY)
 	case AsBearing:
@@ -67,5 +67,5 @@ func (a ReportAs) Key() string { return reportKeys[a] }
 
 // Say is the sentence on r under a key.
 func (r Reference) Say(key string) string {
-	return text.Say("reported."+key+"."+r.As.Key(), "thing", ShownName(r.Thing))
+	return text.Say("reported."+key+"."+r.As.Key(), "thing", ParseSymbol(r.Thing).String())
 }

@@ -86,8 +86,8 @@ func (d *Draw) Heading() string {
 	return turn + above + level
 }
 
-// SeedOf is the 64-bit FNV-1a hash of the parts, each followed by a line end.
-func SeedOf(parts ...string) uint64 {
+// Hash is the 64-bit FNV-1a hash of the parts, each followed by a line end.
+func Hash(parts ...string) uint64 {
 	h := fnv.New64a()
 	for _, p := range parts {
 		_, _ = h.Write([]byte(p + "\n")) // never fails

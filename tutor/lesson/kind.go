@@ -3,7 +3,6 @@ package lesson
 import (
 	"strings"
 
-	"closingside/statics"
 	"closingside/tutor/figure"
 )
 
@@ -81,13 +80,6 @@ const (
 	AccelerationField                  // of gravity
 	ChoiceField                        // one of the spec's words
 )
-
-// measures are the dimensions of the fields that hold a quantity.
-var measures = map[FieldType]statics.Dimension{
-	ForceField: statics.DimForce, ComponentField: statics.DimForce, AngleField: statics.DimAngle,
-	RatioField: statics.DimRatio, LengthField: statics.DimLength, MassField: statics.DimMass,
-	StiffnessField: statics.DimStiffness, AccelerationField: statics.DimAcceleration,
-}
 
 // Kinds are kinds of problem, in teaching order.
 type Kinds []*Kind

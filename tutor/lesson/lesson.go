@@ -23,69 +23,6 @@ const (
 	ByComponents
 )
 
-// Route is one way to get a quantity from others.
-type Route struct {
-	ID        string    // names the route in a lesson; "cosine-law"
-	Principle string    // what it rests on; its sentences are under "principle.<Principle>"
-	Method    Method    // the way of working it belongs to
-	Tree      expr.Node // the formula for this sketch, signs already chosen
-}
-
-// Fits tells whether the route may be taken where a method is asked for.
-func (r *Route) Fits(m Method) bool {
-	return m == AnyMethod || r.Method == AnyMethod || r.Method == m
-}
-
-// Mistake is a wrong way to a quantity that no rewrite of a route gives, such
-// as treating forces as numbers. It carries the id of its row in the catalogue.
-type Mistake struct {
-	Slip string
-	Tree expr.Node
-}
-
-// Quantity is a value of the lesson: a given, or one the learner may enter.
-// Values are in Lesson.Unit for forces, in degrees for angles and in Unit for
-// the rest.
-type Quantity struct {
-	Name     string      // canonical ASCII name: "gamma"
-	Symbol   expr.Symbol // as printed: γ
-	Dim      statics.Dimension
-	Given    bool         // stated by the problem, never asked
-	Answer   bool         // what the problem asks for; all others are intermediates
-	Turns    bool         // a direction: values that differ by 360° are the same
-	Unit     statics.Unit // of a quantity that is neither force nor angle
-	True     float64      // from the vector solution; NaN where there is none
-	Also     float64      // its value in the other solution; NaN where there is none, or the same
-	Routes   []Route      // the first is the one a worked solution takes
-	Onward   []expr.Node  // ways on from what is entered that nobody takes in the head
-	Mistakes []Mistake    // route-bound wrong ways
-	Aside    []expr.Node  // its routes in other words, for the slips made in those alone
-
-	// How the quantity stands to others, for the rules that exchange one for
-	// another. Empty where there is no such other.
-	Twin       string          // the same thing of the other force: F1 for F2
-	Supplement string          // the angle it is taken for by mistake: phi for gamma
-	Signed     bool            // a component: its sign tells its sense
-	Mate       string          // of a component: that of the same force along the other axis
-	Mass       string          // of a weight: the mass it is the weight of
-	Gravity    expr.Node       // of a weight: the acceleration it comes from
-	Heading    statics.Heading // of a direction given: as the statement gives it
-	Reeved     bool            // the tension of a cable that runs over a pulley
-
-	// Equation tells a sum that is zero: its routes write the sum out, its true
-	// value is zero, and what is entered for it is an equation. Unknown tells
-	// what stands for itself in one.
-	Equation bool
-	Unknown  bool
-	Means    expr.Node    // what it is in an equation, where that is not its first route
-	Solves   [2]string    // the equations whose solution it is; the second "" where one alone does, both where none
-	Sums     [2]expr.Node // or the sums, zero along x and along y, that are no entries themselves
-
-	// Between are the values a sketch shows it to lie between (from the first
-	// counter-clockwise to the second, for a direction); nil where none.
-	Between [2]expr.Node
-}
-
 // Lesson is a problem with everything that is true of it.
 type Lesson struct {
 	Kind       *Kind
@@ -121,16 +58,6 @@ func (l *Lesson) Quantity(name string) *Quantity {
 	return nil
 }
 
-// Route returns the route of q called id, or nil.
-func (q *Quantity) Route(id string) *Route {
-	for i := range q.Routes {
-		if q.Routes[i].ID == id {
-			return &q.Routes[i]
-		}
-	}
-	return nil
-}
-
 // Truth is the environment of true values.
 func (l *Lesson) Truth(name string) float64 {
 	if q := l.Quantity(name); q != nil {
@@ -151,7 +78,7 @@ func (l *Lesson) Symbol(name string) expr.Symbol {
 func (l *Lesson) UnitOf(q *Quantity) statics.Unit {
 	switch q.Dim {
 	case statics.DimAngle:
-		return Degree
+		return AngleUnit
 	case statics.DimForce:
 		return l.Unit
 	}
@@ -161,8 +88,8 @@ func (l *Lesson) UnitOf(q *Quantity) statics.Unit {
 	return statics.Unit{Dim: q.Dim, Factor: 1}
 }
 
-// Degree is the unit of every angle in a lesson.
-var Degree, _ = statics.UnitBySymbol("deg")
+// AngleUnit is the unit of every angle in a lesson.
+var AngleUnit, _ = statics.UnitBySymbol("deg")
 
 // Say is text.Say with the lesson's symbols filled in: "{gamma}" becomes γ and
 // "{F1}" the first force's own name.
@@ -256,16 +183,6 @@ func (l *Lesson) seal() *Lesson {
 		l.Quantities[i].Also = math.NaN()
 	}
 	return l
-}
-
-// Apart is the distance from a to b in q's unit: around the circle for a
-// direction, plain otherwise.
-func (q *Quantity) Apart(a, b float64) float64 {
-	d := math.Abs(a - b)
-	if q.Dim == statics.DimAngle {
-		d = math.Abs(WithinTurn(a - b))
-	}
-	return d
 }
 
 // tie ties two lessons of one problem together.

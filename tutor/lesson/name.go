@@ -70,8 +70,9 @@ func (l *Lesson) checkNames() error {
 	return nil
 }
 
-// SymbolOf splits a thing's name into letter and index: F1 is F with index 1.
-func SymbolOf(name string) expr.Symbol {
+// ParseSymbol splits a thing's name into letter and index: F1 is F with index 1,
+// printed F₁.
+func ParseSymbol(name string) expr.Symbol {
 	cut := len(name)
 	for cut > 0 && name[cut-1] >= '0' && name[cut-1] <= '9' {
 		cut--
@@ -84,10 +85,11 @@ func SymbolOf(name string) expr.Symbol {
 	return s
 }
 
-// Shown is a thing's name as it is read: T₁ for T1.
-func (it *Item) Shown() string { return ShownName(it.Field("name").Written) }
+// Symbol is the symbol of a thing, by its name.
+func (it *Item) Symbol() expr.Symbol { return ParseSymbol(it.Field("name").Written) }
 
-func ShownName(name string) string { return SymbolOf(name).String() }
+// Shown is a thing's name as it is read: T₁ for T1.
+func (it *Item) Shown() string { return it.Symbol().String() }
 
 // symbols lists the ways to write q's symbol: its index plain, and as it is
 // spoken.

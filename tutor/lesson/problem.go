@@ -109,22 +109,6 @@ func (k *Kind) Read(src Source) (*Problem, error) {
 	return p, p.checkSettings(src)
 }
 
-// checkSettings refuses settings that speak of what p does not give.
-func (p *Problem) checkSettings(src Source) error {
-	err := p.Use(p.Settings)
-	for _, kid := range src.Kids {
-		if fault := (*SourceError)(nil); kid.Key == CheckKey && errors.As(err, &fault) {
-			fault.Line, fault.Col = kid.Line, kid.Col
-			for _, o := range kid.Kids {
-				if o.Key == direction.key {
-					fault.Line, fault.Col = o.Line, o.Col
-				}
-			}
-		}
-	}
-	return err
-}
-
 func (p *Problem) readKey(kid Source) error {
 	switch kid.Key {
 	case "kind":

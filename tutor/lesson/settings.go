@@ -1,11 +1,5 @@
 package lesson
 
-import (
-	"math"
-
-	"closingside/statics"
-)
-
 // Help says when a kind of help may be asked for: always, after the first
 // wrong entry, never.
 type Help uint8
@@ -16,14 +10,6 @@ const (
 	HelpDelayed
 	HelpOff
 )
-
-// Digits says how finely values are written: significant digits for
-// magnitudes, digits after the point for angles in degrees (an angle's zero is
-// arbitrary, so its significant digits mean little).
-type Digits struct {
-	Magnitude int // 3–10
-	Angle     int // 0–8
-}
 
 // Reference says how a direction that is asked for is to be reported.
 type Reference struct {
@@ -75,11 +61,9 @@ func (s *Settings) DigitsOf(q *Quantity) Digits {
 	return s.Work
 }
 
-// HalfUnit is half a unit of the last digit kept of v: for an angle a fixed
-// number of degrees, otherwise relative to v's leading digit.
-func (d Digits) HalfUnit(dim statics.Dimension, v float64) float64 {
-	if dim == statics.DimAngle {
-		return 0.5 * math.Pow10(-d.Angle)
-	}
-	return 0.5 * math.Pow10(LeadingPower(v)-d.Magnitude+1)
+// DigitsKept is the digits a worked solution shows of q: those kept on the way, or
+// those asked where they are finer.
+func (s *Settings) DigitsKept(q *Quantity) Digits {
+	a := s.DigitsOf(q)
+	return Digits{max(a.Magnitude, s.Work.Magnitude), max(a.Angle, s.Work.Angle)}
 }

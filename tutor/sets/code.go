@@ -31,20 +31,20 @@ const (
 	MaxCode = 6000
 )
 
-// IsSetCode tells a set's code from a problem's.
-func IsSetCode(code string) bool { return strings.HasPrefix(code, "s") }
+// IsCode tells a set's code from a problem's.
+func IsCode(code string) bool { return strings.HasPrefix(code, "s") }
 
 // Code is the set as a code, for a student or ("") for all.
 func (s *Set) Code(student string) string {
-	parts := []string{codeVersion + s.rule(), lesson.Guard(s.Title), lesson.Guard(s.Version), lesson.Guard(s.Note), s.choices()}
+	parts := []string{codeVersion + s.rule(), lesson.EscapeCode(s.Title), lesson.EscapeCode(s.Version), lesson.EscapeCode(s.Note), s.choices()}
 	for _, p := range s.Parts {
 		parts = append(parts, p.code(s))
 	}
 	if !s.Personal() {
 		student = ""
 	}
-	body := strings.Join(append(parts, lesson.Guard(FoldStudent(student))), "+")
-	return body + "+" + lesson.CheckLetters(body)
+	body := strings.Join(append(parts, lesson.EscapeCode(FoldStudent(student))), "+")
+	return body + "+" + lesson.Checksum(body)
 }
 
 func (s *Set) choices() string {
@@ -78,9 +78,9 @@ func (p *Part) code(s *Set) string {
 	return code
 }
 
-// OpenCode reads a set and its student from a code. The error is a sentence
+// Decode reads a set and its student from a code. The error is a sentence
 // for whoever followed the link.
-func OpenCode(code string) (*Set, string, error) {
+func Decode(code string) (*Set, string, error) {
 	broken := errors.New(text.Say("code.broken"))
 	cut := strings.LastIndexByte(code, '+')
 	if len(code) > MaxCode || cut < 0 {
@@ -91,12 +91,12 @@ func OpenCode(code string) (*Set, string, error) {
 	if !known {
 		return nil, "", errors.New(text.Say("code.version"))
 	}
-	if code[cut+1:] != lesson.CheckLetters(code[:cut]) || len(parts) < 7 {
+	if code[cut+1:] != lesson.Checksum(code[:cut]) || len(parts) < 7 {
 		return nil, "", broken
 	}
 	s := &Set{Settings: lesson.DefaultSettings()}
 	for i, key := range []string{"title", "version", "note"} {
-		if err := s.readKey(lesson.Leaf(key, lesson.Unguard(parts[1+i]))); err != nil {
+		if err := s.readKey(lesson.Leaf(key, lesson.UnescapeCode(parts[1+i]))); err != nil {
 			return nil, "", err
 		}
 	}
@@ -114,8 +114,8 @@ func OpenCode(code string) (*Set, string, error) {
 	if rule != s.rule() { // the same seeds draw other problems here
 		return nil, "", errors.New(text.Say("code.version"))
 	}
-	student := FoldStudent(lesson.Unguard(parts[last]))
-	if s.Title == "" || s.Size() > maxTasks || student != "" && CheckStudent(student) != "" {
+	student := FoldStudent(lesson.UnescapeCode(parts[last]))
+	if s.Title == "" || s.Size() > maxTasks || student != "" && CheckStudent(student) != nil {
 		return nil, "", broken
 	}
 	return s, student, nil
@@ -130,9 +130,9 @@ func (s *Set) decodeChoices(part string) error {
 		case 's':
 			s.Shuffle = true
 		case 'h':
-			s.Carried = Half
+			s.Carried = HalfShare
 		case 'n':
-			s.Carried = None
+			s.Carried = NoShare
 		default:
 			return errors.New(text.Say("code.version"))
 		}
@@ -141,7 +141,7 @@ func (s *Set) decodeChoices(part string) error {
 		return nil
 	}
 	var err error
-	s.Settings, err = lesson.ReadSettings(lesson.SettingsSource(check))
+	s.Settings, err = lesson.DecodeSettings(check)
 	return err
 }
 
@@ -181,7 +181,7 @@ func (s *Set) decodeWish(code string) (tutor.Wish, int, error) {
 	if set {
 		w.Settings = lesson.DefaultSettings()
 		if check != "" {
-			w.Settings, err = lesson.ReadSettings(lesson.SettingsSource(check))
+			w.Settings, err = lesson.DecodeSettings(check)
 		}
 	}
 	return w, count, err

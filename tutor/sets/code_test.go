@@ -30,7 +30,7 @@ func TestASetsCodeComesBack(t *testing.T) {
 	for _, s := range manySets(t) {
 		code := s.Code("S 1042")
 		t.Run(code, func(t *testing.T) {
-			back, student, err := OpenCode(code)
+			back, student, err := Decode(code)
 			require.NoError(t, err)
 			assert.Equal(t, code, back.Code(student))
 			assert.Equal(t, s, back)
@@ -43,7 +43,7 @@ func TestASetsCodeComesBack(t *testing.T) {
 
 func TestABrokenSetCodeIsRefused(t *testing.T) {
 	good := readSet(t, weekThree()).Code("")
-	checked := func(body string) string { return body + "+" + lesson.CheckLetters(body) }
+	checked := func(body string) string { return body + "+" + lesson.Checksum(body) }
 	drawn := func(rest string) string { return checked(codeVersion + kinds.TwoForces.Rule + rest) }
 	for name, code := range map[string]string{
 		"empty": "", "mark alone": "s", "cut short": good[:len(good)-1], "cut in half": good[:len(good)/2],
@@ -63,7 +63,7 @@ func TestABrokenSetCodeIsRefused(t *testing.T) {
 		"student":      drawn("+T+1++o+d1;two-forces;1;0+" + strings.Repeat("9", 80)),
 	} {
 		t.Run(name, func(t *testing.T) {
-			_, _, err := OpenCode(code)
+			_, _, err := Decode(code)
 			require.Error(t, err)
 			assert.Regexp(t, `[.)]$`, err.Error(), "a sentence")
 		})
@@ -76,12 +76,12 @@ func FuzzOpenCode(f *testing.F) {
 	}
 	f.Add(codeVersion + kinds.TwoForces.Rule + "+T+1++os:d4+d1;two-forces;1;0+~zz")
 	f.Fuzz(func(t *testing.T, code string) {
-		for _, c := range []string{code, code + "+" + lesson.CheckLetters(code)} {
-			s, student, err := OpenCode(c)
+		for _, c := range []string{code, code + "+" + lesson.Checksum(code)} {
+			s, student, err := Decode(c)
 			if err != nil {
 				continue
 			}
-			again, who, err := OpenCode(s.Code(student))
+			again, who, err := Decode(s.Code(student))
 			require.NoError(t, err)
 			require.Equal(t, s.Code(student), again.Code(who))
 		}

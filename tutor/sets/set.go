@@ -32,9 +32,9 @@ type Share uint8
 
 // The shares.
 const (
-	Full Share = iota
-	Half
-	None
+	FullShare Share = iota
+	HalfShare
+	NoShare
 )
 
 // Part is one entry of a set's list: a problem given, or so many drawn.
@@ -77,12 +77,12 @@ func FoldStudent(id string) string {
 	return strings.ToLower(strings.Join(strings.Fields(id), ""))
 }
 
-// Seed is the seed of problem n (from 1, in the order of the set's file) for a
+// seed is the seed of problem n (from 1, in the order of the set's file) for a
 // student: the 64-bit FNV-1a hash of the set's title and version, the
 // student's id as folded and n, each followed by a line end. Nothing else
 // enters, so title, version and id bring the variant back. Where all students
 // have the same numbers the id is left empty.
-func (s *Set) Seed(student string, n int) uint64 {
+func (s *Set) seed(student string, n int) uint64 {
 	if !s.Own {
 		student = ""
 	}
@@ -90,7 +90,7 @@ func (s *Set) Seed(student string, n int) uint64 {
 }
 
 func (s *Set) hash(parts ...string) uint64 {
-	return lesson.SeedOf(append([]string{s.Title, s.Version}, parts...)...)
+	return lesson.Hash(append([]string{s.Title, s.Version}, parts...)...)
 }
 
 // Size is the number of problems.
@@ -125,7 +125,7 @@ func (s *Set) rule() string {
 	case 1:
 		return rules[0]
 	}
-	return lesson.Letters(lesson.SeedOf(rules...), 4)
+	return lesson.Letters(lesson.Hash(rules...), 4)
 }
 
 // Personal tells whether students get different variants.
@@ -135,7 +135,7 @@ func (s *Set) Personal() bool { return s.Own || s.Shuffle }
 // where a wish can't be met.
 func (s *Set) Variant(student string) (*Variant, error) {
 	var drawn []Drawn
-	for i := range s.Wishes() {
+	for i := range s.WishCount() {
 		d, err := s.Draw(student, i)
 		if err != nil {
 			return nil, err
@@ -170,14 +170,14 @@ func (s *Set) wished() (all []wished) {
 	return all
 }
 
-// Wishes is the number of problems that are drawn.
-func (s *Set) Wishes() int { return len(s.wished()) }
+// WishCount is the number of problems that are drawn.
+func (s *Set) WishCount() int { return len(s.wished()) }
 
 // Draw draws the i-th of them, from 0, for a student. It fails where the wish
 // can't be met.
 func (s *Set) Draw(student string, i int) (d Drawn, err error) {
 	w := s.wished()[i]
-	d.Problem, d.Fair, err = w.Generate(s.Seed(FoldStudent(student), w.number))
+	d.Problem, d.Fair, err = w.Generate(s.seed(FoldStudent(student), w.number))
 	return d, err
 }
 
@@ -190,7 +190,7 @@ func (s *Set) Deal(student string, drawn []Drawn) (*Variant, error) {
 		v.Student = FoldStudent(student)
 	}
 	v.ID = lesson.Letters(s.hash(v.Student, "variant", s.rule()), 5)
-	if len(drawn) != s.Wishes() {
+	if len(drawn) != s.WishCount() {
 		return nil, errNotWished
 	}
 	for _, part := range s.Parts {
@@ -238,9 +238,9 @@ func (s *Set) Earned(w *tutor.Work, marks int) float64 {
 		case a == nil:
 		case a.Verdict == verdict.Correct:
 			shares++
-		case a.Verdict == verdict.Carried && s.Carried == Full:
+		case a.Verdict == verdict.Carried && s.Carried == FullShare:
 			shares++
-		case a.Verdict == verdict.Carried && s.Carried == Half:
+		case a.Verdict == verdict.Carried && s.Carried == HalfShare:
 			shares += 0.5
 		}
 	}
@@ -369,15 +369,16 @@ func (s *Set) readPart(item lesson.Source) (Part, error) {
 	return part, err
 }
 
-// CheckStudent tells what is wrong with a student's id; "" where nothing is.
-func CheckStudent(id string) string {
+// CheckStudent refuses an id that no student can have: an empty one, or one of
+// more than 40 runes as folded. The error is a sentence for whoever typed it.
+func CheckStudent(id string) error {
 	switch f := FoldStudent(id); {
 	case f == "":
-		return text.Say("set.student.empty")
+		return errors.New(text.Say("set.student.empty"))
 	case utf8.RuneCountInString(f) > maxStudent:
-		return text.Say("set.student.long", "max", strconv.Itoa(maxStudent))
+		return errors.New(text.Say("set.student.long", "max", strconv.Itoa(maxStudent)))
 	}
-	return ""
+	return nil
 }
 
 // readWish reads what is to be drawn, and how often.

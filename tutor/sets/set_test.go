@@ -97,7 +97,7 @@ func TestMarksAreSharedByAnswers(t *testing.T) {
 	w = tutor.NewWork(tugs(t), lesson.DefaultSettings())
 	require.Equal(t, verdict.SlipFound, w.Enter("gamma", "93").Verdict)
 	require.Equal(t, verdict.Carried, w.Enter("R", "713.7 N").Verdict)
-	for share, want := range map[Share]float64{Full: 3, Half: 1.5, None: 0} {
+	for share, want := range map[Share]float64{FullShare: 3, HalfShare: 1.5, NoShare: 0} {
 		s.Carried = share
 		assert.InDelta(t, want, s.Earned(w, 6), 0, share)
 	}
@@ -150,9 +150,9 @@ func TestAWrongSetIsRefusedAtItsPlace(t *testing.T) {
 }
 
 func TestAStudentsIDIsChecked(t *testing.T) {
-	assert.Empty(t, CheckStudent("S 1042"))
-	assert.NotEmpty(t, CheckStudent("  "))
-	assert.NotEmpty(t, CheckStudent(string(make([]byte, 60))))
+	assert.NoError(t, CheckStudent("S 1042"))
+	assert.Error(t, CheckStudent("  "))
+	assert.Error(t, CheckStudent(string(make([]byte, 60))))
 }
 
 // The set's settings reach every problem; one entry may change them for itself.

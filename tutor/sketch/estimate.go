@@ -49,8 +49,8 @@ func (s *Sketch) Estimated(name string) (float64, bool) {
 	return 0, false
 }
 
-// Rough is an estimate in round numbers, with its unit.
-func (s *Sketch) Rough(name string) string {
+// EstimateText is an estimate in round numbers, with its unit.
+func (s *Sketch) EstimateText(name string) string {
 	q := s.lesson.Quantity(name)
 	v, ok := s.Estimated(name)
 	if !ok {
@@ -127,7 +127,7 @@ func (s *Sketch) judgeEstimate(q *lesson.Quantity, text string) Reply {
 			longest = i
 		}
 	}
-	return s.say(verdict.Unexplained, "", "estimate.size", "force", s.name(longest), "value", s.lesson.GivenText(s.Plan.Forces[longest].Name))
+	return s.say(verdict.Unexplained, "", "estimate.size", "force", s.name(longest), "value", s.lesson.ShowGiven(s.Plan.Forces[longest].Name))
 }
 
 // tolerance is how far from v an estimate of q may lie and still agree with

@@ -105,7 +105,7 @@ func (s *Sketch) inOrder(order []int) string {
 // inside is the tail of arrow i nearest to a place that leaves the whole arrow
 // on the sketch.
 func (s *Sketch) inside(i int, tail r2.Vec) r2.Vec {
-	vec, lo, hi := s.Plan.Forces[i].Vec, s.Hold[0], s.Hold[1]
+	vec, lo, hi := s.Plan.Forces[i].Vec, s.room[0], s.room[1]
 	clamp := func(v, d, lo, hi float64) float64 {
 		return math.Max(lo-min(d, 0), math.Min(v, hi-max(d, 0)))
 	}
@@ -153,8 +153,8 @@ func (s *Sketch) frame() {
 		}
 	}
 	by := r2.Vec{
-		X: max(s.Hold[0].X-lo.X, 0) + min(s.Hold[1].X-hi.X, 0),
-		Y: max(s.Hold[0].Y-lo.Y, 0) + min(s.Hold[1].Y-hi.Y, 0),
+		X: max(s.room[0].X-lo.X, 0) + min(s.room[1].X-hi.X, 0),
+		Y: max(s.room[0].Y-lo.Y, 0) + min(s.room[1].Y-hi.Y, 0),
 	}
 	for i := range s.now.tails {
 		s.now.tails[i] = r2.Add(s.now.tails[i], by)

@@ -17,20 +17,20 @@ import (
 // upwards, with the common point at the origin.
 type Sketch struct {
 	Plan   lesson.SketchPlan
-	Hold   []r2.Vec // opposite corners of what the sketch may cover
+	room   []r2.Vec // opposite corners of what the sketch may cover
 	Aside  bool     // skipped, or left behind by calculating
 	Passed bool     // gone on without an estimate
 
 	lesson *lesson.Lesson
-	reader reader
+	reader Reader
 	reach  float64 // how near an end is taken to be at a corner
 	now    layout
 	past   []layout
 	met    []string
 }
 
-// reader is the work that a sketch belongs to, as far as a sketch asks.
-type reader interface {
+// Reader is the work that a sketch belongs to, as far as a sketch asks.
+type Reader interface {
 	// ReadEstimate reads a round number for q, as asked first, then from +x; there
 	// is none in an entry in terms of an unknown.
 	ReadEstimate(q *lesson.Quantity, text string) ([]float64, *entry.Error)
@@ -69,7 +69,7 @@ const (
 	Arranging  Stage = iota // the arrows are not head to tail yet
 	Closing                 // head to tail; the closing side is wanted
 	Estimating              // closed; estimates are wanted
-	Sketched                // nothing is left to do
+	Finished                // nothing is left to do
 )
 
 // grasp is the reach as a share of the sketch's larger dimension. On a phone
@@ -77,14 +77,14 @@ const (
 const grasp = 0.085
 
 // New begins a sketch on a lesson whose kind has one.
-func New(l *lesson.Lesson, r reader) *Sketch {
+func New(l *lesson.Lesson, r Reader) *Sketch {
 	s := &Sketch{Plan: l.Kind.Sketch(l), lesson: l, reader: r}
 	var lo, hi r2.Vec
 	for _, f := range s.Plan.Forces { // every sum of some of the forces lies between lo and hi
 		lo.X, hi.X = lo.X+min(f.Vec.X, 0), hi.X+max(f.Vec.X, 0)
 		lo.Y, hi.Y = lo.Y+min(f.Vec.Y, 0), hi.Y+max(f.Vec.Y, 0)
 	}
-	s.Hold = []r2.Vec{lo, hi}
+	s.room = []r2.Vec{lo, hi}
 	s.reach = grasp * math.Max(hi.X-lo.X, hi.Y-lo.Y)
 	s.now.tails = make([]r2.Vec, len(s.Plan.Forces))
 	return s
@@ -95,7 +95,7 @@ func (s *Sketch) Stage() Stage {
 	switch {
 	case s.now.side != nil && s.now.side.Class == figure.ClassResultant:
 		if s.Passed || len(s.now.kept) == len(s.Wanted()) {
-			return Sketched
+			return Finished
 		}
 		return Estimating
 	case s.Order() != nil:
@@ -104,8 +104,8 @@ func (s *Sketch) Stage() Stage {
 	return Arranging
 }
 
-// Open tells whether the sketch is what the learner works on.
-func (s *Sketch) Open() bool { return s != nil && !s.Aside && s.Stage() < Sketched }
+// IsOpen tells whether the sketch is what the learner works on.
+func (s *Sketch) IsOpen() bool { return s != nil && !s.Aside && s.Stage() < Finished }
 
 // Said is what was said last of the sketch.
 func (s *Sketch) Said() Reply { return s.now.said }
@@ -133,7 +133,7 @@ func (s *Sketch) Scene() figure.Scene {
 			side.Label, side.Name = figure.Symbol(q.Symbol.Letter, q.Symbol.Sub), q.Name
 		}
 	}
-	return figure.Board(s.Laid(), side, s.Hold)
+	return figure.Board(s.Laid(), side, s.room)
 }
 
 // at is the place of an arrow's end.
@@ -184,7 +184,7 @@ func (s *Sketch) CanUndo() bool { return len(s.past) > 0 }
 // estimates are asked for anew.
 func (s *Sketch) Reopen() {
 	s.Aside = false
-	if s.Stage() == Sketched {
+	if s.Stage() == Finished {
 		s.keep()
 		s.Passed, s.now.kept, s.now.tried = false, nil, nil
 	}
@@ -226,8 +226,8 @@ func (s *Sketch) Put(e, at End) Reply {
 
 func (s *Sketch) has(e End) bool { return e.Arrow >= 0 && e.Arrow < len(s.now.tails) }
 
-// Held is the arrow whose shaft is nearest to a place within reach, or -1.
-func (s *Sketch) Held(p r2.Vec) int {
+// ArrowAt is the arrow whose shaft is nearest to a place within reach, or -1.
+func (s *Sketch) ArrowAt(p r2.Vec) int {
 	best, least := -1, s.reach
 	for i, f := range s.Plan.Forces {
 		along := r2.Dot(r2.Sub(p, s.tail(i)), f.Vec) / r2.Norm2(f.Vec)

@@ -200,7 +200,7 @@ func TestNoSlipByChance(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		s := sketchOf(anyPair(rt, t))
 		at := func(label string) r2.Vec {
-			lo, hi := s.Hold[0], s.Hold[1]
+			lo, hi := s.room[0], s.room[1]
 			return r2.Vec{X: rapid.Float64Range(lo.X, hi.X).Draw(rt, label+"x"), Y: rapid.Float64Range(lo.Y, hi.Y).Draw(rt, label+"y")}
 		}
 		for range rapid.IntRange(1, 6).Draw(rt, "acts") {
@@ -226,7 +226,7 @@ func TestNoSlipByChance(t *testing.T) {
 			}
 			require.NotEmpty(rt, got.Feedback)
 			for i := range s.Plan.Forces {
-				lo, hi := s.Hold[0], s.Hold[1]
+				lo, hi := s.room[0], s.room[1]
 				for _, p := range []r2.Vec{s.tail(i), s.head(i)} {
 					slack := 1e-9 * (hi.X - lo.X + hi.Y - lo.Y)
 					require.True(rt, p.X > lo.X-slack && p.X < hi.X+slack && p.Y > lo.Y-slack && p.Y < hi.Y+slack)

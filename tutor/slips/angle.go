@@ -21,7 +21,7 @@ var angleSlips = []Slip{
 		return nil
 	}},
 	{ID: "complement-for-supplement", Prior: 1, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		l, r, ok := expr.AsBin(n, expr.OpSub)
+		l, r, ok := expr.Operands(n, expr.OpSub)
 		switch {
 		case ok && expr.IsDegrees(l, 180):
 			return one(expr.Sub(expr.Deg(90), r))
@@ -31,14 +31,14 @@ var angleSlips = []Slip{
 		return nil
 	}},
 	{ID: "angles-not-halved", Prior: 1, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		l, r, ok := expr.AsBin(n, expr.OpDiv)
-		if full, _, sub := expr.AsBin(l, expr.OpSub); ok && r == expr.N(2) && sub && expr.IsDegrees(full, 360) {
+		l, r, ok := expr.Operands(n, expr.OpDiv)
+		if full, _, sub := expr.Operands(l, expr.OpSub); ok && r == expr.N(2) && sub && expr.IsDegrees(full, 360) {
 			return one(l)
 		}
 		return nil
 	}},
 	{ID: "directions-added", Prior: 2, Rule: func(c *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.AsBin(n, expr.OpSub); ok && c.isDirection(l) && c.isDirection(r) {
+		if l, r, ok := expr.Operands(n, expr.OpSub); ok && c.isDirection(l) && c.isDirection(r) {
 			return one(expr.Add(l, r))
 		}
 		return nil
@@ -47,28 +47,28 @@ var angleSlips = []Slip{
 		if c.Quantity.Dim != statics.DimAngle {
 			return nil
 		}
-		l, r, ok := expr.AsBin(n, expr.OpSub)
-		full, first, two := expr.AsBin(l, expr.OpSub)
+		l, r, ok := expr.Operands(n, expr.OpSub)
+		full, first, two := expr.Operands(l, expr.OpSub)
 		if !ok || !two || !expr.IsDegrees(full, 180) {
 			return nil
 		}
 		return []expr.Node{expr.Add(l, r), expr.Add(expr.Sub(full, r), first)}
 	}},
 	{ID: "direction-for-angle", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.AsBin(n, expr.OpSub); ok && c.isDirection(l) && c.isDirection(r) {
+		if l, r, ok := expr.Operands(n, expr.OpSub); ok && c.isDirection(l) && c.isDirection(r) {
 			return []expr.Node{l, r}
 		}
-		if l, r, ok := expr.AsBin(n, expr.OpAdd); ok && expr.IsDegrees(l, 90) && c.isStated(r) { // the turn from the axis beside it
+		if l, r, ok := expr.Operands(n, expr.OpAdd); ok && expr.IsDegrees(l, 90) && c.isStated(r) { // the turn from the axis beside it
 			return one(r)
 		}
 		return nil
 	}},
 	{ID: "reflex-angle", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node {
-		l, r, ok := expr.AsBin(n, expr.OpSub)
-		if _, _, away := expr.AsBin(l, expr.OpSub); ok && away && expr.IsDegrees(r, 360) && !c.Quantity.Turns {
+		l, r, ok := expr.Operands(n, expr.OpSub)
+		if _, _, away := expr.Operands(l, expr.OpSub); ok && away && expr.IsDegrees(r, 360) && !c.Quantity.Turns {
 			return one(l)
 		}
-		if _, _, away := expr.AsBin(r, expr.OpSub); ok && away && expr.IsDegrees(l, 360) && !c.Quantity.Turns {
+		if _, _, away := expr.Operands(r, expr.OpSub); ok && away && expr.IsDegrees(l, 360) && !c.Quantity.Turns {
 			return one(r)
 		}
 		if c.atRoot() && c.betweenArrows(n) {
@@ -127,7 +127,7 @@ var angleSlips = []Slip{
 // slope triangle of.
 func (c *Context) isStated(n expr.Node) bool {
 	q := c.symbol(n)
-	return q != nil && c.isAngle(n) && (q.Given || q.BySlope())
+	return q != nil && c.isAngle(n) && (q.Given || q.IsSlopeAngle())
 }
 
 // others lists what belongs to the other forces in the place of q: Twin names
@@ -161,7 +161,7 @@ func (c *Context) otherAxis(q *lesson.Quantity) []expr.Node {
 	all := one(expr.Sub(expr.Deg(90), expr.S(q.Name)))
 	if h := q.Heading; h.Form != statics.Slope && h != (statics.Heading{}) && h.Turn > 0 && h.Turn.Degrees() < 90 && !(h.Form == statics.FromAxis && h.Axis == statics.PlusX) {
 		h.Turn = 90*statics.Degree - h.Turn
-		all = append(all, c.Lesson.Literal(q, lesson.Degrees(h.Angle())))
+		all = append(all, q.Literal(lesson.Degrees(h.Angle())))
 	}
 	return all
 }

@@ -5,32 +5,32 @@ import "closingside/statics/expr"
 // Mistakes in the cosine law and with squares (common practice).
 var cosineSlips = []Slip{
 	{ID: "cosine-sign", Prior: 3, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.AsBin(n, expr.OpSub); ok && isCross(r) {
+		if l, r, ok := expr.Operands(n, expr.OpSub); ok && isCross(r) {
 			return one(expr.Add(l, r))
 		}
-		if l, r, ok := expr.AsBin(n, expr.OpAdd); ok && isCross(r) {
+		if l, r, ok := expr.Operands(n, expr.OpAdd); ok && isCross(r) {
 			return one(expr.Sub(l, r))
 		}
-		if x, ok := expr.AsFn(n, expr.FnAcos); ok { // the cosine of an angle, its sign turned over
+		if x, ok := expr.Argument(n, expr.FnAcos); ok { // the cosine of an angle, its sign turned over
 			return one(expr.Acos(expr.Neg{X: x}))
 		}
 		return nil
 	}},
 	{ID: "two-missing", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.AsBin(n, expr.OpMul); ok && l == expr.N(2) {
+		if l, r, ok := expr.Operands(n, expr.OpMul); ok && l == expr.N(2) {
 			return one(r)
 		}
 		return nil
 	}},
 	{ID: "root-missing", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		if x, ok := expr.AsFn(n, expr.FnSqrt); ok {
+		if x, ok := expr.Argument(n, expr.FnSqrt); ok {
 			return one(x)
 		}
 		return nil
 	}},
 	{ID: "squares-missing", Prior: 0.5, Rule: func(c *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.AsBin(n, expr.OpSub); ok { // of the law solved for an angle, all three
-			a, b, sum := expr.AsBin(l, expr.OpAdd)
+		if l, r, ok := expr.Operands(n, expr.OpSub); ok { // of the law solved for an angle, all three
+			a, b, sum := expr.Operands(l, expr.OpAdd)
 			a2, okA := isSquare(a)
 			b2, okB := isSquare(b)
 			c, okC := isSquare(r)
@@ -38,7 +38,7 @@ var cosineSlips = []Slip{
 				return one(expr.Sub(expr.Add(a2, b2), c))
 			}
 		}
-		if l, r, ok := expr.AsBin(n, expr.OpAdd); ok {
+		if l, r, ok := expr.Operands(n, expr.OpAdd); ok {
 			a, okA := isSquare(l)
 			b, okB := isSquare(r)
 			if okA && okB {
@@ -55,14 +55,14 @@ var cosineSlips = []Slip{
 	}},
 	{ID: "cross-term-missing", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
 		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
-			if l, r, ok := expr.AsBin(n, op); ok && isCross(r) {
+			if l, r, ok := expr.Operands(n, op); ok && isCross(r) {
 				return one(l)
 			}
 		}
 		return nil
 	}},
 	{ID: "sum-squared", Prior: 0.7, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.AsBin(n, expr.OpAdd); ok {
+		if l, r, ok := expr.Operands(n, expr.OpAdd); ok {
 			a, okA := isSquare(l)
 			b, okB := isSquare(r)
 			if okA && okB {
@@ -72,13 +72,13 @@ var cosineSlips = []Slip{
 		return nil
 	}},
 	{ID: "root-split", Prior: 0.5, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		x, ok := expr.AsFn(n, expr.FnSqrt)
+		x, ok := expr.Argument(n, expr.FnSqrt)
 		if !ok {
 			return nil
 		}
 		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
-			l, r, ok := expr.AsBin(x, op)
-			a, b, sum := expr.AsBin(l, expr.OpAdd)
+			l, r, ok := expr.Operands(x, op)
+			a, b, sum := expr.Operands(l, expr.OpAdd)
 			if ok && sum && isCross(r) {
 				return one(expr.Bin{Op: op, L: expr.Add(rootOf(a), rootOf(b)), R: expr.Sqrt(r)})
 			}
@@ -89,11 +89,11 @@ var cosineSlips = []Slip{
 	{ID: "magnitudes-subtracted", Scope: InKind, Prior: 1},
 	{ID: "precedence", Prior: 0.7, Rule: func(_ *Context, n expr.Node) []expr.Node {
 		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
-			l, r, ok := expr.AsBin(n, op)
+			l, r, ok := expr.Operands(n, op)
 			if !ok || !isCross(r) {
 				continue
 			}
-			if front, key, _ := expr.AsBin(r, expr.OpMul); expr.IsForward(key) {
+			if front, key, _ := expr.Operands(r, expr.OpMul); expr.IsTrig(key) {
 				return one(expr.Mul(expr.Bin{Op: op, L: l, R: front}, key))
 			}
 		}

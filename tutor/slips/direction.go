@@ -43,7 +43,7 @@ var directionSlips = []Slip{
 		if c.Quantity.Equation {
 			return withoutTerm(n)
 		}
-		l, r, ok := expr.AsBin(n, expr.OpAdd)
+		l, r, ok := expr.Operands(n, expr.OpAdd)
 		if !ok || !c.isMagnitude(r) || !c.isSum(l) {
 			return nil
 		}
@@ -53,7 +53,7 @@ var directionSlips = []Slip{
 		return one(l) // one of the terms before is left out further in
 	}},
 	{ID: "magnitudes-for-components", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.AsBin(n, expr.OpMul); ok && c.Quantity.Dim != statics.DimAngle && c.isMagnitude(l) && expr.IsForward(r) {
+		if l, r, ok := expr.Operands(n, expr.OpMul); ok && c.Quantity.Dim != statics.DimAngle && c.isMagnitude(l) && expr.IsTrig(r) {
 			if c.ofComponent() && expr.Eval(r, c.Lesson.Truth) < 0 { // or with the sign that the sketch gives
 				return []expr.Node{l, expr.Neg{X: l}}
 			}
@@ -81,7 +81,7 @@ var directionSlips = []Slip{
 			return nil
 		}
 		if h, ok := q.Heading.Legs(q.Heading.Run, q.Heading.Rise); ok && h.Rise != h.Run {
-			return one(c.Lesson.Literal(q, lesson.Degrees(h.Angle())))
+			return one(q.Literal(lesson.Degrees(h.Angle())))
 		}
 		return nil
 	}},
@@ -89,7 +89,7 @@ var directionSlips = []Slip{
 	{ID: "legs-added", Scope: InKind, Prior: 0.2, Lone: true},
 	{ID: "part-in-other-sum", Scope: InKind, Prior: 0.5, Lone: true},
 	{ID: "known-added", Prior: 2, Rule: func(c *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.AsBin(n, expr.OpSub); ok && c.isComponent(l) && c.isComponent(r) {
+		if l, r, ok := expr.Operands(n, expr.OpSub); ok && c.isComponent(l) && c.isComponent(r) {
 			return one(expr.Add(l, r))
 		}
 		return nil
@@ -124,11 +124,11 @@ var directionSlips = []Slip{
 
 // bySlope matches the part of a force by a leg of its slope triangle: F·3/5.
 func (c *Context) bySlope(n expr.Node) (force expr.Node, ok bool) {
-	part, hypotenuse, ok := expr.AsBin(n, expr.OpDiv)
+	part, hypotenuse, ok := expr.Operands(n, expr.OpDiv)
 	if !ok {
 		return nil, false
 	}
-	force, leg, ok := expr.AsBin(part, expr.OpMul)
+	force, leg, ok := expr.Operands(part, expr.OpMul)
 	return force, ok && c.isMagnitude(force) && isNumber(leg) && isNumber(hypotenuse)
 }
 
@@ -136,11 +136,11 @@ func (c *Context) bySlope(n expr.Node) (force expr.Node, ok bool) {
 // triangle, and returns that of the other leg.
 func (c *Context) otherLeg(n expr.Node) (expr.Node, bool) {
 	k, ok := n.(expr.Fn)
-	if !ok || !expr.IsForward(n) {
+	if !ok || !expr.IsTrig(n) {
 		return nil, false
 	}
 	q, to := c.symbol(k.X), otherKey[k.Func]
-	if q == nil || k.Func == expr.FnTan || !q.BySlope() {
+	if q == nil || k.Func == expr.FnTan || !q.IsSlopeAngle() {
 		return nil, false
 	}
 	return expr.Fn{Func: to, Mode: k.Mode, X: k.X}, true
@@ -148,7 +148,7 @@ func (c *Context) otherLeg(n expr.Node) (expr.Node, bool) {
 
 // isSum tells whether n is a force, or a sum of forces.
 func (c *Context) isSum(n expr.Node) bool {
-	if l, r, ok := expr.AsBin(n, expr.OpAdd); ok {
+	if l, r, ok := expr.Operands(n, expr.OpAdd); ok {
 		return c.isSum(l) && c.isMagnitude(r)
 	}
 	return c.isMagnitude(n)
@@ -165,11 +165,11 @@ func (c *Context) laidOff(n expr.Node) (dir, angle expr.Node, op expr.Op, ok boo
 
 // rightAngled matches √(x² + y²) of two components.
 func (c *Context) rightAngled(n expr.Node) (x, y expr.Node, ok bool) {
-	root, ok := expr.AsFn(n, expr.FnSqrt)
+	root, ok := expr.Argument(n, expr.FnSqrt)
 	if !ok {
 		return nil, nil, false
 	}
-	l, r, ok := expr.AsBin(root, expr.OpAdd)
+	l, r, ok := expr.Operands(root, expr.OpAdd)
 	if !ok {
 		return nil, nil, false
 	}

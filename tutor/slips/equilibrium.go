@@ -17,10 +17,10 @@ var equilibriumSlips = []Slip{
 		if q := c.symbol(n); q != nil && q.Gravity != nil && q.Mass == "" && !q.Unknown { // the weight given taken for one to be found from
 			return one(expr.Div(n, q.Gravity))
 		}
-		if l, r, ok := expr.AsBin(n, expr.OpMul); ok && c.isGravity(r) {
+		if l, r, ok := expr.Operands(n, expr.OpMul); ok && c.isGravity(r) {
 			return one(l)
 		}
-		if l, r, ok := expr.AsBin(n, expr.OpDiv); ok && c.isGravity(r) {
+		if l, r, ok := expr.Operands(n, expr.OpDiv); ok && c.isGravity(r) {
 			return one(l)
 		}
 		return nil
@@ -35,10 +35,10 @@ var equilibriumSlips = []Slip{
 		if q := c.symbol(n); q != nil && q.Mass != "" && q.Unknown && c.Quantity.Equation {
 			return one(expr.Div(expr.S(q.Mass), q.Gravity))
 		}
-		if l, r, ok := expr.AsBin(n, expr.OpMul); ok && c.isGravity(r) {
+		if l, r, ok := expr.Operands(n, expr.OpMul); ok && c.isGravity(r) {
 			return one(expr.Div(l, r))
 		}
-		if l, r, ok := expr.AsBin(n, expr.OpDiv); ok && c.isGravity(r) {
+		if l, r, ok := expr.Operands(n, expr.OpDiv); ok && c.isGravity(r) {
 			return one(expr.Mul(l, r))
 		}
 		return nil
@@ -68,7 +68,7 @@ var equilibriumSlips = []Slip{
 		return nil
 	}},
 	{ID: "spring-multiplied", Prior: 0.7, Rule: func(c *Context, n expr.Node) []expr.Node { // F = k·s, by definition
-		if force, by, ok := expr.AsBin(n, expr.OpDiv); ok && c.isSpring(by) {
+		if force, by, ok := expr.Operands(n, expr.OpDiv); ok && c.isSpring(by) {
 			return one(expr.Mul(force, by))
 		}
 		return nil
@@ -106,9 +106,9 @@ func (c *Context) isReeved(n expr.Node) bool {
 // first term where n is the whole.
 func (c *Context) otherSign(n expr.Node) []expr.Node {
 	var out []expr.Node
-	if l, r, ok := expr.AsBin(n, expr.OpAdd); ok {
+	if l, r, ok := expr.Operands(n, expr.OpAdd); ok {
 		out = append(out, expr.Sub(l, r))
-	} else if l, r, ok := expr.AsBin(n, expr.OpSub); ok {
+	} else if l, r, ok := expr.Operands(n, expr.OpSub); ok {
 		out = append(out, expr.Add(l, r))
 	}
 	if !c.atRoot() {
@@ -132,10 +132,10 @@ func (c *Context) otherSign(n expr.Node) []expr.Node {
 // withoutTerm is a sum with one term left out: the last, or the first where
 // that is no sum itself.
 func withoutTerm(n expr.Node) []expr.Node {
-	l, r, ok := expr.AsBin(n, expr.OpAdd)
+	l, r, ok := expr.Operands(n, expr.OpAdd)
 	minus := false
 	if !ok {
-		if l, r, ok = expr.AsBin(n, expr.OpSub); !ok {
+		if l, r, ok = expr.Operands(n, expr.OpSub); !ok {
 			return nil
 		}
 		minus = true

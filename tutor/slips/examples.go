@@ -11,11 +11,11 @@ type Example struct {
 }
 
 // Example returns the example of the slip.
-func (s *Slip) Example() Example { return slipExamples[s.ID] }
+func (s *Slip) Example() Example { return examples[s.ID] }
 
-// slipExamples has one for each row. A row is named first at its wrong value
+// examples has one for each row. A row is named first at its wrong value
 // and not at the right one.
-var slipExamples = map[string]Example{
+var examples = map[string]Example{
 	"included-for-interior":     {Kind: "particle-equilibrium", Problem: 0, Quantity: "phi1", Wrong: "200.00 deg", Right: "120.00 deg"},
 	"complement-for-supplement": {Kind: "components", Problem: 3, Quantity: "theta", Wrong: "70.00 deg", Right: "160.00 deg"},
 	"angles-not-halved":         {Kind: "two-forces", Problem: 0, Quantity: "gamma", Wrong: "174.00 deg", Right: "87.00 deg"},

@@ -32,7 +32,7 @@ type Slip struct {
 	Written func(c *Context, v float64) []float64
 	Lone    bool // too rare to be thought of together with another
 
-	Alone []string // ID, as a list
+	IDs []string // ID, as a list
 }
 
 // Context is what a rule may ask about the place it is applied to.
@@ -59,8 +59,8 @@ func ByID(id string) *Slip {
 // Catalogue lists every slip, in the order of the documentation.
 func Catalogue() []Slip { return catalogue }
 
-// slipGroups are the parts of the catalogue.
-var slipGroups = []struct {
+// groups are the parts of the catalogue.
+var groups = []struct {
 	name string
 	rows []Slip
 }{
@@ -78,11 +78,11 @@ var catalogue = join()
 // join is the rows of every group, in order.
 func join() []Slip {
 	var all []Slip
-	for _, g := range slipGroups {
+	for _, g := range groups {
 		all = append(all, g.rows...)
 	}
 	for i := range all {
-		all[i].Alone = []string{all[i].ID}
+		all[i].IDs = []string{all[i].ID}
 	}
 	return all
 }
@@ -119,20 +119,20 @@ func one(n expr.Node) []expr.Node { return []expr.Node{n} }
 // isCross tells whether n is the cross term of the cosine law: a product with
 // a cosine in it.
 func isCross(n expr.Node) bool {
-	_, _, product := expr.AsBin(n, expr.OpMul)
-	return product && expr.Contains(n, func(m expr.Node) bool { _, ok := expr.AsFn(m, expr.FnCos); return ok })
+	_, _, product := expr.Operands(n, expr.OpMul)
+	return product && expr.Contains(n, func(m expr.Node) bool { _, ok := expr.Argument(m, expr.FnCos); return ok })
 }
 
 // isSquare matches x².
 func isSquare(n expr.Node) (x expr.Node, ok bool) {
-	x, two, ok := expr.AsBin(n, expr.OpPow)
+	x, two, ok := expr.Operands(n, expr.OpPow)
 	return x, ok && two == expr.N(2)
 }
 
 // Groups names the parts of the catalogue, in its order.
 func Groups() []string {
 	var names []string
-	for _, g := range slipGroups {
+	for _, g := range groups {
 		names = append(names, g.name)
 	}
 	return names
@@ -141,14 +141,10 @@ func Groups() []string {
 // GroupOf is the part of the catalogue in which the slip called id stands;
 // it panics where there is none.
 func GroupOf(id string) string {
-	for _, g := range slipGroups {
+	for _, g := range groups {
 		if slices.ContainsFunc(g.rows, func(s Slip) bool { return s.ID == id }) {
 			return g.name
 		}
 	}
 	panic("slips: no slip called " + id)
 }
-
-// Rare tells whether a slip is too rare to be thought of together with
-// another.
-func Rare(id string) bool { return ByID(id).Lone }

@@ -14,7 +14,7 @@ var trigSlips = []Slip{
 			return c.otherAxis(q)
 		}
 		if over, under, ok := sineLaw(n); ok { // in both places
-			return one(expr.Div(EveryKey(over), EveryKey(under)))
+			return one(expr.Div(SwapSineCosine(over), SwapSineCosine(under)))
 		}
 		k, ok := n.(expr.Fn)
 		to, swap := otherKey[k.Func]
@@ -35,35 +35,35 @@ var trigSlips = []Slip{
 		if !ok {
 			return nil
 		}
-		side, key, _ := expr.AsBin(over, expr.OpMul)
+		side, key, _ := expr.Operands(over, expr.OpMul)
 		return one(expr.Div(expr.Mul(side, key.(expr.Fn).X), under.(expr.Fn).X))
 	}},
-	{ID: "radian-mode", Scope: InStep, Prior: 3, Rule: inMode(expr.InRadians)},
-	{ID: "gradian-mode", Scope: InStep, Prior: 0.6, Rule: inMode(expr.InGradians)},
+	{ID: "radian-mode", Scope: InStep, Prior: 3, Rule: wrongMode(expr.InRadians)},
+	{ID: "gradian-mode", Scope: InStep, Prior: 0.6, Rule: wrongMode(expr.InGradians)},
 	{ID: "inverse-missing", Prior: 1.5, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		if expr.IsInverse(n) {
+		if expr.IsInverseTrig(n) {
 			return one(n.(expr.Fn).X)
 		}
 		return nil
 	}},
 	{ID: "ratio-inverted", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		l, r, ok := expr.AsBin(n, expr.OpDiv)
+		l, r, ok := expr.Operands(n, expr.OpDiv)
 		if !ok || isNumber(r) { // a half is no ratio of quantities
 			return nil
 		}
 		if over, under, ok := sineLaw(n); ok {
-			side, key, _ := expr.AsBin(over, expr.OpMul)
+			side, key, _ := expr.Operands(over, expr.OpMul)
 			return one(expr.Div(expr.Mul(side, under), key))
 		}
 		out := one(expr.Div(r, l))
-		if a, sine, ok := expr.AsBin(l, expr.OpMul); ok && expr.IsForward(sine) && !expr.Contains(r, expr.IsForward) { // that of the sides alone
+		if a, sine, ok := expr.Operands(l, expr.OpMul); ok && expr.IsTrig(sine) && !expr.Contains(r, expr.IsTrig) { // that of the sides alone
 			out = append(out, expr.Div(expr.Mul(r, sine), a))
 		}
 		return out
 	}},
 	{ID: "other-side", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node {
-		over, under, ok := expr.AsBin(n, expr.OpDiv)
-		if q := c.symbol(under); !ok || q == nil || q.Given || !c.isMagnitude(under) || !expr.Contains(over, expr.IsForward) {
+		over, under, ok := expr.Operands(n, expr.OpDiv)
+		if q := c.symbol(under); !ok || q == nil || q.Given || !c.isMagnitude(under) || !expr.Contains(over, expr.IsTrig) {
 			return nil
 		}
 		var out []expr.Node
@@ -76,25 +76,25 @@ var trigSlips = []Slip{
 		return out
 	}},
 	{ID: "obtuse-missed", Prior: 3, Rule: func(_ *Context, n expr.Node) []expr.Node { // sin x = sin(180° − x)
-		if l, r, ok := expr.AsBin(n, expr.OpSub); ok && expr.IsDegrees(l, 180) {
-			if _, sine := expr.AsFn(r, expr.FnAsin); sine {
+		if l, r, ok := expr.Operands(n, expr.OpSub); ok && expr.IsDegrees(l, 180) {
+			if _, sine := expr.Argument(r, expr.FnAsin); sine {
 				return one(r)
 			}
 		}
 		return nil
 	}},
 	{ID: "obtuse-assumed", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node {
-		if _, sine := expr.AsFn(n, expr.FnAsin); sine && c.atRoot() {
+		if _, sine := expr.Argument(n, expr.FnAsin); sine && c.atRoot() {
 			return one(expr.Sub(expr.Deg(180), n))
 		}
 		return nil
 	}},
 	{ID: "quadrant-missed", Prior: 5, Rule: func(_ *Context, n expr.Node) []expr.Node { // the principal value, by definition
-		l, r, ok := expr.AsBin(n, expr.OpAdd)
+		l, r, ok := expr.Operands(n, expr.OpAdd)
 		if ok && expr.IsDegrees(l, 180) && isArctangent(r) {
 			return one(r)
 		}
-		l, r, ok = expr.AsBin(n, expr.OpSub)
+		l, r, ok = expr.Operands(n, expr.OpSub)
 		if ok && expr.IsDegrees(r, 180) && isArctangent(l) {
 			return one(l)
 		}
@@ -106,7 +106,7 @@ var trigSlips = []Slip{
 		}
 		var acute []expr.Node
 		expr.Walk(n, func(_ int, m expr.Node) {
-			if x, ok := expr.AsFn(m, expr.FnAtan); ok {
+			if x, ok := expr.Argument(m, expr.FnAtan); ok {
 				acute = one(expr.Atan(expr.Abs(x)))
 			}
 		})
@@ -117,10 +117,10 @@ var trigSlips = []Slip{
 // Divided is ratio-inverted where no fraction is written: the force over the
 // cosine for its component, or a component times it for the force.
 var Divided = Slip{ID: "ratio-inverted", Prior: 0.5, Rule: func(c *Context, n expr.Node) []expr.Node {
-	if l, r, ok := expr.AsBin(n, expr.OpMul); ok && c.ofComponent() && expr.IsForward(r) {
+	if l, r, ok := expr.Operands(n, expr.OpMul); ok && c.ofComponent() && expr.IsTrig(r) {
 		return one(expr.Div(l, r))
 	}
-	if l, r, ok := expr.AsBin(n, expr.OpDiv); ok && c.isLone(l) && expr.IsForward(r) {
+	if l, r, ok := expr.Operands(n, expr.OpDiv); ok && c.isLone(l) && expr.IsTrig(r) {
 		return one(expr.Mul(l, r))
 	}
 	return nil
@@ -128,12 +128,12 @@ var Divided = Slip{ID: "ratio-inverted", Prior: 0.5, Rule: func(c *Context, n ex
 
 // sineLaw matches a side by the sine law, or by Lamy's theorem: F·sin β/sin γ.
 func sineLaw(n expr.Node) (over, under expr.Node, ok bool) {
-	over, under, ok = expr.AsBin(n, expr.OpDiv)
-	if !ok || !expr.IsForward(under) {
+	over, under, ok = expr.Operands(n, expr.OpDiv)
+	if !ok || !expr.IsTrig(under) {
 		return nil, nil, false
 	}
-	_, key, product := expr.AsBin(over, expr.OpMul)
-	return over, under, product && expr.IsForward(key)
+	_, key, product := expr.Operands(over, expr.OpMul)
+	return over, under, product && expr.IsTrig(key)
 }
 
 // withSign is what stands in a sum and, where the sketch gives it the other sign,
@@ -150,7 +150,7 @@ func (c *Context) ofComponent() bool { return c.Quantity.Signed || c.Quantity.Eq
 
 // isLone tells whether n is one force, a component without its sign among them.
 func (c *Context) isLone(n expr.Node) bool {
-	if x, ok := expr.AsFn(n, expr.FnAbs); ok {
+	if x, ok := expr.Argument(n, expr.FnAbs); ok {
 		n = x
 	}
 	return c.isMagnitude(n)
@@ -163,24 +163,24 @@ var otherKey = map[expr.Func]expr.Func{
 
 func isNumber(n expr.Node) bool { _, ok := n.(expr.Num); return ok }
 
-func isArctangent(n expr.Node) bool { _, ok := expr.AsFn(n, expr.FnAtan); return ok }
+func isArctangent(n expr.Node) bool { _, ok := expr.Argument(n, expr.FnAtan); return ok }
 
-// IsMode tells the rows about a calculator's mode.
-func IsMode(id string) bool { return id == "radian-mode" || id == "gradian-mode" }
+// IsCalculatorMode tells the rows about a calculator's mode.
+func IsCalculatorMode(id string) bool { return id == "radian-mode" || id == "gradian-mode" }
 
-// inMode presses keys in the wrong angle mode: all of the step, the forward ones
+// wrongMode presses keys in the wrong angle mode: all of the step, the forward ones
 // alone, the inverse ones alone.
-func inMode(m expr.Mode) func(*Context, expr.Node) []expr.Node {
-	press := func(n expr.Node, which func(expr.Node) bool) (expr.Node, bool) { return Pressed(n, m, which) }
+func wrongMode(m expr.Mode) func(*Context, expr.Node) []expr.Node {
+	press := func(n expr.Node, which func(expr.Node) bool) (expr.Node, bool) { return InMode(n, m, which) }
 	return func(_ *Context, n expr.Node) []expr.Node {
 		var out []expr.Node
-		forward, any := press(n, expr.IsForward)
+		forward, any := press(n, expr.IsTrig)
 		if any {
 			out = append(out, forward)
 		}
-		if inverse, ok := press(n, expr.IsInverse); ok {
+		if inverse, ok := press(n, expr.IsInverseTrig); ok {
 			out = append(out, inverse)
-			if both, _ := press(forward, expr.IsInverse); any {
+			if both, _ := press(forward, expr.IsInverseTrig); any {
 				out = append(out, both)
 			}
 		}
@@ -188,9 +188,9 @@ func inMode(m expr.Mode) func(*Context, expr.Node) []expr.Node {
 	}
 }
 
-// Pressed is n with the keys of one sort pressed in the mode m; false where
+// InMode is n with the keys of one sort pressed in the mode m; false where
 // there are none.
-func Pressed(n expr.Node, m expr.Mode, which func(expr.Node) bool) (expr.Node, bool) {
+func InMode(n expr.Node, m expr.Mode, which func(expr.Node) bool) (expr.Node, bool) {
 	return expr.RewriteAll(n, func(k expr.Node) (expr.Node, bool) {
 		if !which(k) {
 			return k, false
@@ -201,9 +201,9 @@ func Pressed(n expr.Node, m expr.Mode, which func(expr.Node) bool) (expr.Node, b
 	})
 }
 
-// EveryKey is a sum with sine and cosine exchanged throughout, as when all
+// SwapSineCosine is a sum with sine and cosine exchanged throughout, as when all
 // angles are taken from the other axis.
-func EveryKey(tree expr.Node) expr.Node {
+func SwapSineCosine(tree expr.Node) expr.Node {
 	swapped, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
 		k, ok := n.(expr.Fn)
 		to, swap := otherKey[k.Func]
@@ -216,7 +216,7 @@ func EveryKey(tree expr.Node) expr.Node {
 	return swapped
 }
 
-// IsCosineRow tells the rows about the cosine law.
-func IsCosineRow(id string) bool {
+// IsCosineLaw tells the rows about the cosine law.
+func IsCosineLaw(id string) bool {
 	return slices.ContainsFunc(cosineSlips, func(s Slip) bool { return s.ID == id })
 }

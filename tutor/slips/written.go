@@ -10,9 +10,6 @@ import (
 	"closingside/tutor/lesson"
 )
 
-// NewtonsPerPound is exact: NIST SP 811 (2008), B.8 "pound-force".
-const NewtonsPerPound = 4.4482216152605
-
 // Mistakes made in writing a value down (common practice; the factor between
 // pounds-force and newtons is NIST SP 811's).
 var writtenSlips = []Slip{
@@ -26,7 +23,7 @@ var writtenSlips = []Slip{
 		if c.Quantity.Dim != statics.DimForce {
 			return nil
 		}
-		return []float64{v * NewtonsPerPound, v / NewtonsPerPound}
+		return []float64{v * statics.NewtonsPerPound, v / statics.NewtonsPerPound}
 	}},
 	{ID: "decimal-place", Scope: InAnswer, Prior: 1, Written: func(_ *Context, v float64) []float64 {
 		return []float64{v * 10, v / 10}
@@ -44,7 +41,7 @@ var writtenSlips = []Slip{
 		}
 		var out []expr.Node
 		for _, v := range miscopiesOf(q) {
-			out = append(out, c.Lesson.Literal(q, v))
+			out = append(out, q.Literal(v))
 		}
 		return out
 	}},
@@ -104,7 +101,35 @@ func (c *Context) miscopiedTurn(a expr.Ang) []expr.Node {
 func swappedDigits(v float64, dim statics.Dimension) []float64 {
 	digits := lesson.DefaultSettings().Work
 	v = digits.Round(dim, v)
-	return lesson.Unswapped(v, digits.HalfUnit(dim, v))
+	return DigitSwaps(v, digits.HalfUnit(dim, v))
+}
+
+// DigitSwaps lists v, written as finely as half a unit of its last digit says, with
+// each pair of neighbouring different digits exchanged.
+func DigitSwaps(v, half float64) []float64 {
+	places := 0
+	for p := 2 * half; p < 1-1e-9 && places < 8; p *= 10 {
+		places++
+	}
+	s := strconv.FormatFloat(math.Abs(v), 'f', places, 64)
+	var out []float64
+	for i := 0; i+1 < len(s); i++ {
+		j := i + 1
+		if s[j] == '.' {
+			j++
+		}
+		if s[i] == '.' || j >= len(s) || s[i] == s[j] {
+			continue
+		}
+		b := []byte(s)
+		b[i], b[j] = b[j], b[i]
+		if b[0] == '0' && b[1] != '.' {
+			continue
+		}
+		x, _ := strconv.ParseFloat(string(b), 64)
+		out = append(out, math.Copysign(x, v))
+	}
+	return out
 }
 
 // Miscopies is v, as written, with two neighbouring digits exchanged or one

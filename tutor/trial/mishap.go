@@ -171,7 +171,7 @@ func changedSymbol(right, other expr.Node) (name string, with expr.Node) {
 // twoSlips draws two different slips, at one step or at two.
 func (p *learner) twoSlips(chain []step) []slip {
 	last := chain[len(chain)-1]
-	common := func(id string) bool { return !slips.Rare(id) } // a rare one comes alone
+	common := func(id string) bool { return !slips.ByID(id).Lone } // a rare one comes alone
 	at := p.somewhere(chain)
 	slips := p.slip(at, last, at.route.Tree, common)
 	if len(slips) == 0 {

@@ -116,10 +116,10 @@ func (s Spread) worked(q *lesson.Quantity, v, half, x, full float64) float64 {
 func typed(q *lesson.Quantity, v, x, half float64) float64 {
 	off := x - v
 	if q.Circular() {
-		off = lesson.WithinTurn(off)
+		off = lesson.TurnRemainder(off)
 	}
 	if q.Circular() && !q.Turns { // as they are compared: the sign may be left out
-		if folded := lesson.WithinTurn(q.Fold(x) - q.Fold(v)); math.Abs(folded) < math.Abs(off) {
+		if folded := lesson.TurnRemainder(q.Fold(x) - q.Fold(v)); math.Abs(folded) < math.Abs(off) {
 			off, v = folded, q.Fold(v)
 		}
 	}

@@ -12,26 +12,8 @@ import (
 // Circular tells whether values of q are compared around the circle.
 func (q *Quantity) Circular() bool { return q.Dim == statics.DimAngle }
 
-// Alike is how far apart two values of q may be and still be one.
-func (q *Quantity) Alike() float64 { return 1e-9 * max(1, math.Abs(q.True)) }
-
-// WithinTurn is what an angle leaves of whole turns, in [−180°, 180°]. Nearly all lie
-// there, and math.Remainder is slow.
-func WithinTurn(deg float64) float64 {
-	if math.Abs(deg) <= 180 {
-		return deg
-	}
-	return math.Remainder(deg, 360)
-}
-
-// Wrap brings a direction into (−180°, 180°].
-func Wrap(deg float64) float64 {
-	d := WithinTurn(deg)
-	if d == -180 {
-		return 180
-	}
-	return d
-}
+// Epsilon is how far apart two values of q may be and still be one.
+func (q *Quantity) Epsilon() float64 { return 1e-9 * max(1, math.Abs(q.True)) }
 
 // Fold brings a value into the range in which wrong values of q are compared:
 // a direction into (−180°, 180°], an angle of the figure into [0°, 360°), its
@@ -54,8 +36,8 @@ func (q *Quantity) Fold(v float64) float64 {
 	return v
 }
 
-// Below tells whether v is an angle of the figure below zero.
-func (q *Quantity) Below(v float64) bool { return v < 0 && q.Circular() && !q.Turns }
+// IsNegativeAngle tells whether v is an angle of the figure below zero.
+func (q *Quantity) IsNegativeAngle(v float64) bool { return v < 0 && q.Circular() && !q.Turns }
 
 // signCounts is how near the truth the size of an angle lies, in degrees, where
 // its sign alone is wrong.
@@ -66,27 +48,9 @@ func (q *Quantity) Gap(a, b float64) float64 {
 	if !q.Circular() {
 		return math.Abs(a - b)
 	}
-	d := math.Abs(WithinTurn(q.Fold(a) - q.Fold(b)))
+	d := math.Abs(TurnRemainder(q.Fold(a) - q.Fold(b)))
 	if !q.Turns { // −30° is 330°, and 30° with the sign left out
-		d = min(d, math.Abs(WithinTurn(a-b)))
-	}
-	return d
-}
-
-// Degrees is an angle in degrees, free of the noise of its conversion.
-func Degrees(a statics.Angle) float64 {
-	d := a.Degrees()
-	if near := math.Round(d*1e9) / 1e9; math.Abs(d-near) <= 1e-14*math.Max(1, math.Abs(d)) {
-		return near
-	}
-	return d
-}
-
-// InTurn brings an angle into [0°, 360°).
-func InTurn(deg float64) float64 {
-	d := math.Mod(deg, 360)
-	if d < 0 {
-		d += 360
+		d = min(d, math.Abs(TurnRemainder(a-b)))
 	}
 	return d
 }
@@ -94,7 +58,17 @@ func InTurn(deg float64) float64 {
 // Within tells whether v lies from lo to hi, counter-clockwise for a direction.
 func (q *Quantity) Within(v, lo, hi float64) bool {
 	if q.Turns {
-		return InTurn(v-lo) <= InTurn(hi-lo)
+		return Wrap360(v-lo) <= Wrap360(hi-lo)
 	}
 	return lo <= v && v <= hi
+}
+
+// Apart is the distance from a to b in q's unit: around the circle for a
+// direction, plain otherwise.
+func (q *Quantity) Apart(a, b float64) float64 {
+	d := math.Abs(a - b)
+	if q.Dim == statics.DimAngle {
+		d = math.Abs(TurnRemainder(a - b))
+	}
+	return d
 }

@@ -32,15 +32,15 @@ func TestLeadingDigit(t *testing.T) {
 	for n := -9; n <= 12; n++ {
 		p := math.Pow10(n)
 		for v, want := range map[float64]int{p: n, p * (1 - 1e-6): n - 1, p * (1 - 1e-16): n, p * (1 + 1e-6): n, 9.99 * p: n, -3 * p: n} {
-			assert.Equal(t, want, LeadingPower(v), "%v", v)
+			assert.Equal(t, want, DecimalExponent(v), "%v", v)
 		}
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		v := rapid.Float64Range(1e-300, 1e300).Draw(t, "v")
 		written := strconv.FormatFloat(v, 'e', 14, 64)
 		want, err := strconv.Atoi(written[strings.Index(written, "e")+1:])
-		if err != nil || LeadingPower(v) != want {
-			t.Fatalf("%s: %d", written, LeadingPower(v))
+		if err != nil || DecimalExponent(v) != want {
+			t.Fatalf("%s: %d", written, DecimalExponent(v))
 		}
 	})
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"closingside/statics"
 	"closingside/tutor/entry"
 )
 
@@ -146,4 +147,11 @@ func (t FieldType) bounds() string {
 		return "problem.angle"
 	}
 	return "problem.positive"
+}
+
+// measures are the dimensions of the fields that hold a quantity.
+var measures = map[FieldType]statics.Dimension{
+	ForceField: statics.DimForce, ComponentField: statics.DimForce, AngleField: statics.DimAngle,
+	RatioField: statics.DimRatio, LengthField: statics.DimLength, MassField: statics.DimMass,
+	StiffnessField: statics.DimStiffness, AccelerationField: statics.DimAcceleration,
 }

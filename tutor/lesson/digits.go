@@ -5,12 +5,11 @@ import (
 	"strconv"
 
 	"closingside/statics"
-	"closingside/statics/expr"
 )
 
-// LeadingPower is the power of ten of v's first significant digit: 2 for 682.6.
+// DecimalExponent is the power of ten of v's first significant digit: 2 for 682.6.
 // Zero counts as 1 (power 0).
-func LeadingPower(v float64) int {
+func DecimalExponent(v float64) int {
 	size := math.Abs(v)
 	if size == 0 || !(size <= math.MaxFloat64) {
 		return 0
@@ -37,7 +36,7 @@ func LeadingPower(v float64) int {
 func (d Digits) Round(dim statics.Dimension, v float64) float64 {
 	places := d.Angle
 	if dim != statics.DimAngle {
-		places = d.Magnitude - 1 - LeadingPower(v)
+		places = d.Magnitude - 1 - DecimalExponent(v)
 	}
 	return RoundPlaces(v, places)
 }
@@ -88,7 +87,7 @@ func tenths(n int64, places int) float64 {
 func (d Digits) Written(dim statics.Dimension, v float64) string {
 	places := d.Angle
 	if dim != statics.DimAngle {
-		places = d.Magnitude - 1 - LeadingPower(v)
+		places = d.Magnitude - 1 - DecimalExponent(v)
 	}
 	v = RoundPlaces(v, places)
 	s := strconv.FormatFloat(math.Abs(v), 'f', max(places, 0), 64)
@@ -98,66 +97,27 @@ func (d Digits) Written(dim statics.Dimension, v float64) string {
 	return s
 }
 
-// Show is q's value v with its unit, at digits d: "682.6 N", "87.0°".
-func (l *Lesson) Show(q *Quantity, v float64, d Digits) string {
-	if math.IsNaN(v) {
-		return "–"
-	}
-	if q.Equation {
-		return "0"
-	}
-	s := d.Written(q.Dim, v)
-	switch u := l.UnitOf(q); {
-	case q.Dim == statics.DimAngle:
-		return s + "°"
-	case u.Symbol == "":
-		return s
-	default:
-		return s + " " + u.Symbol
-	}
+// Digits says how finely values are written: significant digits for
+// magnitudes, digits after the point for angles in degrees (an angle's zero is
+// arbitrary, so its significant digits mean little).
+type Digits struct {
+	Magnitude int // 3–10
+	Angle     int // 0–8
 }
 
-// Literal is v as a number in a formula: an angle with its degree sign.
-func (l *Lesson) Literal(q *Quantity, v float64) expr.Node {
-	if q.Dim == statics.DimAngle {
-		return expr.Deg(v)
-	}
-	return expr.N(v)
+// Finest is where carrying further digits ends.
+var Finest = Digits{Magnitude: 10, Angle: 8}
+
+// Further is one digit more.
+func (d Digits) Further() Digits {
+	return Digits{min(d.Magnitude+1, Finest.Magnitude), min(d.Angle+1, Finest.Angle)}
 }
 
-// Unswapped lists what v ± half is with two neighbouring digits exchanged back.
-func Unswapped(v, half float64) []float64 {
-	places := 0
-	for p := 2 * half; p < 1-1e-9 && places < 8; p *= 10 {
-		places++
+// HalfUnit is half a unit of the last digit kept of v: for an angle a fixed
+// number of degrees, otherwise relative to v's leading digit.
+func (d Digits) HalfUnit(dim statics.Dimension, v float64) float64 {
+	if dim == statics.DimAngle {
+		return 0.5 * math.Pow10(-d.Angle)
 	}
-	s := strconv.FormatFloat(math.Abs(v), 'f', places, 64)
-	var out []float64
-	for i := 0; i+1 < len(s); i++ {
-		j := i + 1
-		if s[j] == '.' {
-			j++
-		}
-		if s[i] == '.' || j >= len(s) || s[i] == s[j] {
-			continue
-		}
-		b := []byte(s)
-		b[i], b[j] = b[j], b[i]
-		if b[0] == '0' && b[1] != '.' {
-			continue
-		}
-		x, _ := strconv.ParseFloat(string(b), 64)
-		out = append(out, math.Copysign(x, v))
-	}
-	return out
-}
-
-// GivenText is a given with its unit, in no more digits than it takes, of the
-// most that are kept on the way.
-func (l *Lesson) GivenText(name string) string {
-	q, d := l.Quantity(name), Digits{Magnitude: 1}
-	for d.Magnitude < l.Problem.Settings.Work.Magnitude && math.Abs(d.Round(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
-		d.Magnitude++
-	}
-	return l.Show(q, q.True, d)
+	return 0.5 * math.Pow10(DecimalExponent(v)-d.Magnitude+1)
 }

@@ -1,0 +1,61 @@
+package lesson
+
+import (
+	"math"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+)
+
+// Show is q's value v with its unit, at digits d: "682.6 N", "87.0°".
+func (l *Lesson) Show(q *Quantity, v float64, d Digits) string {
+	if math.IsNaN(v) {
+		return "–"
+	}
+	if q.Equation {
+		return "0"
+	}
+	s := d.Written(q.Dim, v)
+	switch u := l.UnitOf(q); {
+	case q.Dim == statics.DimAngle:
+		return s + "°"
+	case u.Symbol == "":
+		return s
+	default:
+		return s + " " + u.Symbol
+	}
+}
+
+// ShowKept is v, a value of q, as a student writes it: with its unit, at the
+// digits kept on the way or those asked where they are finer.
+func (l *Lesson) ShowKept(q *Quantity, v float64, s Settings) string {
+	return l.Show(q, v, s.DigitsKept(q))
+}
+
+// ShowGiven is a given with its unit, in no more digits than it takes, of the
+// most that are kept on the way.
+func (l *Lesson) ShowGiven(name string) string {
+	q, d := l.Quantity(name), Digits{Magnitude: 1}
+	for d.Magnitude < l.Problem.Settings.Work.Magnitude && math.Abs(d.Round(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
+		d.Magnitude++
+	}
+	return l.Show(q, q.True, d)
+}
+
+// Literal is q's value v as a number in a formula: an angle in degrees, with its
+// sign.
+func (q *Quantity) Literal(v float64) expr.Node {
+	if q.Dim == statics.DimAngle {
+		return expr.Deg(v)
+	}
+	return expr.N(v)
+}
+
+// Text is a formula of the lesson as plain text.
+func (l *Lesson) Text(n expr.Node) string { return expr.Plain(n, l.Symbol) }
+
+// SymbolText is the plain text of q's symbol.
+func (l *Lesson) SymbolText(q *Quantity) string { return l.Plain(q.Name) }
+
+// Plain is the plain text of a quantity's symbol.
+func (l *Lesson) Plain(name string) string { return expr.Plain(expr.S(name), l.Symbol) }
