@@ -52,8 +52,11 @@ func (s *state) together(q int, r entry.Reading) []twice {
 			return
 		}
 		blur := off.Spread()
+		if x.exact() {
+			blur = writing.Exact
+		}
 		p := writing.Likely(r, s.w.fine(q, r), func(half float64) float64 {
-			return writing.Sign(quantity, r.Value, quantity.Fold(v), quantity.IsNegativeAngle(v)) * s.habitOf(quantity, r.Value, half).Chance(quantity, r.Value, half, v, blur, x.exact())
+			return writing.Sign(quantity, r.Value, quantity.Fold(v), quantity.IsNegativeAngle(v)) * s.habitOf(quantity, r.Value, half).Chance(quantity, r.Value, half, v, blur)
 		})
 		if p *= float64(x.weight) / total; p > 0 {
 			hits = append(hits, twice{p, v, x})

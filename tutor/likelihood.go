@@ -89,10 +89,15 @@ func (t *table) inCellOf(q *lesson.Quantity, c *cell, v, half float64) float64 {
 	if t.guesses[c.from].first.rounded != nil {
 		h = writing.Rounder.Given(t.s.leaning)
 	}
-	if exact := t.exact(c); exact || t.s.standing == 0 && writing.Unrounded(q, v, half) {
-		return h.Chance(q, v, half, c.value, writing.Spread{}, exact)
+	blur := writing.Exact
+	switch {
+	case t.exact(c):
+	case t.s.standing == 0 && writing.Unrounded(q, v, half):
+		blur = writing.Spread{}
+	default:
+		blur = t.blur(c)
 	}
-	return h.Chance(q, v, half, c.value, t.blur(c), false)
+	return h.Chance(q, v, half, c.value, blur)
 }
 
 // density is the probability of the entry's cell when nothing explains it.

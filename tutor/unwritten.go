@@ -190,7 +190,6 @@ func (m *meant) outcome(q *lesson.Quantity, v float64, t *table, c *cell) outcom
 type rightWay struct {
 	value, share float64
 	blur         writing.Spread
-	exact        bool
 }
 
 // rightWays lists them for every route of q.
@@ -201,9 +200,14 @@ func (s *state) rightWays(q int) []rightWay {
 	for j := range routes {
 		d := b.last(routes[j].prog)
 		v := s.tape.Values[routes[j].prog.Len()-1]
-		if !math.IsNaN(v) {
-			ways = append(ways, rightWay{v, routes[j].share, d.Spread(), sumsAlone(quantity.Routes[j].Tree, s.w.Lesson)})
+		if math.IsNaN(v) {
+			continue
 		}
+		blur := d.Spread()
+		if sumsAlone(quantity.Routes[j].Tree, s.w.Lesson) {
+			blur = writing.Exact
+		}
+		ways = append(ways, rightWay{v, routes[j].share, blur})
 	}
 	return ways
 }
@@ -217,7 +221,7 @@ func (s *state) rightly(q *lesson.Quantity, ways []rightWay, r entry.Reading) fl
 			continue
 		}
 		p += way.share * writing.Likely(r, s.w.Settings.Work.HalfUnit(q.Dim, r.Value), func(half float64) float64 {
-			return s.habitOf(q, r.Value, half).Chance(q, r.Value, half, way.value, way.blur, way.exact)
+			return s.habitOf(q, r.Value, half).Chance(q, r.Value, half, way.value, way.blur)
 		})
 	}
 	return p

@@ -15,7 +15,12 @@ type Spread struct {
 	four, three float64
 	shift       float64 // from entries as typed to the right values behind them
 	held        float64 // of the digits that wrong entries don't show
+	exact       bool    // see Exact
 }
+
+// Exact is what is not known of a value that no rounding moves, as a sum of whole
+// degrees: nothing.
+var Exact = Spread{exact: true}
 
 // habits are the digits kept on the way that spread speaks of.
 var habits = [2]lesson.Digits{{Magnitude: 4, Angle: 2}, {Magnitude: 3, Angle: 1}}
@@ -51,7 +56,7 @@ func (d Drift) Over(sum float64) Drift {
 
 // Spread is a drift in standard deviations.
 func (d Drift) Spread() Spread {
-	return Spread{math.Sqrt(d.Four), math.Sqrt(d.Three), d.Shift, math.Sqrt(d.Held)}
+	return Spread{four: math.Sqrt(d.Four), three: math.Sqrt(d.Three), shift: d.Shift, held: math.Sqrt(d.Held)}
 }
 
 // Round adds what rounding v does, of which so much arrives. Who keeps three

@@ -48,7 +48,7 @@ func (h Habit) Against(least float64) (Habit, bool) {
 
 // Chances are those of v ± half for a value x under each habit alone.
 func Chances(q *lesson.Quantity, v, half, x float64, blur Spread) Habit {
-	by := func(h Habit) float64 { return h.Chance(q, v, half, x, blur, false) }
+	by := func(h Habit) float64 { return h.Chance(q, v, half, x, blur) }
 	return Habit{by(Habit{Full: 1}), by(Habit{Four: 1}), by(Habit{Three: 1})}
 }
 
@@ -58,10 +58,10 @@ func (h Habit) Plus(share float64, o Habit) Habit {
 }
 
 // Chance is the probability that x, with its spread, is typed as v ± half.
-func (h Habit) Chance(q *lesson.Quantity, v, half, x float64, s Spread, exact bool) float64 {
+func (h Habit) Chance(q *lesson.Quantity, v, half, x float64, s Spread) float64 {
 	d := q.Gap(v, x)
 	switch {
-	case exact:
+	case s.exact:
 		return within(d <= half*(1+1e-9))
 	case Unrounded(q, v, half):
 		return s.worked(q, v, half, x, typed(q, v, x, half))

@@ -31,7 +31,7 @@ func TestChancesAddUpToOne(t *testing.T) {
 		sum, cells := 0.0, int(15/half)
 		for i := -cells; i <= cells; i++ {
 			v := (math.Round(x/(2*half)) + float64(i)) * 2 * half
-			sum += h.Chance(q, v, half, x, blur, false)
+			sum += h.Chance(q, v, half, x, blur)
 		}
 		if math.Abs(sum-1) > 1e-3 {
 			rt.Fatalf("%s = %v ± %v, %+v, %+v: %v", q.Name, x, half, blur, h, sum)
