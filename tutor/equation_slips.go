@@ -80,7 +80,7 @@ func (w *Work) hits(r *Reply, views []*view, wrongs []wrongEquation) (hits []wro
 		}
 		var sums []*balance.Equation
 		for _, x := range wrongs {
-			b := v.balance(x.tree, expr.N(0), balance.NoLiterals, balance.NoLiterals)
+			b := v.balance(balance.Exact(x.tree), balance.Exact(expr.N(0)))
 			if b == nil || b.Size == 0 || v.holds(b) || !e.Matches(b) {
 				continue
 			}

@@ -138,13 +138,13 @@ func (w *Work) solveEntered(q *lesson.Quantity) (value float64, from []string) {
 			continue
 		}
 		e := w.Lesson.Quantity(name)
-		s := &balance.Sorter{Value: v.value, Tree: v.tree, Literal: balance.NoLiterals}
+		s := &balance.Sorter{Value: v.value, Tree: v.tree}
 		var ok bool
 		if a := w.Standing(name); a != nil {
 			from = append(from, name)
-			rows[i], ok = s.Terms(a.Reading.Tree, a.Reading.Right, balance.NoLiterals)
+			rows[i], ok = s.Terms(balance.Exact(a.Reading.Tree), balance.Exact(a.Reading.Right))
 		} else {
-			rows[i], ok = s.Terms(e.Routes[0].Tree, expr.N(0), balance.NoLiterals)
+			rows[i], ok = s.Terms(balance.Exact(e.Routes[0].Tree), balance.Exact(expr.N(0)))
 		}
 		if !ok {
 			return math.NaN(), nil

@@ -104,7 +104,7 @@ func (v *view) lesson() []*balance.Equation {
 	var all []*balance.Equation
 	for i := range v.w.Lesson.Quantities {
 		if q := &v.w.Lesson.Quantities[i]; q.Equation {
-			if b := v.balance(q.Routes[0].Tree, expr.N(0), balance.NoLiterals, balance.NoLiterals); b != nil && b.Size > balance.Tolerance*v.w.largest() {
+			if b := v.balance(balance.Exact(q.Routes[0].Tree), balance.Exact(expr.N(0))); b != nil && b.Size > balance.Tolerance*v.w.largest() {
 				all = append(all, b)
 			}
 		}
@@ -127,13 +127,13 @@ func (v *view) enteredAs(r *entry.Reading, off func(entry.Literal) float64) *bal
 			}
 		}
 	}
-	return v.balance(r.Tree, r.Right, v.w.literals(r, false, off), v.w.literals(r, true, off))
+	return v.balance(balance.Side{Tree: r.Tree, Literal: v.w.literals(r, false, off)}, balance.Side{Tree: r.Right, Literal: v.w.literals(r, true, off)})
 }
 
 func (v *view) onPaper(q *lesson.Quantity) bool { return v.paper.has(v.w.Lesson.index[q.Name]) }
 
-func (v *view) balance(left, right expr.Node, inLeft, inRight func(int) float64) *balance.Equation {
-	t, ok := (&balance.Sorter{Value: v.value, Tree: v.tree, Literal: inLeft}).Terms(left, right, inRight)
+func (v *view) balance(left, right balance.Side) *balance.Equation {
+	t, ok := (&balance.Sorter{Value: v.value, Tree: v.tree}).Terms(left, right)
 	if !ok {
 		return nil
 	}

@@ -76,15 +76,6 @@ func problems() int {
 // draws is the number of random lessons the recall tests use.
 func draws() uint64 { return uint64(max(20, problems()/40)) }
 
-// openCode opens the problem of a code.
-func openCode(code string) (*Lesson, error) {
-	p, err := kinds.All.Decode(code)
-	if err != nil {
-		return nil, err
-	}
-	return Open(p)
-}
-
 // pulledDown is a problem at rest under a gravity of its own.
 func pulledDown(g string, parts ...lesson.Source) lesson.Source {
 	src := kinds.EquilibriumSource("", parts...)

@@ -8,7 +8,6 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
-	"closingside/tutor/slips"
 	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
@@ -98,19 +97,6 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 
 func roundedEntry(q *lesson.Quantity, v float64) float64 {
 	return lesson.Digits{Magnitude: 4, Angle: 2}.Round(q.Dim, v)
-}
-
-func TestCatalogueIsWhole(t *testing.T) {
-	seen := map[string]bool{}
-	for _, s := range slips.Catalogue() {
-		assert.False(t, seen[s.ID], "%s twice", s.ID)
-		seen[s.ID] = true
-		assert.Positive(t, s.Prior, s.ID)
-		l := barge(t)
-		assert.NotEmpty(t, l.Say("slip."+s.ID+".title"))
-		assert.NotEmpty(t, l.Say("slip."+s.ID+".ask", "at", "R", "where", "there"))
-		assert.Equal(t, s.Scope == slips.InKind, s.Rule == nil && s.Written == nil, s.ID)
-	}
 }
 
 // A learner who takes either way of the worked solution and rounds every

@@ -10,7 +10,8 @@
 //		expr.Add(expr.Sq(expr.S("F1")), expr.Sq(expr.S("F2"))),
 //		expr.Mul(expr.N(2), expr.S("F1"), expr.S("F2"), expr.Cos(expr.S("gamma")))))
 //
-// The package evaluates, differentiates, substitutes, rewrites at one site and
-// prints (plain text, MathML, speech). It does not simplify algebra, knows no
-// units of force, and does not know which problem a tree serves.
+// The package evaluates, differentiates, substitutes, matches, rewrites at one
+// site, takes an unknown out of linear sums (linear.go) and prints (plain text,
+// MathML, speech). Beyond that it does not simplify algebra; it knows no units of
+// force, and does not know which problem a tree serves.
 package expr

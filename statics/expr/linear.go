@@ -1,16 +1,15 @@
 package expr
 
-import (
-	"slices"
-)
+import "slices"
 
-// Term is a term of a sum: its sign, and its factors multiplied out; a nil
-// node is 1.
+// Term is a term of a sum: its sign, and its factors multiplied out. A nil Node is
+// 1; the zero Term is +1.
 type Term struct {
 	Minus bool
 	Node  Node
 }
 
+// Times is the product of two terms.
 func (a Term) Times(b Term) Term {
 	return Term{a.Minus != b.Minus, product(a.Node, b.Node)}
 }
@@ -35,6 +34,7 @@ func multiply(a, b []Term) []Term {
 	return all
 }
 
+// Negated is a sum with every sign changed.
 func Negated(a []Term) []Term {
 	out := slices.Clone(a)
 	for i := range out {
@@ -123,7 +123,7 @@ func (g gathered) known() bool {
 	return len(g) == 0 || len(g) == 1 && ok
 }
 
-// Sum writes terms out, one that is added first; nil for none.
+// Sum writes terms out as one tree, one that is added first; nil for none.
 func Sum(terms []Term) Node {
 	terms = slices.Clone(terms)
 	if i := slices.IndexFunc(terms, func(t Term) bool { return !t.Minus }); i > 0 {

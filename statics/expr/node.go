@@ -136,7 +136,7 @@ func Sqrt(x Node) Node { return Fn{Func: FnSqrt, X: x} }
 // Abs is |x|.
 func Abs(x Node) Node { return Fn{Func: FnAbs, X: x} }
 
-// Sin, Cos, Tan and their inverses are keys of a calculator in degrees.
+// Sin is sin x; x is in degrees, here and below.
 func Sin(x Node) Node { return Fn{Func: FnSin, X: x} }
 
 // Cos is cos x.

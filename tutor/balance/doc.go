@@ -4,8 +4,8 @@
 // An equation is sorted into a sum of products of unknowns that is zero, each
 // coefficient with what the rounding of the numbers in it may have moved:
 //
-//	s := balance.Sorter{Value: known, Tree: follows, Literal: uncertainty}
-//	t, ok := s.ZeroOf(left, right, uncertaintyRight)
+//	s := balance.Sorter{Value: known, Tree: follows}
+//	t, ok := s.Terms(balance.Side{Tree: left, Literal: uncertainty}, balance.Exact(right))
 //	e := balance.Weigh(l, t, largest)
 //	e.SpannedBy(basis) // whether it follows from one or two others
 //

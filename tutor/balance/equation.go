@@ -10,20 +10,24 @@ import (
 	"closingside/tutor/lesson"
 )
 
-const (
-	Tolerance        = 1e-6  // how exactly terms are known, of the largest, beside what the numbers in them allow
-	LiteralTolerance = 0.005 // by how much of itself a number may be off
-)
+// Tolerance is how exactly terms are known beside what the numbers in them allow, as
+// a share of an equation's largest term.
+const Tolerance = 1e-6
+
+// LiteralTolerance is the most by which a number that a learner writes may be off,
+// as a share of itself.
+const LiteralTolerance = 0.005
 
 // Equation is an equation as terms that add up to zero, each at the true values
 // of its unknowns so that all can be compared.
 type Equation struct {
 	terms Terms
-	Size  float64 // of the largest term
+	Size  float64 // of the largest term, without its sign; 0 where no term is left
 }
 
-// Weigh turns coefficients into terms: times the unknowns' true values, or a
-// typical one where that is zero.
+// Weigh turns the coefficients t into an equation: times the true values of the
+// unknowns in l, never less than a thousandth of typical, the size of the lesson's
+// forces.
 func Weigh(l *lesson.Lesson, t Terms, typical float64) *Equation {
 	b := &Equation{terms: Terms{}}
 	for _, product := range t.products() {
@@ -65,9 +69,9 @@ func (b *Equation) MultipleOf(o *Equation) bool {
 	return b.SpannedBy([]*Equation{o})
 }
 
-// SpannedBy tells whether b is a combination of one or two equations, each term
-// as closely as it is known: least squares, weighed by what each term allows,
-// and no term further off than that.
+// SpannedBy tells whether b is a combination of the one or two equations of a basis,
+// each term as closely as it is known: least squares, weighed by what each term
+// allows, and no term further off than that. It panics for any other basis.
 func (b *Equation) SpannedBy(basis []*Equation) bool {
 	products := b.terms.products()
 	for _, o := range basis {
@@ -134,8 +138,8 @@ func (b *Equation) Multiplies() bool {
 	})
 }
 
-// ByChance is how often a wrong equation that nothing explains would agree with
-// b: each term but one is free, and takes part in a cell as wide as it is known.
+// ByChance is how often, from 0 to 1, a wrong equation that nothing explains would
+// agree with b: each term but one is free, and takes part in a cell as wide as it is known.
 func (b *Equation) ByChance() float64 {
 	chance, free := 1.0, 0
 	for _, p := range b.terms.products() {
@@ -161,13 +165,13 @@ func (b *Equation) single() bool {
 	return n == 1
 }
 
-// Matches tells whether b is what a slip makes, w: a multiple of it or, of one
-// term, that very term but for its sign.
+// Matches tells whether b is the equation w, such as one that a slip makes: a
+// multiple of it or, of one term, that very term but for its sign.
 func (b *Equation) Matches(w *Equation) bool {
 	return b.MultipleOf(w) && (!b.single() || math.Abs(b.Size-w.Size) <= LiteralTolerance*b.Size)
 }
 
-// CountProducts counts the products of unknowns in equations.
+// CountProducts counts the different products of unknowns in equations.
 func CountProducts(all []*Equation) int {
 	found := map[string]bool{}
 	for _, b := range all {

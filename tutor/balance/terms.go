@@ -10,8 +10,8 @@ import (
 	"closingside/tutor/lesson"
 )
 
-// Coef is a coefficient, and by how much the rounding of the numbers in it may
-// have moved it.
+// Coef is a coefficient, and by how much at most the rounding of the numbers in it
+// may have moved it. Off is not negative.
 type Coef struct{ Value, Off float64 }
 
 func (a Coef) plus(b Coef) Coef { return Coef{a.Value + b.Value, a.Off + b.Off} }
@@ -97,30 +97,52 @@ func (t Terms) fits() bool {
 	return len(t) <= maxTerms
 }
 
-// Sorter writes trees as sums of products of unknowns.
-type Sorter struct {
-	// value is that of a name that is known, with its uncertainty; false for an
-	// unknown.
-	Value func(name string) (Coef, bool)
-	// tree is what an unknown is in terms of others, nil for one that stands for
-	// itself.
-	Tree func(name string) expr.Node
-	// literal is the uncertainty of the number at a site.
-	Literal func(site int) float64
+// Side is one side of an equation as it is written.
+type Side struct {
+	Tree    expr.Node
+	Literal func(site int) float64 // the uncertainty of the number at a site of Tree
 }
 
-// sort writes the tree n, which stands at site, as a quotient of sums of
-// products of unknowns; false where that can't be done.
-func (s *Sorter) sort(n expr.Node, site int) (quotient, bool) {
+// Exact is a side in which every number is exact.
+func Exact(tree expr.Node) Side { return Side{tree, exactly} }
+
+// exactly is the Literal of exact numbers.
+func exactly(int) float64 { return 0 }
+
+// Sorter writes equations as sums of products of unknowns. Both functions are
+// needed.
+type Sorter struct {
+	// Value is that of a name that is known, with its uncertainty; false for an
+	// unknown.
+	Value func(name string) (Coef, bool)
+	// Tree is what an unknown is in terms of others, nil for one that stands for
+	// itself.
+	Tree func(name string) expr.Node
+}
+
+// sorted is a side as a quotient of sums of products of unknowns; false where that
+// can't be done.
+func (s *Sorter) sorted(side Side) (quotient, bool) {
+	return (&sorting{s, side.Literal}).sort(side.Tree, 0)
+}
+
+// sorting is a sorter at work on a side.
+type sorting struct {
+	*Sorter
+	literal func(site int) float64
+}
+
+// sort writes the part n of the side, which stands at site, as a quotient.
+func (s *sorting) sort(n expr.Node, site int) (quotient, bool) {
 	switch n := n.(type) {
 	case expr.Num, expr.Ang, expr.Pi:
-		return known(Coef{expr.Eval(n, nil), s.Literal(site)}), true
+		return known(Coef{expr.Eval(n, nil), s.literal(site)}), true
 	case expr.Sym:
 		if c, ok := s.Value(n.Name); ok {
 			return known(c), !math.IsNaN(c.Value)
 		}
 		if t := s.Tree(n.Name); t != nil {
-			return (&Sorter{s.Value, s.Tree, NoLiterals}).sort(t, 0)
+			return s.sorted(Exact(t))
 		}
 		return unknown(n.Name), true
 	case expr.Neg:
@@ -138,9 +160,6 @@ func (s *Sorter) sort(n expr.Node, site int) (quotient, bool) {
 	}
 	panic("balance: unknown node")
 }
-
-// NoLiterals is the uncertainty of numbers that are all exact.
-func NoLiterals(int) float64 { return 0 }
 
 func combine(op expr.Op, l, r quotient) (quotient, bool) {
 	var q quotient
@@ -184,7 +203,7 @@ func (q quotient) value() (Coef, bool) {
 
 // function sorts a function: of what is known, or a sine, a cosine or a tangent
 // of a sum with one unknown angle.
-func (s *Sorter) function(n expr.Fn, site int) (quotient, bool) {
+func (s *sorting) function(n expr.Fn, site int) (quotient, bool) {
 	x, ok := s.sort(n.X, site+1)
 	if !ok {
 		return quotient{}, false
@@ -242,10 +261,11 @@ func angleIn(t Terms) (name string, turn float64, shift Coef, ok bool) {
 }
 
 // Terms writes left = right as a sum that is zero: multiplied out, with every
-// unknown above the line.
-func (s *Sorter) Terms(left, right expr.Node, rightLiteral func(int) float64) (Terms, bool) {
-	l, ok := s.sort(left, 0)
-	r, fine := (&Sorter{s.Value, s.Tree, rightLiteral}).sort(right, 0)
+// unknown above the line. It is false where the equation can't be sorted, or grows
+// beyond 24 terms or 4 unknowns in one.
+func (s *Sorter) Terms(left, right Side) (Terms, bool) {
+	l, ok := s.sorted(left)
+	r, fine := s.sorted(right)
 	if !ok || !fine {
 		return nil, false
 	}
@@ -253,10 +273,10 @@ func (s *Sorter) Terms(left, right expr.Node, rightLiteral func(int) float64) (T
 	return q.num, ok
 }
 
-// Rename puts q itself in the place of the product that it stands for in an
-// equation, as Fx for F cos θ.
+// Rename puts q's own name in row in the place of the product that q Means, as Fx
+// for F cos θ; row stays as it is where q means no single product.
 func (s *Sorter) Rename(row Terms, q *lesson.Quantity) {
-	means, _ := s.Terms(q.Means, expr.N(0), NoLiterals)
+	means, _ := s.Terms(Exact(q.Means), Exact(expr.N(0)))
 	product, n := "", 0
 	for p, c := range means {
 		if c.Value != 0 {
@@ -271,8 +291,9 @@ func (s *Sorter) Rename(row Terms, q *lesson.Quantity) {
 	}
 }
 
-// Solve is the unknown name out of two equations; NaN where they are not
-// linear in it and the other, or don't give it.
+// Solve is the value of the unknown name out of two equations in it and another
+// unknown, or out of x alone where y is nil or other is ""; NaN where they are not
+// linear in these, or don't give it.
 func Solve(x, y Terms, name, other string) float64 {
 	for _, row := range []Terms{x, y} {
 		for p := range row {

@@ -48,7 +48,7 @@ func (s *rest) triangle() []lesson.Quantity {
 	}
 	var all []lesson.Quantity
 	for _, i := range s.cornersInOrder() {
-		q, c := s.angles3(i)
+		q, c := s.angleAndCorner(i)
 		all = append(all, q, c)
 	}
 	return all
@@ -69,9 +69,9 @@ func (s *rest) cornersInOrder() []int {
 	return []int{0, 1, 2}
 }
 
-// angles3 declares the angle between the two forces other than the i-th, and
+// angleAndCorner declares the angle between the two forces other than the i-th, and
 // the corner that faces that.
-func (s *rest) angles3(i int) (q, c lesson.Quantity) {
+func (s *rest) angleAndCorner(i int) (q, c lesson.Quantity) {
 	own, a, b := s.parts[i], s.parts[(i+1)%3], s.parts[(i+2)%3]
 	phi := s.between(i)
 	greek := []string{"alpha", "beta", "gamma"}[i]

@@ -42,11 +42,15 @@ var Components = lesson.Kind{
 	},
 }
 
+// ComponentsSource is the Source of a problem of this kind that gives magnitude and
+// direction.
 func ComponentsSource(story, name, magnitude, direction string) lesson.Source {
 	return lesson.Branch("", lesson.Leaf("kind", "components"), lesson.Leaf("story", story),
 		lesson.Branch("force", lesson.Leaf("name", name), lesson.Leaf("magnitude", magnitude), lesson.Leaf("direction", direction)))
 }
 
+// FromComponentsSource is the Source of a problem of this kind that gives both
+// components.
 func FromComponentsSource(story, name, x, y string) lesson.Source {
 	return lesson.Branch("", lesson.Leaf("kind", "components"), lesson.Leaf("story", story),
 		lesson.Branch("force", lesson.Leaf("name", name), lesson.Leaf("x", x), lesson.Leaf("y", y)))

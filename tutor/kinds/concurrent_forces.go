@@ -33,6 +33,7 @@ var ConcurrentForces = lesson.Kind{
 	},
 }
 
+// ConcurrentForcesSource is the Source of a problem of this kind, of ForceSources.
 func ConcurrentForcesSource(story string, forces ...lesson.Source) lesson.Source {
 	return lesson.Branch("", lesson.Leaf("kind", "concurrent-forces"), lesson.Leaf("story", story), lesson.Branch("forces", forces...))
 }

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+	"gonum.org/v1/gonum/spatial/r2"
 
 	"closingside/tutor"
 	"closingside/tutor/lesson"
@@ -51,4 +52,14 @@ func rightEntry(l *tutor.Lesson, q *lesson.Quantity, d lesson.Digits) string {
 		return l.Text(q.Routes[0].Tree) + " = 0"
 	}
 	return l.Show(q, q.True, d)
+}
+
+// balance is the sum of the forces on the particle of a lesson of this kind,
+// which is zero, and of their sizes.
+func balance(l *lesson.Lesson) (sum r2.Vec, size float64) {
+	for _, h := range partsOf(l).parts {
+		sum = r2.Add(sum, h.acts())
+		size += h.size
+	}
+	return sum, size
 }

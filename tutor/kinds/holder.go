@@ -15,7 +15,7 @@ import (
 type lead struct {
 	heading statics.Heading
 	angle   string
-	push    bool
+	push    bool // it pushes against the heading, as a strut does
 }
 
 // holder is a part that holds or loads the particle.
@@ -52,12 +52,14 @@ func (s *rest) holder(n string, it lesson.Item) (*holder, error) {
 	}
 	for i, key := range []string{"direction", "second"} {
 		if has(key) {
-			h.leads = append(h.leads, newLead(it.Field(key).Heading, []string{"theta", "psi"}[i]+n, h.is == "strut" || has("compression")))
+			l := newLead(it.Field(key).Heading, []string{"theta", "psi"}[i]+n)
+			l.push = h.is == "strut" || has("compression")
+			h.leads = append(h.leads, l)
 		}
 	}
 	if h.is == "weight" {
 		down, _ := statics.From(statics.MinusY, 0, statics.CounterClockwise)
-		h.leads = []lead{newLead(down, "", false)}
+		h.leads = []lead{newLead(down, "")}
 	}
 	s.size(h)
 	h.wandered = len(h.leads) == 0
@@ -66,11 +68,11 @@ func (s *rest) holder(n string, it lesson.Item) (*holder, error) {
 }
 
 // newLead names the angle of a heading, unless that lies along an axis.
-func newLead(h statics.Heading, angle string, push bool) lead {
+func newLead(h statics.Heading, angle string) lead {
 	if math.Remainder(h.Turn.Degrees(), 90) == 0 {
 		angle = ""
 	}
-	return lead{h, angle, push}
+	return lead{heading: h, angle: angle}
 }
 
 // size finds the force of a part where the statement gives it.
@@ -183,7 +185,7 @@ func (h *holder) at() float64 { return plainDegrees(h.leads[0].heading.Angle()) 
 // aimAt gives a part the direction that was found for it, from +x.
 func (h *holder) aimAt(dir statics.Angle) {
 	at, _ := statics.From(statics.PlusX, dir, statics.CounterClockwise)
-	h.leads = []lead{{at, "theta" + h.n, false}}
+	h.leads = []lead{{heading: at, angle: "theta" + h.n}}
 }
 
 // turn is the signed turn of a lead from its axis.

@@ -45,7 +45,7 @@ var MissingForce = lesson.Kind{
 	},
 }
 
-// MissingSource is the missing force, with at most one value known.
+// MissingSource is the missing force; where known, the key of a field and its value.
 func MissingSource(name string, known ...string) lesson.Source {
 	src := lesson.Branch("missing", lesson.Leaf("name", name))
 	if len(known) == 2 {
@@ -54,14 +54,18 @@ func MissingSource(name string, known ...string) lesson.Source {
 	return src
 }
 
+// ResultantSource is the resultant required, in magnitude and direction.
 func ResultantSource(magnitude, direction string) lesson.Source {
 	return lesson.Branch("resultant", lesson.Leaf("magnitude", magnitude), lesson.Leaf("direction", direction))
 }
 
+// DirectedSource is the resultant of which the direction alone is required.
 func DirectedSource(direction string) lesson.Source {
 	return lesson.Branch("resultant", lesson.Leaf("direction", direction))
 }
 
+// MissingForceSource is the Source of a problem of this kind: a ForceSource, a
+// MissingSource, a ResultantSource or DirectedSource, and more groups of the kind.
 func MissingForceSource(story string, known, free, resultant lesson.Source, more ...lesson.Source) lesson.Source {
 	known.Key = "known"
 	return lesson.Branch("", append([]lesson.Source{lesson.Leaf("kind", "missing-force"), lesson.Leaf("story", story), known, free, resultant}, more...)...)
@@ -114,13 +118,13 @@ func buildMissingForce(p *lesson.Problem) (*lesson.Lesson, error) {
 	t.first, t.second, t.result = newPull(known, "1", t.unit), newPull(free, "2", t.unit), newPull(result, "", t.unit)
 	t.result.name, t.result.dir, t.result.symbol = "R", "theta", lesson.ParseSymbol("R")
 	var lessons []*lesson.Lesson
-	why, ways := "", []bool{true, false}
+	why, ways := "", []reach{reachFar, reachNear}
 	if ask != sizeAndTurn && ask != turnAndSize {
 		ways = ways[:1]
 	}
-	for _, far := range ways {
+	for _, way := range ways {
 		s := t
-		if key := s.close(far); key != "" {
+		if key := s.close(way); key != "" {
 			why = key
 			continue
 		}
@@ -183,45 +187,27 @@ func (t *triangle) lesson() *lesson.Lesson {
 	return l
 }
 
-// scenesMissingForce shows what is given, with a dashed line where only a
-// direction is, and, once the triangle is begun, the forces head to tail.
+// missingSide is a side of the triangle as figures show it: the thing of a group,
+// whose magnitude and direction are the quantities called size and dir.
+func missingSide(l *lesson.Lesson, w lesson.Progress, group, size, dir string) figure.Force {
+	it := l.Problem.Group(group)[0]
+	label := w.Label(size)
+	if it.Field("magnitude").Given() {
+		label = label.Is(it.Field("magnitude").Written)
+	}
+	at := statics.Angle(l.Truth(dir)) * statics.Degree
+	f := drawn(label, size, it.Field("direction").Heading, statics.Polar(l.Truth(size), at))
+	if !it.Field("direction").Given() {
+		f.Hidden, f.Turn, f.Angle = !w.Found(dir), at, figure.Label{}
+	}
+	return f
+}
+
+// scenesMissingForce shows what is given and, once the triangle is begun, the
+// forces head to tail.
 func scenesMissingForce(l *lesson.Lesson, w lesson.Progress) []figure.Scene {
-	p := l.Problem
-	side := func(group, size, dir string) (figure.Force, bool, bool) {
-		it := p.Group(group)[0]
-		label := w.Label(size)
-		if it.Field("magnitude").Given() {
-			label = label.Is(it.Field("magnitude").Written)
-		}
-		v := statics.Polar(l.Truth(size), statics.Angle(l.Truth(dir))*statics.Degree)
-		f := drawn(label, size, it.Field("direction").Heading, v)
-		aimed := it.Field("direction").Given()
-		if !aimed {
-			f.Hidden, f.Turn, f.Angle = !w.Found(dir), statics.Angle(l.Truth(dir))*statics.Degree, figure.Label{}
-		}
-		return f, aimed, it.Field("magnitude").Given()
-	}
-	first, _, _ := side("known", "F1", "theta1")
-	second, aimed, _ := side("missing", "F2", "theta2")
-	result, led, sized := side("resultant", "R", "theta")
-	shown := []figure.Force{first}
-	if aimed {
-		shown = append(shown, second)
-	}
-	if led {
-		shown = append(shown, result)
-	}
-	given := figure.Given(shown...)
-	for i := len(given.Arrows) - 1; i >= 0; i-- {
-		switch a := &given.Arrows[i]; {
-		case a.Name == "R" && sized:
-			a.Class = figure.ClassResultant
-		case a.Name == "R" || a.Name == "F2": // only its line is known
-			given.Lines = append(given.Lines, figure.Line{From: a.From, To: a.To, Class: figure.ClassConstruction, Label: a.Label, Step: a.Step})
-			given.Arrows = append(given.Arrows[:i], given.Arrows[i+1:]...)
-		}
-	}
-	scenes := []figure.Scene{given}
+	first, second, result := missingSide(l, w, "known", "F1", "theta1"), missingSide(l, w, "missing", "F2", "theta2"), missingSide(l, w, "resultant", "R", "theta")
+	scenes := []figure.Scene{missingGiven(l.Problem, first, second, result)}
 	begun := slices.ContainsFunc(angleNames[:], func(name string) bool { return w.Found(name) })
 	if m := w.Method(); m == lesson.ByTriangle || begun && m != lesson.ByComponents {
 		pair := figure.Pair{First: first, Second: second, Resultant: result.Label}
@@ -233,4 +219,27 @@ func scenesMissingForce(l *lesson.Lesson, w lesson.Progress) []figure.Scene {
 		scenes = append(scenes, figure.HeadToTail(pair))
 	}
 	return scenes
+}
+
+// missingGiven shows what is given: a dashed line where only a direction is.
+func missingGiven(p *lesson.Problem, first, second, result figure.Force) figure.Scene {
+	free, whole := p.Group("missing")[0], p.Group("resultant")[0]
+	shown := []figure.Force{first}
+	if free.Field("direction").Given() {
+		shown = append(shown, second)
+	}
+	if whole.Field("direction").Given() {
+		shown = append(shown, result)
+	}
+	given := figure.Given(shown...)
+	for i := len(given.Arrows) - 1; i >= 0; i-- {
+		switch a := &given.Arrows[i]; {
+		case a.Name == "R" && whole.Field("magnitude").Given():
+			a.Class = figure.ClassResultant
+		case a.Name == "R" || a.Name == "F2": // only its line is known
+			given.Lines = append(given.Lines, figure.Line{From: a.From, To: a.To, Class: figure.ClassConstruction, Label: a.Label, Step: a.Step})
+			given.Arrows = slices.Delete(given.Arrows, i, i+1)
+		}
+	}
+	return given
 }

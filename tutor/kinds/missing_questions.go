@@ -102,10 +102,10 @@ func (t *triangle) specialOfSmallest(second, result, turn *lesson.Quantity) {
 	along.Tree = expr.Mul(f1, expr.Cos(expr.Sub(symTheta, theta1)))
 	second.Routes = append(second.Routes, route("perpendicular", "smallest", lesson.ByTriangle, expr.Mul(f1, expr.Sin(beta))))
 	result.Routes = append(result.Routes, along, route("perpendicular", "smallest", lesson.ByTriangle, expr.Mul(f1, expr.Cos(beta))))
-	turn.Routes = append(turn.Routes, route("perpendicular", "smallest", lesson.ByTriangle, t.square(symTheta)))
+	turn.Routes = append(turn.Routes, route("perpendicular", "smallest", lesson.ByTriangle, t.onward(symTheta, expr.Deg(90))))
 	second.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Mul(f1, expr.Tan(beta)))}
 	result.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Div(f1, expr.Cos(beta)))}
-	turn.Mistakes = append(turn.Mistakes, mistake("perpendicular-to-given", t.square(theta1)))
+	turn.Mistakes = append(turn.Mistakes, mistake("perpendicular-to-given", t.onward(theta1, expr.Deg(90))))
 	second.Between = [2]expr.Node{expr.N(0), f1}
 	result.Between = second.Between
 }

@@ -43,10 +43,13 @@ var ObliqueComponents = lesson.Kind{
 	},
 }
 
+// AxisSource is the Source of a named axis.
 func AxisSource(name, direction string) lesson.Source {
 	return lesson.Branch("", lesson.Leaf("name", name), lesson.Leaf("direction", direction))
 }
 
+// ObliqueComponentsSource is the Source of a problem of this kind: a ForceSource
+// and the AxisSources of both axes.
 func ObliqueComponentsSource(story string, f, u, v lesson.Source) lesson.Source {
 	f.Key = "force"
 	return lesson.Branch("", lesson.Leaf("kind", "oblique-components"), lesson.Leaf("story", story), f, lesson.Branch("axes", u, v))
@@ -88,7 +91,7 @@ func buildObliqueComponents(p *lesson.Problem) (*lesson.Lesson, error) {
 	}
 	t := triangle{unit: given.Field("magnitude").Unit}
 	t.result = newPull(given, "", t.unit)
-	f, u, v := t.result.vec, along1(axes[0]), along1(axes[1])
+	f, u, v := t.result.vec, unitAlong(axes[0]), unitAlong(axes[1])
 	apart := statics.Between(u, v).Degrees()
 	whole := r2.Cross(u, v)
 	sizes := [2]float64{r2.Cross(f, v) / whole, r2.Cross(u, f) / whole} // f = sizes·(u, v)
@@ -110,8 +113,8 @@ func buildObliqueComponents(p *lesson.Problem) (*lesson.Lesson, error) {
 	return t.oblique(names), nil
 }
 
-// along1 is the vector of length 1 along an axis.
-func along1(axis lesson.Item) r2.Vec {
+// unitAlong is the vector of length 1 along an axis.
+func unitAlong(axis lesson.Item) r2.Vec {
 	return statics.Polar(1, axis.Field("direction").Heading.Angle())
 }
 

@@ -140,7 +140,7 @@ func TestOpenDirectionsBalance(t *testing.T) {
 			one++
 		}
 		for i, s := range plain.Solutions() {
-			sum, all := Balance(s.Lesson)
+			sum, all := balance(s.Lesson)
 			assert.LessOrEqual(t, r2.Norm(sum), 1e-9*all)
 			checkRoutes(t, s)
 			o := moved.Solutions()[i]
@@ -163,7 +163,7 @@ func TestASpringMayPush(t *testing.T) {
 	assert.InDelta(t, l.Truth("F2")/2000, l.Truth("s2"), 1e-12)
 	assert.Contains(t, l.Given()[len(l.Given())-1], "compressed")
 	checkRoutes(t, l)
-	sum, size := Balance(l.Lesson)
+	sum, size := balance(l.Lesson)
 	assert.LessOrEqual(t, r2.Norm(sum), 1e-9*size)
 	w := tutor.NewWork(l, lesson.DefaultSettings())
 	assert.Equal(t, verdict.Correct, w.Enter("sumx", "S cos 40 = T").Verdict)

@@ -62,12 +62,13 @@ var ParticleEquilibrium = lesson.Kind{
 	},
 }
 
-// EquilibriumSource is the Source of a problem of this kind.
+// EquilibriumSource is the Source of a problem of this kind, of PartSources.
 func EquilibriumSource(story string, parts ...lesson.Source) lesson.Source {
 	return lesson.Branch("", lesson.Leaf("kind", "particle-equilibrium"), lesson.Leaf("story", story), lesson.Branch("parts", parts...))
 }
 
-// PartSource is the Source of a part: its name and what it is, and fields.
+// PartSource is the Source of a part: its name and what it is, "T1 cable", and
+// fields, "mass: 45 kg".
 func PartSource(named string, fields ...string) lesson.Source {
 	name, is, _ := strings.Cut(named, " ")
 	src := lesson.Branch("", lesson.Leaf("name", name), lesson.Leaf("is", is))
@@ -144,13 +145,13 @@ func drawWeight(d *lesson.Draw) lesson.Source {
 }
 
 func buildEquilibrium(p *lesson.Problem) (*lesson.Lesson, error) {
-	s, err := restOf(p, false)
+	s, err := restOf(p, mainSolution)
 	if err != nil {
 		return nil, err
 	}
 	s.declare()
 	if s.two {
-		o, err := restOf(p, true)
+		o, err := restOf(p, otherSolution)
 		if err != nil {
 			return nil, err
 		}
@@ -274,14 +275,4 @@ func (s *rest) senses() string {
 		say("force")
 	}
 	return text.Say("particle-equilibrium.senses", "list", text.List(list))
-}
-
-// Balance is the sum of the forces on the particle of a lesson of this kind,
-// which is zero, and of their sizes.
-func Balance(l *lesson.Lesson) (sum r2.Vec, size float64) {
-	for _, h := range partsOf(l).parts {
-		sum = r2.Add(sum, h.acts())
-		size += h.size
-	}
-	return sum, size
 }

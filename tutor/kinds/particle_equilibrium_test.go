@@ -96,7 +96,7 @@ func TestForcesAtRestAddUpToZero(t *testing.T) {
 			continue
 		}
 		opened++
-		sum, size := Balance(l.Lesson)
+		sum, size := balance(l.Lesson)
 		assert.LessOrEqual(t, r2.Norm(sum), 1e-12*size, p.Code())
 		checkRoutes(t, l)
 	}

@@ -3,9 +3,7 @@ package kinds
 import (
 	"errors"
 	"math"
-	"slices"
 	"strconv"
-	"strings"
 
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -26,16 +24,24 @@ type rest struct {
 	parts   []*holder
 	open    []*holder // those of which the force or the direction is unknown
 	aimed   *holder   // of a known force and an unknown direction; nil where there is none
-	second  bool      // of two solutions, the other
-	two     bool      // there are two
+	sought  solution
+	two     bool      // there are two solutions
 	x, y    expr.Node // the sums, nil where nothing acts along the axis
 	lesson  *lesson.Lesson
 }
 
-// restOf understands a statement and solves it.
-// Of two solutions, second chooses the other.
-func restOf(p *lesson.Problem, second bool) (*rest, error) {
-	s := &rest{problem: p, lesson: &lesson.Lesson{}, second: second}
+// solution says which of two solutions is sought, where a statement allows two.
+type solution uint8
+
+// The solutions; the main one is the only one where there are no two.
+const (
+	mainSolution solution = iota
+	otherSolution
+)
+
+// restOf understands a statement and finds the solution that is sought.
+func restOf(p *lesson.Problem, sought solution) (*rest, error) {
+	s := &rest{problem: p, lesson: &lesson.Lesson{}, sought: sought}
 	s.units()
 	for i, it := range p.Group("parts") {
 		h, err := s.holder(strconv.Itoa(i+1), it)
@@ -62,9 +68,9 @@ func restOf(p *lesson.Problem, second bool) (*rest, error) {
 
 // partsOf is a lesson's statement understood.
 func partsOf(l *lesson.Lesson) *rest {
-	s, err := restOf(l.Problem, false)
+	s, err := restOf(l.Problem, mainSolution)
 	if err == nil && s.two && math.Abs(math.Remainder(s.aimed.at()-l.Truth("theta"+s.aimed.n), 360)) > 1e-6 {
-		s, err = restOf(l.Problem, true)
+		s, err = restOf(l.Problem, otherSolution)
 	}
 	if err != nil {
 		panic("kinds: " + err.Error()) // the lesson was built from it
@@ -72,66 +78,9 @@ func partsOf(l *lesson.Lesson) *rest {
 	return s
 }
 
-// units chooses the units of the lesson: forces in the first one written,
-// otherwise newtons, or pounds where masses are in slugs or lengths in feet.
-func (s *rest) units() {
-	var first, other statics.Unit
-	for _, it := range s.problem.Group("parts") {
-		if u := it.Field("force").Unit; first.Factor == 0 {
-			first = u
-		}
-		for _, key := range []string{"mass", "stiffness"} {
-			if u := it.Field(key).Unit; other.Factor == 0 {
-				other = u
-			}
-		}
-		for _, key := range []string{"stretch", "compression", "stiffness"} {
-			if u := it.Field(key).Unit; s.length.Factor == 0 && u.Factor != 0 {
-				s.length = lengthOf(u)
-			}
-		}
-	}
-	system := "N kg m/s² m"
-	if us := statics.USCustomary; first.System() == us || first.Factor == 0 && other.System() == us {
-		system = "lb slug ft/s² ft"
-	}
-	named := unitsNamed(system)
-	s.unit, s.mass, s.gravity = named[0], named[1], named[2]
-	if first.Factor != 0 {
-		s.unit = first
-	}
-	if s.length.Factor == 0 || s.length.System() != s.unit.System() {
-		s.length = named[3]
-	}
-	s.g = map[string]float64{"m/s²": 9.81, "ft/s²": 32.2}[s.gravity.Symbol]
-	if stated := s.problem.Group("gravity"); len(stated) > 0 {
-		f := stated[0].Field("g")
-		s.g, _ = f.Unit.Convert(f.Value, s.gravity)
-	}
-}
-
-func unitsNamed(symbols string) []statics.Unit {
-	var all []statics.Unit
-	for _, symbol := range strings.Fields(symbols) {
-		u, _ := statics.UnitBySymbol(symbol)
-		all = append(all, u)
-	}
-	return all
-}
-
 // refuse is a reason why a problem of this kind can't be worked.
 func (s *rest) refuse(key string, holes ...string) error {
 	return errors.New(text.Say(s.problem.Kind.Name+".refuse."+key, holes...))
-}
-
-// coherent is how many units of mass times acceleration make the unit of force.
-func (s *rest) coherent() float64 {
-	return math.Round(s.unit.Factor/(s.mass.Factor*s.gravity.Factor)*1e6) / 1e6
-}
-
-// stiffness is the lesson's unit of stiffness.
-func (s *rest) stiffness() statics.Unit {
-	return statics.Unit{Symbol: s.unit.Symbol + "/" + s.length.Symbol, Dim: statics.DimStiffness, Factor: s.unit.Factor / s.length.Factor}
 }
 
 // sum is the sum of the forces along x or y; nil where nothing acts that way.
@@ -163,203 +112,6 @@ func (s *rest) tells(axis r2.Vec) bool {
 	return false
 }
 
-// solve finds the unknowns by package statics, and refuses what has none.
-func (s *rest) solve() error {
-	var p statics.Particle
-	for _, h := range s.parts {
-		v := h.pullsAt()
-		switch {
-		case h.wandered && !h.unknown:
-			if s.aimed != nil {
-				return s.refuse("directions", "name", s.aimed.shown(), "other", h.shown())
-			}
-			s.aimed = h
-		case h.wandered:
-			p.Unknown = append(p.Unknown, r2.Vec{X: 1}, r2.Vec{Y: 1})
-		case h.unknown:
-			p.Unknown = append(p.Unknown, v)
-		default:
-			p.Known = append(p.Known, r2.Scale(h.size, v))
-		}
-	}
-	if s.aimed != nil {
-		return s.aim(p)
-	}
-	result, warning := p.Solve()
-	if err := s.judge(p, result, warning); err != nil {
-		return err
-	}
-	i := 0
-	for _, h := range s.open {
-		if h.wandered {
-			v := r2.Vec{X: result.Values[i], Y: result.Values[i+1]}
-			h.size, i = r2.Norm(v), i+2
-			dir, ok := statics.Direction(v)
-			if !ok {
-				return s.refuse("balanced", "name", h.shown())
-			}
-			h.aimAt(dir)
-			continue
-		}
-		h.size, i = result.Values[i], i+1
-		if err := s.sensed(h); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// sensed turns a spring round that has to push, and refuses any other part that
-// would have to act against its sense.
-func (s *rest) sensed(h *holder) error {
-	if h.size < -1e-9*s.load() && h.either {
-		h.size, h.leads[0].push = -h.size, true
-	}
-	switch least := 1e-9 * s.load(); {
-	case math.Abs(h.size) <= least:
-		return s.refuse("idle", "name", h.shown())
-	case h.size < 0:
-		return s.refuse(h.wrongSense(), "name", h.shown(), "force", s.show(-h.size))
-	}
-	return nil
-}
-
-// aim finds the direction of a force of known size beside one unknown force T
-// along u: across u it has to balance what the known forces K have there,
-//
-//	F⊥ = −K⊥, F∥ = ±√(F² − K⊥²), T = −K∥ − F∥
-func (s *rest) aim(p statics.Particle) error {
-	h := s.aimed
-	t := s.besideIt()
-	switch {
-	case len(s.open) == 1:
-		return s.refuse("only-direction", "name", h.shown())
-	case len(p.Unknown) != 1:
-		return s.refuse("many", "names", s.names())
-	case len(t.leads) != 1:
-		return s.refuse("round-direction", "name", h.shown(), "other", t.shown())
-	}
-	u := p.Unknown[0]
-	var k r2.Vec
-	for _, f := range p.Known {
-		k = r2.Add(k, f)
-	}
-	if r2.Norm(k) <= 1e-9*s.load() {
-		return s.refuse("two-forces", "name", h.shown(), "other", t.shown())
-	}
-	if math.Abs(r2.Cross(u, k)) < leastSine*r2.Norm(k) {
-		return s.refuse("one-line", "name", h.shown(), "other", t.shown())
-	}
-	reach, ok := leg(h.size, r2.Cross(u, k), true)
-	if !ok {
-		return s.refuse("short", "name", h.shown(), "other", t.shown())
-	}
-	sizes := []float64{reach - r2.Dot(k, u), -reach - r2.Dot(k, u)}
-	least := 1e-3 * s.load()
-	fits := slices.DeleteFunc(slices.Clone(sizes), func(v float64) bool { return v < least && !(t.either && v < -least) })
-	if len(fits) == 0 {
-		return s.refuse(t.wrongSense(), "name", t.shown(), "force", s.show(-sizes[0]))
-	}
-	s.two = len(fits) == 2
-	t.size = fits[0]
-	if s.second {
-		t.size = fits[len(fits)-1]
-	}
-	v := r2.Scale(-1, r2.Add(k, r2.Scale(t.size, u)))
-	dir, _ := statics.Direction(v)
-	h.aimAt(dir)
-	return s.sensed(t)
-}
-
-// besideIt is the part of unknown force beside the one of unknown direction;
-// nil where there is none.
-func (s *rest) besideIt() *holder {
-	for _, h := range s.open {
-		if h.unknown {
-			return h
-		}
-	}
-	return nil
-}
-
-// caseBeside tells a solution from the other one, by the unknown force in it.
-func (s *rest) caseBeside(o *rest) string {
-	a, b := s.besideIt(), o.besideIt()
-	switch push := a.leads[0].push; {
-	case push && !b.leads[0].push:
-		return "pushes.F" + a.n
-	case !push && b.leads[0].push:
-		return "pulls.F" + a.n
-	case a.size > b.size:
-		return "larger.F" + a.n
-	}
-	return "smaller.F" + a.n
-}
-
-// names lists the parts of which something is unknown.
-func (s *rest) names() string {
-	names := make([]string, len(s.open))
-	for i, h := range s.open {
-		names[i] = h.shown()
-	}
-	return strings.Join(names, ", ")
-}
-
-// judge refuses what equilibrium does not settle.
-func (s *rest) judge(p statics.Particle, result statics.Equilibrium, warning error) error {
-	list := s.names()
-	switch n := len(p.Unknown); {
-	case n == 0:
-		return s.refuse("nothing")
-	case n > 2:
-		return s.refuse("many", "names", list)
-	case result.Outcome == statics.Indeterminate:
-		return s.refuse("line", "names", list)
-	case result.Outcome == statics.Mechanism, result.Outcome == statics.Inconsistent && n == 1:
-		return s.refuse("mechanism", "names", list)
-	case result.Outcome == statics.Inconsistent:
-		return s.refuse("inconsistent")
-	case warning != nil, n == 2 && math.Abs(r2.Cross(p.Unknown[0], p.Unknown[1])) < leastSine*r2.Norm(p.Unknown[0])*r2.Norm(p.Unknown[1]):
-		return s.refuse("flat", "names", list)
-	}
-	return nil
-}
-
-// leastSine is the sine of the least angle between two unknowns' lines: below
-// about a third of a degree, the answer drowns in rounding.
-const leastSine = 0.006
-
-// load is the sum of the known forces.
-func (s *rest) load() float64 {
-	v := 0.0
-	for _, h := range s.parts {
-		if !h.unknown {
-			v += h.size
-		}
-	}
-	return v
-}
-
 func (s *rest) show(v float64) string {
 	return s.unit.After(lesson.Digits{Magnitude: 3}.Written(statics.DimForce, v))
-}
-
-// other is the second unknown force, or nil.
-func (s *rest) other(h *holder) *holder {
-	for _, o := range s.open {
-		if o != h && !o.wandered {
-			return o
-		}
-	}
-	return nil
-}
-
-// lengthOf is the unit of length in a unit of length or of stiffness.
-func lengthOf(u statics.Unit) statics.Unit {
-	_, below, ok := strings.Cut(u.Symbol, "/")
-	if !ok {
-		below = u.Symbol
-	}
-	length, _ := statics.UnitBySymbol(below)
-	return length
 }

@@ -139,28 +139,3 @@ func (s *rest) single() bool {
 	}
 	return false
 }
-
-// mistaken are the wrong ways to an unknown force under one load: half of it,
-// or its part along the force, the other support left out.
-func (s *rest) mistaken(h *holder) []lesson.Mistake {
-	var load *holder
-	for _, o := range s.parts {
-		if !o.unknown && load != nil {
-			return nil
-		}
-		if !o.unknown {
-			load = o
-		}
-	}
-	if load == nil {
-		return nil
-	}
-	all := []lesson.Mistake{mistake("shared-equally", expr.Div(load.f, expr.N(2)))}
-	if up, ok := h.leads[0].along(alongY); ok && up.Node != nil && math.Abs(load.acts().X) < 1e-9 { // half of it held up by each
-		all = append(all, mistake("shared-equally", expr.Div(load.f, expr.Mul(expr.N(2), up.Node))))
-	}
-	if a := h.leads[0].angle; a != "" {
-		all = append(all, mistake("load-resolved", expr.Mul(load.f, expr.Sin(expr.S(a)))), mistake("load-resolved", expr.Mul(load.f, expr.Cos(expr.S(a)))))
-	}
-	return all
-}

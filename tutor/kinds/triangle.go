@@ -169,23 +169,31 @@ func directionsAdded(sum float64) []lesson.Mistake {
 	return all
 }
 
-// laid is the direction that lies an angle beyond another in the triangle's
-// sense; back for one that lies before it.
-func (t *triangle) laid(id string, dir expr.Node, angle string, back bool) lesson.Route {
-	tree := expr.Add(dir, expr.S(angle))
-	if t.ccw == back {
-		tree = expr.Sub(dir, expr.S(angle))
+// onward is the direction that lies an angle beyond another in the triangle's
+// sense, backward the one that lies as much before it.
+func (t *triangle) onward(dir, angle expr.Node) expr.Node {
+	if t.ccw {
+		return expr.Add(dir, angle)
 	}
-	return route(id, "laid-off", lesson.ByTriangle, tree)
+	return expr.Sub(dir, angle)
+}
+
+func (t *triangle) backward(dir, angle expr.Node) expr.Node {
+	if t.ccw {
+		return expr.Sub(dir, angle)
+	}
+	return expr.Add(dir, angle)
 }
 
 // directions adds the routes to θ₂ and θ.
 func (t *triangle) directions() (second, result lesson.Quantity) {
 	second, result = t.second.bearing(), t.result.bearing()
 	result.Symbol = expr.Symbol{Letter: "θ", Spoken: "theta"}
-	second.Routes = []lesson.Route{t.laid("from-resultant", symTheta, "alpha", false), t.laid("from-first", theta1, "phi", false),
+	alpha, beta := expr.S("alpha"), expr.S("beta")
+	laid := func(id string, tree expr.Node) lesson.Route { return route(id, "laid-off", lesson.ByTriangle, tree) }
+	second.Routes = []lesson.Route{laid("from-resultant", t.onward(symTheta, alpha)), laid("from-first", t.onward(theta1, symPhi)),
 		directionOf(expr.S("F2x"), expr.S("F2y"), t.second.vec)}
-	result.Routes = []lesson.Route{t.laid("from-first", theta1, "beta", false), t.laid("from-second", theta2, "alpha", true),
+	result.Routes = []lesson.Route{laid("from-first", t.onward(theta1, beta)), laid("from-second", t.backward(theta2, alpha)),
 		directionOf(symRx, symRy, t.result.vec)}
 	return second, result
 }
@@ -248,41 +256,18 @@ func take(qs []lesson.Quantity, ways []lesson.Way) {
 	}
 }
 
-// across is F₂ from what both forces have across the resultant, which is
-// nothing together; over is R from what they have along it.
-func (t *triangle) across() (second, result lesson.Route) {
-	second = route("across", "nothing-across", lesson.ByComponents, expr.Div(
+// across is how F₂ follows from what both forces have across the resultant, which is
+// nothing together, and along how R follows from what they have along it.
+func (t *triangle) across() (across, along lesson.Route) {
+	across = route("across", "nothing-across", lesson.ByComponents, expr.Div(
 		expr.Mul(f1, expr.Sin(expr.Sub(symTheta, theta1))), expr.Sin(expr.Sub(theta2, symTheta))))
-	result = route("along", "sum-along", lesson.ByComponents, expr.Add(
+	along = route("along", "sum-along", lesson.ByComponents, expr.Add(
 		expr.Mul(f1, expr.Cos(expr.Sub(symTheta, theta1))), expr.Mul(f2, expr.Cos(expr.Sub(theta2, symTheta)))))
-	return second, result
-}
-
-// square is the triangle's direction of F₂ at right angles to another.
-func (t *triangle) square(dir expr.Node) expr.Node {
-	if t.ccw {
-		return expr.Add(dir, expr.Deg(90))
-	}
-	return expr.Sub(dir, expr.Deg(90))
+	return across, along
 }
 
 // other is the direction of F₁ + R, the diagonal taken by mistake.
 func (t *triangle) other() lesson.Mistake {
 	x, y := expr.Add(symRx, expr.S("F1x")), expr.Add(symRy, expr.S("F1y"))
 	return mistake("other-diagonal", arctangent(x, y, r2.Add(t.result.vec, t.first.vec)))
-}
-
-// firstRoutes names the route of steps that take whichever a quantity puts
-// first.
-func firstRoutes(qs []lesson.Quantity, steps []lesson.Step) []lesson.Step {
-	var named []lesson.Step
-	for _, s := range steps {
-		for _, q := range qs {
-			if q.Name == s.Quantity && s.Route == "" {
-				s.Route = q.Routes[0].ID
-			}
-		}
-		named = append(named, s)
-	}
-	return named
 }

@@ -21,10 +21,20 @@ const (
 	smallestForce                  // θ, and F₂ the smallest
 )
 
-// close finds the sides that are not given. Where there are two ways to, far
-// chooses the one that makes the unknown side longer: α is acute there. It
-// returns the key of the reason where there is no such triangle.
-func (t *triangle) close(far bool) string {
+// reach says which way along its line a side reaches from the foot of the distance
+// that it has to span, where either way closes the triangle.
+type reach float64
+
+// Reaching far makes the unknown side longer: α is acute there.
+const (
+	reachFar  reach = 1
+	reachNear reach = -1
+)
+
+// close finds the sides that are not given. Where there are two ways to, it takes
+// the one that reaches as told. It returns the key of the reason where there is no
+// such triangle.
+func (t *triangle) close(way reach) string {
 	f := t.first.vec
 	unitAt := func(p pull) r2.Vec { return statics.Polar(1, p.heading.Angle()) }
 	switch t.ask {
@@ -49,49 +59,53 @@ func (t *triangle) close(far bool) string {
 		t.second.vec = r2.Sub(r2.Scale(r2.Dot(f, v), v), f)
 	case sizeAndTurn:
 		v := unitAt(t.result)
-		reach, ok := leg(t.second.size, r2.Cross(v, f), far)
+		along, ok := leg(t.second.size, r2.Cross(v, f))
 		if !ok {
 			return "short"
 		}
-		t.second.vec = r2.Sub(r2.Scale(r2.Dot(f, v)+reach, v), f)
-		if r2.Dot(f, v)+reach <= 0 {
+		size := r2.Dot(f, v) + float64(way)*along
+		t.second.vec = r2.Sub(r2.Scale(size, v), f)
+		if size <= 0 {
 			return "backwards"
 		}
 	case turnAndSize:
 		u := unitAt(t.second)
-		reach, ok := leg(t.result.size, r2.Cross(u, f), far)
+		along, ok := leg(t.result.size, r2.Cross(u, f))
 		if !ok {
 			return "short"
 		}
-		if reach-r2.Dot(f, u) <= 0 {
+		size := float64(way)*along - r2.Dot(f, u)
+		if size <= 0 {
 			return "sense"
 		}
-		t.second.vec = r2.Scale(reach-r2.Dot(f, u), u)
+		t.second.vec = r2.Scale(size, u)
 	}
 	return t.measure()
 }
 
-// leg is the part of a side of the given size along a line that it reaches
-// over a distance across; forwards where it is to be far. ok is false where the
-// side is too short, or only just reaches, so that two triangles run together.
-func leg(size, across float64, far bool) (_ float64, ok bool) {
+// leg is how far along a line a side of the given size reaches, over a distance
+// across. ok is false where the side is too short, or only just reaches, so that
+// two triangles run together.
+func leg(size, across float64) (along float64, ok bool) {
 	const just = 1e-3 // of the side, squared: an angle within 2° of 90°
-	along := size*size - across*across
-	if along < just*size*size {
+	square := size*size - across*across
+	if square < just*size*size {
 		return 0, false
 	}
-	if far {
-		return math.Sqrt(along), true
-	}
-	return -math.Sqrt(along), true
+	return math.Sqrt(square), true
 }
 
 // measure fills in what follows from the vectors; it returns the key of the
 // reason where they make no triangle worth drawing.
 func (t *triangle) measure() string {
 	t.result.vec = r2.Add(t.first.vec, t.second.vec)
-	t.second.complete(t.ask == bothDirections || t.ask == turnAndSize)
-	t.result.complete(t.ask != turnAndSize)
+	t.second.size, t.result.size = r2.Norm(t.second.vec), r2.Norm(t.result.vec)
+	if t.ask != bothDirections && t.ask != turnAndSize {
+		t.second.aim()
+	}
+	if t.ask == turnAndSize {
+		t.result.aim()
+	}
 	t.alpha = statics.Between(t.second.vec, t.result.vec).Degrees()
 	t.beta = statics.Between(t.first.vec, t.result.vec).Degrees()
 	t.gamma = statics.Between(r2.Scale(-1, t.first.vec), t.second.vec).Degrees()

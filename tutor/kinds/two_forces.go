@@ -33,6 +33,7 @@ var TwoForces = lesson.Kind{
 	},
 }
 
+// TwoForcesSource is the Source of a problem of this kind, of two ForceSources.
 func TwoForcesSource(story string, forces ...lesson.Source) lesson.Source {
 	return lesson.Branch("", lesson.Leaf("kind", "two-forces"), lesson.Leaf("story", story), lesson.Branch("forces", forces...))
 }

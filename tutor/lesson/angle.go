@@ -6,8 +6,9 @@ import (
 	"closingside/statics"
 )
 
-// TurnRemainder is what an angle leaves of whole turns, in [−180°, 180°]. Nearly all lie
-// there, and math.Remainder is slow.
+// TurnRemainder is what an angle in degrees leaves of whole turns, in
+// [−180°, 180°]; either end stays as it is. Nearly all angles lie there, and
+// math.Remainder is slow.
 func TurnRemainder(deg float64) float64 {
 	if math.Abs(deg) <= 180 {
 		return deg
@@ -15,7 +16,7 @@ func TurnRemainder(deg float64) float64 {
 	return math.Remainder(deg, 360)
 }
 
-// Wrap brings a direction into (−180°, 180°].
+// Wrap brings a direction in degrees into (−180°, 180°].
 func Wrap(deg float64) float64 {
 	d := TurnRemainder(deg)
 	if d == -180 {
@@ -24,7 +25,7 @@ func Wrap(deg float64) float64 {
 	return d
 }
 
-// Wrap360 brings an angle into [0°, 360°).
+// Wrap360 brings an angle in degrees into [0°, 360°).
 func Wrap360(deg float64) float64 {
 	d := math.Mod(deg, 360)
 	if d < 0 {

@@ -5,7 +5,9 @@ import "sync"
 // banks holds the problems of each kind, read once.
 var banks sync.Map // *Kind → []Problem
 
-// BankProblems lists the kind's harbour problems, fresh copies each time.
+// BankProblems lists the problems of the kind's Bank, in its order, copies each
+// time: their settings may be changed, their items are shared. It panics where one
+// can't be read.
 func (k *Kind) BankProblems() []*Problem {
 	read, ok := banks.Load(k)
 	if !ok {

@@ -15,15 +15,15 @@ import (
 //
 // version, kind, story, things given, and four letters against mistyping. Before
 // those may stand what the settings change, such as "check:d4;mtriangle": the
-// letter of each key, and its value. It is untrusted input: what
-// decode returns still has to be read.
+// letter of each key, and its value. A code is untrusted input: what decode returns
+// still has to be read.
 
 const (
 	codeVersion = "1"
 	maxCode     = 2000 // bytes
 )
 
-// Code is p as a code.
+// Code is p as a code, which Kinds.Decode reads.
 func (p *Problem) Code() string {
 	parts := []string{codeVersion, p.Kind.Name, EscapeCode(p.Story)}
 	for _, it := range p.Items {
@@ -40,8 +40,7 @@ func (p *Problem) Code() string {
 	return body + "!" + Checksum(body)
 }
 
-// decode turns a code back into the source of a problem. The error is as
-// Decode gives it.
+// decode turns a code back into the source of a problem.
 func (ks Kinds) decode(code string) (Source, error) {
 	cut := strings.LastIndexByte(code, '!')
 	if len(code) > maxCode || cut < 0 {
@@ -82,6 +81,7 @@ func (ks Kinds) decode(code string) (Source, error) {
 	return src, nil
 }
 
+// decode turns the fields of one thing back into its source.
 func (g Group) decode(fields string) Source {
 	item := Branch("")
 	for i, f := range strings.Split(fields, ";") {
@@ -102,8 +102,8 @@ func (ks Kinds) Decode(code string) (*Problem, error) {
 	return ks.Read(src)
 }
 
-// EscapeCode writes a text with the separators, and what an address would change,
-// as ~XX; a space is written as _.
+// EscapeCode is a text as it stands in a code: the separators, and what an address
+// would change, as ~XX; a space as _.
 func EscapeCode(s string) string {
 	var b strings.Builder
 	for _, c := range []byte(s) {
@@ -120,6 +120,8 @@ func EscapeCode(s string) string {
 	return b.String()
 }
 
+// UnescapeCode is the text that EscapeCode wrote; what it never writes is kept as
+// it is, and bytes that are no UTF-8 become U+FFFD.
 func UnescapeCode(s string) string {
 	b := make([]byte, 0, len(s))
 	for i := 0; i < len(s); i++ {
@@ -137,8 +139,8 @@ func UnescapeCode(s string) string {
 	return strings.ToValidUTF8(string(b), "\uFFFD")
 }
 
-// Checksum guards against a link cut short or mistyped: four letters of an
-// FNV-1a hash.
+// Checksum is four letters and digits of body's FNV-1a hash, base 36, against a
+// link cut short or mistyped.
 func Checksum(body string) string {
 	h := fnv.New32a()
 	_, _ = h.Write([]byte(body)) // never fails

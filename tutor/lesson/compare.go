@@ -6,13 +6,17 @@ import (
 	"closingside/statics"
 )
 
-// Values of a quantity are compared as they are wrong alike: directions around
-// the circle, angles of the figure without their signs.
+// Two values of a quantity are so far apart (Apart) as a right one and an entry
+// are, or (Gap) as two wrong ones are: those are compared as they are wrong alike,
+// directions around the circle, angles of the figure without their signs. Values
+// and distances are in degrees for angles, else in the unit of UnitOf.
 
-// Circular tells whether values of q are compared around the circle.
+// Circular tells whether values of q are compared around the circle: whether it is
+// an angle.
 func (q *Quantity) Circular() bool { return q.Dim == statics.DimAngle }
 
-// Epsilon is how far apart two values of q may be and still be one.
+// Epsilon is how far apart two values of q may be, from rounding in the machine,
+// and still be one.
 func (q *Quantity) Epsilon() float64 { return 1e-9 * max(1, math.Abs(q.True)) }
 
 // Fold brings a value into the range in which wrong values of q are compared:
@@ -43,7 +47,8 @@ func (q *Quantity) IsNegativeAngle(v float64) bool { return v < 0 && q.Circular(
 // its sign alone is wrong.
 const signCounts = 2.0
 
-// Gap is the distance of two values as wrong values of q are compared.
+// Gap is the distance of two values of q as wrong ones: after Fold, and the signs
+// of angles of the figure left out.
 func (q *Quantity) Gap(a, b float64) float64 {
 	if !q.Circular() {
 		return math.Abs(a - b)
@@ -63,8 +68,8 @@ func (q *Quantity) Within(v, lo, hi float64) bool {
 	return lo <= v && v <= hi
 }
 
-// Apart is the distance from a to b in q's unit: around the circle for a
-// direction, plain otherwise.
+// Apart is the distance from a to b in q's unit: around the circle for an angle,
+// plain otherwise.
 func (q *Quantity) Apart(a, b float64) float64 {
 	d := math.Abs(a - b)
 	if q.Dim == statics.DimAngle {

@@ -7,8 +7,10 @@ import (
 	"closingside/statics"
 )
 
-// DecimalExponent is the power of ten of v's first significant digit: 2 for 682.6.
-// Zero counts as 1 (power 0).
+// Digits says how finely values are written: significant digits for
+// DecimalExponent is the power of ten of v's first significant digit, as v is
+// written to fifteen digits: 2 for 682.6, −2 for 0.05. It is 0 for zero, NaN and
+// infinity.
 func DecimalExponent(v float64) int {
 	size := math.Abs(v)
 	if size == 0 || !(size <= math.MaxFloat64) {
@@ -97,15 +99,15 @@ func (d Digits) Written(dim statics.Dimension, v float64) string {
 	return s
 }
 
-// Digits says how finely values are written: significant digits for
 // magnitudes, digits after the point for angles in degrees (an angle's zero is
-// arbitrary, so its significant digits mean little).
+// arbitrary, so its significant digits mean little). Settings keep them in the
+// ranges below; a quantity that is no angle is a magnitude.
 type Digits struct {
 	Magnitude int // 3–10
 	Angle     int // 0–8
 }
 
-// Finest is where carrying further digits ends.
+// Finest is where carrying further digits ends; Further goes no further.
 var Finest = Digits{Magnitude: 10, Angle: 8}
 
 // Further is one digit more.
@@ -113,8 +115,8 @@ func (d Digits) Further() Digits {
 	return Digits{min(d.Magnitude+1, Finest.Magnitude), min(d.Angle+1, Finest.Angle)}
 }
 
-// HalfUnit is half a unit of the last digit kept of v: for an angle a fixed
-// number of degrees, otherwise relative to v's leading digit.
+// HalfUnit is half a unit of the last digit kept of v, in the unit of v: for an
+// angle a fixed number of degrees, otherwise by v's first digit.
 func (d Digits) HalfUnit(dim statics.Dimension, v float64) float64 {
 	if dim == statics.DimAngle {
 		return 0.5 * math.Pow10(-d.Angle)

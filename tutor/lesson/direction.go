@@ -18,7 +18,7 @@ import (
 func (q *Quantity) IsReported() bool { return q.Turns && q.Answer && !q.Given }
 
 // Reported is the direction v, in degrees from +x, the way it is asked for:
-// "54.4° from P", "N 10.6° E".
+// "54.4° from P", "N 10.6° E". For any other quantity it is Show.
 func (l *Lesson) Reported(q *Quantity, v float64, d Digits) string {
 	if !q.IsReported() || math.IsNaN(v) {
 		return l.Show(q, v, d)
@@ -65,7 +65,7 @@ var reportKeys = [...]string{FromX: "from-x", FromThing: "from-thing", FromVerti
 // Key ends the keys of what is said of this way of reporting.
 func (a ReportAs) Key() string { return reportKeys[a] }
 
-// Say is the sentence on r under a key.
+// Say is the sentence on r under "reported.<key>" and its way of reporting.
 func (r Reference) Say(key string) string {
 	return text.Say("reported."+key+"."+r.As.Key(), "thing", ParseSymbol(r.Thing).String())
 }

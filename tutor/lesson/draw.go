@@ -14,7 +14,8 @@ type Draw struct {
 	Within [4]bool // the quadrants that Direction draws from
 }
 
-// NewDraw starts a sequence of draws. The stream tells kinds apart.
+// NewDraw starts a sequence of draws, from all quadrants. Sequences of one seed and
+// different streams have nothing to do with each other.
 func NewDraw(seed, stream uint64) *Draw {
 	return &Draw{src: rand.NewPCG(seed, stream), Within: [4]bool{true, true, true, true}}
 }
@@ -31,7 +32,7 @@ func (d *Draw) Below(n int) int {
 	}
 }
 
-// Step draws one of lo, lo+step, … up to hi.
+// Step draws one of lo, lo+step, … up to hi; hi is at least lo, step positive.
 func (d *Draw) Step(lo, hi, step int) int { return lo + step*d.Below((hi-lo)/step+1) }
 
 // Direction draws a whole direction from −180 to 179 degrees, a multiple of
@@ -45,7 +46,7 @@ func (d *Draw) Direction(step int) int {
 	return deg
 }
 
-// Quadrant draws one of the quadrants where directions are wanted, from 0.
+// Quadrant draws one of the quadrants where directions are wanted, from 0 to 3.
 func (d *Draw) Quadrant() int {
 	var open []int
 	for q, on := range d.Within {
@@ -95,8 +96,8 @@ func Hash(parts ...string) uint64 {
 	return h.Sum64()
 }
 
-// Letters writes a hash in n letters and digits that are not mistaken for each
-// other.
+// Letters is a hash in n letters and digits that are not mistaken for each other
+// (base 30, the lowest first).
 func Letters(h uint64, n int) string {
 	const alphabet = "23456789abcdefghjkmnpqrstuvwxyz"
 	b := make([]byte, n)

@@ -18,11 +18,12 @@ type Formula struct {
 }
 
 // digitsOf is how finely each quantity is written in a line of working.
-type digitsOf func(q *Quantity) Digits
+type digitsOf = func(q *Quantity) Digits
 
-// Numbers is r's formula for q with numbers in the place of what env knows. A
-// direction that comes out more than half a turn from +x is brought back by
-// whole turns, so that the line is true as it stands.
+// Numbers is r's formula for q with numbers in the place of what env knows, each
+// quantity as finely as d says; env tells NaN of what it does not know, which stays
+// a symbol. A direction that comes out more than half a turn from +x is brought
+// back by whole turns, so that the line is true as it stands.
 func (l *Lesson) Numbers(q *Quantity, r *Route, env expr.Env, d digitsOf) expr.Node {
 	if q.Equation { // what it is to find stays a symbol
 		return l.written(r.Tree, func(name string) float64 {

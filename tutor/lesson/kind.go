@@ -84,7 +84,7 @@ const (
 // Kinds are kinds of problem, in teaching order.
 type Kinds []*Kind
 
-// ByName returns the kind called name, or nil.
+// ByName returns the kind called name, or nil; it points to the kind itself.
 func (ks Kinds) ByName(name string) *Kind {
 	for _, k := range ks {
 		if k.Name == name {
@@ -94,7 +94,7 @@ func (ks Kinds) ByName(name string) *Kind {
 	return nil
 }
 
-// Names lists what the kinds are called, as a sentence does.
+// Names is what the kinds are called, with commas between, for a sentence.
 func (ks Kinds) Names() string {
 	var names []string
 	for _, k := range ks {

@@ -50,7 +50,7 @@ type Way struct {
 // Step is one step of a Way: a quantity and the route that finds it.
 type Step struct{ Quantity, Route string }
 
-// Quantity returns the quantity called name, or nil.
+// Quantity returns the quantity called name, or nil. It points into Quantities.
 func (l *Lesson) Quantity(name string) *Quantity {
 	if i, ok := l.index[name]; ok {
 		return &l.Quantities[i]
@@ -58,7 +58,7 @@ func (l *Lesson) Quantity(name string) *Quantity {
 	return nil
 }
 
-// Truth is the environment of true values.
+// Truth is the environment of true values, an expr.Env: NaN for an unknown name.
 func (l *Lesson) Truth(name string) float64 {
 	if q := l.Quantity(name); q != nil {
 		return q.True
@@ -74,7 +74,8 @@ func (l *Lesson) Symbol(name string) expr.Symbol {
 	return expr.Symbol{Letter: name, Spoken: name}
 }
 
-// UnitOf is the unit in which q's values are kept.
+// UnitOf is the unit in which q's values are kept: the lesson's for forces, degrees
+// for angles, otherwise q's own; one of factor 1 without a symbol for a ratio.
 func (l *Lesson) UnitOf(q *Quantity) statics.Unit {
 	switch q.Dim {
 	case statics.DimAngle:
@@ -88,7 +89,7 @@ func (l *Lesson) UnitOf(q *Quantity) statics.Unit {
 	return statics.Unit{Dim: q.Dim, Factor: 1}
 }
 
-// AngleUnit is the unit of every angle in a lesson.
+// AngleUnit is the unit of every angle in a lesson, the degree.
 var AngleUnit, _ = statics.UnitBySymbol("deg")
 
 // Say is text.Say with the lesson's symbols filled in: "{gamma}" becomes γ and
@@ -162,10 +163,12 @@ func (l *Lesson) Situation() (figure.Scene, bool) {
 	return l.Kind.Situation(l)
 }
 
-// Places tells where each quantity stands in Quantities, by name.
+// Places tells where each quantity stands in Quantities, by name. It is the
+// lesson's own index, not to be written to.
 func (l *Lesson) Places() map[string]int { return l.index }
 
-// Find is Quantity before the index is built; it panics on an unknown name.
+// Find is Quantity while a kind still declares them, before there is an index; it
+// panics on an unknown name.
 func (l *Lesson) Find(name string) *Quantity {
 	for i := range l.Quantities {
 		if l.Quantities[i].Name == name {
@@ -175,7 +178,7 @@ func (l *Lesson) Find(name string) *Quantity {
 	panic("lesson: no quantity called " + name)
 }
 
-// seal builds the index; a kind calls it once all quantities are declared.
+// seal builds the index once the kind has declared all quantities.
 func (l *Lesson) seal() *Lesson {
 	l.index = make(map[string]int, len(l.Quantities))
 	for i, q := range l.Quantities {

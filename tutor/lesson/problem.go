@@ -26,7 +26,7 @@ type Item struct {
 	Line   int
 }
 
-// Field is one value of an Item.
+// Field is one value of an Item. A name and a choice have Written alone.
 type Field struct {
 	Key     string
 	Written string          // as the statement writes it; "" where it is not given
@@ -57,7 +57,7 @@ func (f Field) Shown() string {
 // Given tells whether the statement gives the field.
 func (f Field) Given() bool { return f.Written != "" }
 
-// Group returns the items of one group, in order.
+// Group returns the items of one group, in order; nil where none is given.
 func (p *Problem) Group(key string) []Item {
 	var items []Item
 	for _, it := range p.Items {
@@ -75,7 +75,7 @@ const (
 	maxMagnitude = 1e12 // in the unit written
 )
 
-// Read understands a Source as a problem of kind k.
+// Read understands a Source as a problem of kind k. An error is a *SourceError.
 func (k *Kind) Read(src Source) (*Problem, error) {
 	p := &Problem{Kind: k, Settings: DefaultSettings()}
 	seen := map[string]bool{}

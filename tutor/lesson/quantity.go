@@ -70,7 +70,7 @@ type Quantity struct {
 	Between [2]expr.Node
 }
 
-// Route returns the route of q called id, or nil.
+// Route returns the route of q called id, or nil. It points into Routes.
 func (q *Quantity) Route(id string) *Route {
 	for i := range q.Routes {
 		if q.Routes[i].ID == id {
@@ -80,7 +80,8 @@ func (q *Quantity) Route(id string) *Route {
 	return nil
 }
 
-// Definition is the formula that stands for q in an equation.
+// Definition is the formula that stands for q in an equation: what it Means, or its
+// first route. It panics for a given, which has neither.
 func (q *Quantity) Definition() expr.Node {
 	if q.Means != nil {
 		return q.Means
@@ -88,15 +89,17 @@ func (q *Quantity) Definition() expr.Node {
 	return q.Routes[0].Tree
 }
 
-// IsSolved tells whether q is the solution of sums.
+// IsSolved tells whether q is the solution of equations: of those it Solves, or of
+// its Sums.
 func (q *Quantity) IsSolved() bool { return q.Solves[0] != "" || q.Sums[0] != nil }
 
-// IsSlopeAngle tells whether q is the angle of a slope triangle.
+// IsSlopeAngle tells whether q is an angle found from a slope triangle.
 func (q *Quantity) IsSlopeAngle() bool {
 	return len(q.Routes) > 0 && q.Routes[0].ID == "slope" && q.Dim == statics.DimAngle
 }
 
-// WholeOf is the given force of which q is a component; nil where there is none.
+// WholeOf is the given force of which q is a component that is to be found; nil
+// where there is none, and for a nil q.
 func (l *Lesson) WholeOf(q *Quantity) *Quantity {
 	if q == nil || !q.Signed || q.Given {
 		return nil
@@ -108,8 +111,8 @@ func (l *Lesson) WholeOf(q *Quantity) *Quantity {
 	return whole
 }
 
-// FollowsFromUnknown tells whether q follows from an unknown, as the stretch of a
-// spring does from the force in it.
+// FollowsFromUnknown tells whether q is an unknown of equations or follows from
+// one, as the stretch of a spring does from the force in it.
 func (l *Lesson) FollowsFromUnknown(q *Quantity) bool {
 	return l.FollowsFrom(q, func(q *Quantity) bool { return q.Unknown })
 }

@@ -23,7 +23,7 @@ func (s Settings) Source() Source {
 }
 
 // Code is s as a part of a code: a letter and a value for each key that
-// differs from the default; "" where none does.
+// differs from the default; "" where none does. DecodeSettings reads it.
 func (s Settings) Code() string {
 	var parts []string
 	for _, kid := range s.Source().Kids {

@@ -28,16 +28,16 @@ var settings = []setting{
 	whole("working-digits", "w", 3, 10, func(s *Settings) *int { return &s.Work.Magnitude }),
 	whole("places", "p", 0, 6, func(s *Settings) *int { return &s.Answer.Angle }),
 	whole("working-places", "q", 0, 8, func(s *Settings) *int { return &s.Work.Angle }),
-	choice("entries", "e", []string{"any", "numbers"}, func(s *Settings) *bool { return &s.NumbersOnly }),
-	choice("units", "u", []string{"optional", "required"}, func(s *Settings) *bool { return &s.UnitsRequired }),
+	toggle("entries", "e", "any", "numbers", func(s *Settings) *bool { return &s.NumbersOnly }),
+	toggle("units", "u", "optional", "required", func(s *Settings) *bool { return &s.UnitsRequired }),
 	direction,
 	method,
 	choice("hints", "h", []string{"on", "delayed", "off"}, func(s *Settings) *Help { return &s.Hints }),
 	choice("solution", "s", []string{"on", "delayed", "off"}, func(s *Settings) *Help { return &s.Solution }),
-	choice("sketch", "k", []string{"off", "on"}, func(s *Settings) *bool { return &s.Sketch }),
+	toggle("sketch", "k", "off", "on", func(s *Settings) *bool { return &s.Sketch }),
 }
 
-// Method is the setting of the way a problem is to be worked.
+// method is the setting of the way a problem is to be worked.
 var method = choice("method", "m", []string{"any", "triangle", "components"}, func(s *Settings) *Method { return &s.Method })
 
 // direction is the setting of how a direction is reported: one of the words,
@@ -77,21 +77,23 @@ func whole(key, short string, lo, hi int, of func(*Settings) *int) setting {
 }
 
 // choice is a setting that is one of some words, in the order of its values.
-func choice[T ~uint8 | ~bool](key, short string, words []string, of func(*Settings) *T) setting {
-	values := make([]T, len(words))
-	for i := range values {
-		switch p := any(&values[i]).(type) {
-		case *bool:
-			*p = i == 1
-		case *Method:
-			*p = Method(i)
-		case *Help:
-			*p = Help(i)
-		}
-	}
+func choice[T ~uint8](key, short string, words []string, of func(*Settings) *T) setting {
 	return setting{key: key, short: short, words: words,
-		get: func(s *Settings) string { return words[slices.Index(values, *of(s))] },
-		set: func(s *Settings, v string) { *of(s) = values[slices.Index(words, v)] },
+		get: func(s *Settings) string { return words[*of(s)] },
+		set: func(s *Settings, v string) { *of(s) = T(slices.Index(words, v)) },
+	}
+}
+
+// toggle is a setting that is one of two words, the first for false.
+func toggle(key, short, off, on string, of func(*Settings) *bool) setting {
+	return setting{key: key, short: short, words: []string{off, on},
+		get: func(s *Settings) string {
+			if *of(s) {
+				return on
+			}
+			return off
+		},
+		set: func(s *Settings, v string) { *of(s) = v == on },
 	}
 }
 
@@ -107,7 +109,8 @@ func (o *setting) values() string {
 	return strings.Join(all, ", ")
 }
 
-// SettingKeys lists the keys that may stand under "check:".
+// SettingKeys lists the keys that may stand under "check:", in the order a form
+// offers them.
 func SettingKeys() []string {
 	var keys []string
 	for _, o := range settings {
@@ -116,7 +119,7 @@ func SettingKeys() []string {
 	return keys
 }
 
-// Word is what s is under key, as a file writes it; "" for an unknown key.
+// Word is what s has under key, as a file writes it; "" for an unknown key.
 func (s Settings) Word(key string) string {
 	for _, o := range settings {
 		if o.key == key {
@@ -149,7 +152,7 @@ func (k *Kind) SettingKeys() []string {
 }
 
 // SettingWords lists what the setting under key may be, its default among
-// them; for a whole number, every one of its values.
+// them; for a whole number, every one of its values. It is nil for an unknown key.
 func SettingWords(key string) []string {
 	for _, o := range settings {
 		if o.key != key {

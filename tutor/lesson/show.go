@@ -7,7 +7,8 @@ import (
 	"closingside/statics/expr"
 )
 
-// Show is q's value v with its unit, at digits d: "682.6 N", "87.0°".
+// Show is q's value v with its unit, at digits d: "682.6 N", "87.0°"; "–" for NaN,
+// and "0" for an equation.
 func (l *Lesson) Show(q *Quantity, v float64, d Digits) string {
 	if math.IsNaN(v) {
 		return "–"
@@ -32,8 +33,8 @@ func (l *Lesson) ShowKept(q *Quantity, v float64, s Settings) string {
 	return l.Show(q, v, s.DigitsKept(q))
 }
 
-// ShowGiven is a given with its unit, in no more digits than it takes, of the
-// most that are kept on the way.
+// ShowGiven is the given called name with its unit, in no more digits than it
+// takes, of the most that are kept on the way.
 func (l *Lesson) ShowGiven(name string) string {
 	q, d := l.Quantity(name), Digits{Magnitude: 1}
 	for d.Magnitude < l.Problem.Settings.Work.Magnitude && math.Abs(d.Round(q.Dim, q.True)-q.True) > 1e-9*math.Abs(q.True) {
@@ -54,8 +55,8 @@ func (q *Quantity) Literal(v float64) expr.Node {
 // Text is a formula of the lesson as plain text.
 func (l *Lesson) Text(n expr.Node) string { return expr.Plain(n, l.Symbol) }
 
-// SymbolText is the plain text of q's symbol.
+// SymbolText is the plain text of q's symbol, as Plain gives it by name.
 func (l *Lesson) SymbolText(q *Quantity) string { return l.Plain(q.Name) }
 
-// Plain is the plain text of a quantity's symbol.
+// Plain is the plain text of the symbol of the quantity called name: "γ", "F₁".
 func (l *Lesson) Plain(name string) string { return expr.Plain(expr.S(name), l.Symbol) }

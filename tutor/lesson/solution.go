@@ -34,6 +34,7 @@ func (l *Lesson) both() []*Lesson {
 	return []*Lesson{l, l.Other}
 }
 
+// SolveCase is Solve for this solution alone, where the statement allows two.
 func (l *Lesson) SolveCase(s Settings) []Solution {
 	var all []Solution
 	for _, way := range l.Ways {
@@ -71,8 +72,8 @@ func (l *Lesson) InCase(said string) string {
 	return text.Say("case.values", "case", l.CaseText(), "said", said)
 }
 
-// Heading is a method's heading in a worked solution: with the case, where
-// there are two.
+// Heading is the heading of a worked solution: the words for its method, with the
+// case where there are two.
 func (s Solution) Heading(method string) string {
 	if s.Case == "" {
 		return method

@@ -9,11 +9,6 @@ import (
 	"closingside/tutor/text"
 )
 
-// Leaf and branch build a Source in code.
-func Leaf(key, text string) Source { return Source{Key: key, Text: text} }
-
-func Branch(key string, kids ...Source) Source { return Source{Key: key, Kids: kids} }
-
 // Source is a problem as it was written (in a file, a form, an address):
 // keys, texts and places, not yet understood.
 type Source struct {
@@ -23,19 +18,29 @@ type Source struct {
 	Line, Col int // where it stands, from 1; 0 where there is no file
 }
 
+// Leaf is a Source with a text and no place.
+func Leaf(key, text string) Source { return Source{Key: key, Text: text} }
+
+// Branch is a Source with others below it and no place; an item of a list has the
+// key "".
+func Branch(key string, kids ...Source) Source { return Source{Key: key, Kids: kids} }
+
 // SourceError says what is wrong with a Source, where, and what would do.
 type SourceError struct {
-	Line, Col int
+	Line, Col int // from 1; 0 where there is no file
 	Message   string
 }
 
+// Error is the message, a sentence for whoever wrote the source.
 func (e *SourceError) Error() string { return e.Message }
 
+// Fault is a *SourceError at s, with the sentence that package text has under key.
 func (s Source) Fault(key string, holes ...string) error {
 	return &SourceError{s.Line, s.Col, text.Say(key, holes...)}
 }
 
-// OneLine is the value of a leaf of at most so many runes, on one line.
+// OneLine is the value of a leaf of at most so many runes, on one line. An error
+// is a *SourceError, here and below.
 func (s Source) OneLine(most int) (string, error) {
 	if s.Kids != nil {
 		return "", s.Fault("problem.value", "key", s.Key)
@@ -46,7 +51,7 @@ func (s Source) OneLine(most int) (string, error) {
 	return strings.Join(strings.Fields(s.Text), " "), nil
 }
 
-// Choice is the place of a leaf's value among the words it may have.
+// Choice is the place of a leaf's value among the words it may have, from 0.
 func (s Source) Choice(words ...string) (int, error) {
 	if i := slices.Index(words, strings.TrimSpace(s.Text)); i >= 0 {
 		return i, nil
@@ -54,7 +59,7 @@ func (s Source) Choice(words ...string) (int, error) {
 	return 0, s.Fault("set.choice", "key", s.Key, "got", s.Text, "words", strings.Join(words, ", "))
 }
 
-// Whole is a leaf's whole number between limits.
+// Whole is a leaf's whole number from lo to hi.
 func (s Source) Whole(lo, hi int) (int, error) {
 	n, ok := digits(strings.TrimSpace(s.Text))
 	if !ok || n < lo || n > hi {

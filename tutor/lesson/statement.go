@@ -50,7 +50,7 @@ func (p *Problem) statement(it *Item) string {
 	return strings.Join(values, ", ")
 }
 
-// Spec is the declaration of a field.
+// Spec is the declaration of a field of a group; a zero one where there is none.
 func (p *Problem) Spec(group, key string) FieldSpec {
 	for _, g := range p.Kind.Groups {
 		if g.Key != group {
@@ -69,9 +69,10 @@ func (p *Problem) Spec(group, key string) FieldSpec {
 // converted where it mixes systems of units.
 func (l *Lesson) Given() []string { return append(l.Problem.Statements(), l.Converted()...) }
 
-// Converted says what the statement leaves unsaid and, for each given of another system of units than the lesson's,
-// what it is in the lesson's: systems are never mixed silently. Empty for a
-// problem that keeps to one system.
+// Converted says what the statement leaves unsaid and, for each given of another
+// system of units than the lesson's, what it is in the lesson's: systems are never
+// mixed silently. Empty for a problem that keeps to one system and leaves nothing
+// unsaid.
 func (l *Lesson) Converted() []string {
 	all := slices.Clone(l.Assumed)
 	home := l.Unit.System()

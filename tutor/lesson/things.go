@@ -7,8 +7,8 @@ import (
 	"closingside/tutor/entry"
 )
 
-// Use makes s the settings of p. An error says which thing it speaks of that p
-// does not give.
+// Use makes s the settings of p. An error, a *SourceError without a place, says
+// which thing s speaks of that p does not give.
 func (p *Problem) Use(s Settings) error {
 	if s.Direction.As == FromThing && p.Thing(s.Direction.Thing) == nil {
 		var names []string

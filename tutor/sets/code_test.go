@@ -70,7 +70,7 @@ func TestABrokenSetCodeIsRefused(t *testing.T) {
 	}
 }
 
-func FuzzOpenCode(f *testing.F) {
+func FuzzDecode(f *testing.F) {
 	for _, s := range manySets(f) {
 		f.Add(s.Code("1042"))
 	}

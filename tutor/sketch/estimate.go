@@ -36,7 +36,8 @@ func (s *Sketch) Wanted() []*lesson.Quantity {
 	return all
 }
 
-// Estimated is the estimate kept for a quantity.
+// Estimated is the estimate kept for the quantity called name, in its unit; false
+// where none is, and for a nil sketch.
 func (s *Sketch) Estimated(name string) (float64, bool) {
 	if s == nil {
 		return 0, false
@@ -49,7 +50,8 @@ func (s *Sketch) Estimated(name string) (float64, bool) {
 	return 0, false
 }
 
-// EstimateText is an estimate in round numbers, with its unit.
+// EstimateText is the estimate kept for the quantity called name, in round numbers
+// and with its unit; "" where none is.
 func (s *Sketch) EstimateText(name string) string {
 	q := s.lesson.Quantity(name)
 	v, ok := s.Estimated(name)
@@ -59,7 +61,8 @@ func (s *Sketch) EstimateText(name string) string {
 	return s.lesson.Reported(q, v, lesson.Digits{Magnitude: 2})
 }
 
-// Tried is what was said of the estimate last entered for a quantity, if any.
+// Tried is what was said of the estimate last entered for the quantity called
+// name; false where none was.
 func (s *Sketch) Tried(name string) (EstimateReply, bool) {
 	for _, r := range s.now.tried {
 		if r.Quantity == name {
@@ -69,14 +72,15 @@ func (s *Sketch) Tried(name string) (EstimateReply, bool) {
 	return EstimateReply{}, false
 }
 
-// EstimateReply is what is said of the estimate of one quantity.
+// EstimateReply is what is said of the estimate of one quantity, by name.
 type EstimateReply struct {
 	Quantity, Entry string
 	Reply
 }
 
 // Estimate takes what the learner reads off the sketch: an entry for each of
-// the quantities wanted, by name. Those that go with the sketch are kept.
+// the quantities wanted, by name. Those that go with the sketch are kept. It does
+// nothing, nil, before the sketch is closed.
 func (s *Sketch) Estimate(entries map[string]string) []EstimateReply {
 	if s.Stage() < Estimating {
 		return nil
@@ -141,8 +145,8 @@ func (s *Sketch) tolerance(q *lesson.Quantity, v float64) float64 {
 	return min(max(nearDegrees, math.Atan2(least, size)*180/math.Pi), nearMost)
 }
 
-// Near tells whether v goes with the estimate kept for q; so does any value
-// where there is none.
+// Near tells whether v, a value of q, goes with the estimate kept for q; so does
+// any value where there is none.
 func (s *Sketch) Near(q *lesson.Quantity, v float64) bool {
 	kept, ok := s.Estimated(q.Name)
 	return !ok || q.Apart(v, kept) <= s.tolerance(q, kept)

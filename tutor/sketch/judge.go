@@ -161,8 +161,8 @@ func (s *Sketch) frame() {
 	}
 }
 
-// Order is the arrows in the order in which they lie head to tail, or nil
-// where they do not all.
+// Order is the numbers of the arrows in the order in which they lie head to tail,
+// or nil where they do not all.
 func (s *Sketch) Order() []int {
 	n := len(s.Plan.Forces)
 	order := make([]int, 0, n)
@@ -190,7 +190,8 @@ func (s *Sketch) Order() []int {
 	return nil
 }
 
-// Draw takes a side drawn from one place to another.
+// Draw takes a side drawn from one place to another, in the sketch's coordinates.
+// Its ends settle at corners within reach.
 func (s *Sketch) Draw(from, to r2.Vec) Reply {
 	s.keep()
 	s.now.side = &figure.Arrow{From: from, To: to, Class: figure.ClassLearner}

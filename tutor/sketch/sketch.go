@@ -29,7 +29,8 @@ type Sketch struct {
 	met    []string
 }
 
-// Reader is the work that a sketch belongs to, as far as a sketch asks.
+// Reader is the work that a sketch belongs to, as far as a sketch asks: it reads
+// estimates. A sketch on which nothing is estimated needs none.
 type Reader interface {
 	// ReadEstimate reads a round number for q, as asked first, then from +x; there
 	// is none in an entry in terms of an unknown.
@@ -57,8 +58,8 @@ type Reply struct {
 
 // End is one end of an arrow of the sketch.
 type End struct {
-	Arrow int
-	Head  bool
+	Arrow int  // its number, from 0, in the order of the Plan
+	Head  bool // its head; otherwise its tail
 }
 
 // Stage is how far a sketch has come.
@@ -76,7 +77,8 @@ const (
 // this is half the breadth of a finger's target, 22 CSS pixels.
 const grasp = 0.085
 
-// New begins a sketch on a lesson whose kind has one.
+// New begins a sketch on a lesson whose kind has one, every arrow at the common
+// point; it panics where the kind has none.
 func New(l *lesson.Lesson, r Reader) *Sketch {
 	s := &Sketch{Plan: l.Kind.Sketch(l), lesson: l, reader: r}
 	var lo, hi r2.Vec
@@ -104,13 +106,14 @@ func (s *Sketch) Stage() Stage {
 	return Arranging
 }
 
-// IsOpen tells whether the sketch is what the learner works on.
+// IsOpen tells whether the sketch is what the learner works on: there is one, it is
+// not put aside, and something is left to do.
 func (s *Sketch) IsOpen() bool { return s != nil && !s.Aside && s.Stage() < Finished }
 
 // Said is what was said last of the sketch.
 func (s *Sketch) Said() Reply { return s.now.said }
 
-// Met lists the slips named on the sketch, each once, in the order met.
+// Met lists the ids of the slips named on the sketch, each once, in the order met.
 func (s *Sketch) Met() []string { return s.met }
 
 // Laid is every arrow where it lies.
@@ -226,7 +229,8 @@ func (s *Sketch) Put(e, at End) Reply {
 
 func (s *Sketch) has(e End) bool { return e.Arrow >= 0 && e.Arrow < len(s.now.tails) }
 
-// ArrowAt is the arrow whose shaft is nearest to a place within reach, or -1.
+// ArrowAt is the number of the arrow whose shaft is nearest to a place, within
+// reach, or -1.
 func (s *Sketch) ArrowAt(p r2.Vec) int {
 	best, least := -1, s.reach
 	for i, f := range s.Plan.Forces {
@@ -239,7 +243,7 @@ func (s *Sketch) ArrowAt(p r2.Vec) int {
 	return best
 }
 
-// Arrow is the number of the arrow called name, or -1.
+// Arrow is the number, from 0, of the arrow called name, or -1.
 func (s *Sketch) Arrow(name string) int {
 	return slices.IndexFunc(s.Plan.Forces, func(f figure.Force) bool { return f.Name == name })
 }

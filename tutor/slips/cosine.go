@@ -1,6 +1,10 @@
 package slips
 
-import "closingside/statics/expr"
+import (
+	"slices"
+
+	"closingside/statics/expr"
+)
 
 // Mistakes in the cosine law and with squares (common practice).
 var cosineSlips = []Slip{
@@ -118,4 +122,9 @@ func rootOf(x expr.Node) expr.Node {
 		return a
 	}
 	return expr.Sqrt(x)
+}
+
+// IsCosineLaw tells whether the row called id is about the cosine law or squares.
+func IsCosineLaw(id string) bool {
+	return slices.ContainsFunc(cosineSlips, func(s Slip) bool { return s.ID == id })
 }

@@ -3,14 +3,14 @@ package slips
 // Example is a value that a slip of the catalogue gives, and the right one, at
 // a problem of a kind's bank.
 type Example struct {
-	Kind         string
-	Problem      int       // place in the kind's Bank
+	Kind         string    // its name
+	Problem      int       // place in the kind's Bank, from 0
 	Before       [2]string // quantity and entry that stand before it; empty where none need to
-	Quantity     string
-	Wrong, Right string // entries
+	Quantity     string    // its name
+	Wrong, Right string    // entries
 }
 
-// Example returns the example of the slip.
+// Example returns the example of the slip; a zero one where it has none.
 func (s *Slip) Example() Example { return examples[s.ID] }
 
 // examples has one for each row. A row is named first at its wrong value

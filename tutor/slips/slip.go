@@ -16,37 +16,39 @@ const (
 	AtSite   Scope = iota // one place of one formula
 	InStep                // every place of one formula, as a calculator's mode does
 	InAnswer              // the value as written down
-	InKind                // a wrong way that the kind of problem declares (Mistake)
+	InKind                // a wrong way that no rewrite gives: the kind of problem declares it (a lesson.Mistake)
 )
 
 // Slip is a row of the catalogue: a common mistake as a rewrite.
 //
 // Rule returns what stands at node n when the slip is made there; for InStep,
 // n is the whole formula. Written returns the values written down instead of
-// v. InKind rows have neither: their trees are declared beside the quantity.
+// v. InKind rows have neither: their trees are declared beside the quantity, or
+// made by package tutor from a lesson's sums and its second solution.
 type Slip struct {
 	ID      string
 	Scope   Scope
-	Prior   float64 // weight among slips, before any value is seen
+	Prior   float64 // weight among slips, before any value is seen; above 0
 	Rule    func(c *Context, n expr.Node) []expr.Node
 	Written func(c *Context, v float64) []float64
 	Lone    bool // too rare to be thought of together with another
 
-	IDs []string // ID, as a list
+	IDs []string // ID as a list, for what names several rows
 }
 
 // Context is what a rule may ask about the place it is applied to.
 type Context struct {
 	Lesson   *lesson.Lesson
 	Quantity *lesson.Quantity // whose formula, or whose value
-	Site     int              // where in the formula
+	Site     int              // where in the formula, as expr.At counts; 0 is the whole
 }
 
 // atRoot tells whether the place is the whole formula. Rules on what a whole
 // formula yields (a direction measured the wrong way) apply there.
 func (c *Context) atRoot() bool { return c.Site == 0 }
 
-// ByID returns the row called id; it panics where there is none.
+// ByID returns the row called id, one of the catalogue's; it panics where there is
+// none.
 func ByID(id string) *Slip {
 	for i := range catalogue {
 		if catalogue[i].ID == id {
@@ -56,10 +58,11 @@ func ByID(id string) *Slip {
 	panic("slips: no slip called " + id)
 }
 
-// Catalogue lists every slip, in the order of the documentation.
+// Catalogue lists every slip, in the order of the documentation. It is the
+// catalogue itself, not to be written to.
 func Catalogue() []Slip { return catalogue }
 
-// groups are the parts of the catalogue.
+// groups are the parts of the catalogue, a file each.
 var groups = []struct {
 	name string
 	rows []Slip

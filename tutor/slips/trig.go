@@ -1,10 +1,6 @@
 package slips
 
-import (
-	"slices"
-
-	"closingside/statics/expr"
-)
+import "closingside/statics/expr"
 
 // Mistakes with trigonometry and the calculator (common practice, except
 // where the rule's comment names a definition).
@@ -165,7 +161,7 @@ func isNumber(n expr.Node) bool { _, ok := n.(expr.Num); return ok }
 
 func isArctangent(n expr.Node) bool { _, ok := expr.Argument(n, expr.FnAtan); return ok }
 
-// IsCalculatorMode tells the rows about a calculator's mode.
+// IsCalculatorMode tells whether the row called id is about a calculator's mode.
 func IsCalculatorMode(id string) bool { return id == "radian-mode" || id == "gradian-mode" }
 
 // wrongMode presses keys in the wrong angle mode: all of the step, the forward ones
@@ -188,8 +184,9 @@ func wrongMode(m expr.Mode) func(*Context, expr.Node) []expr.Node {
 	}
 }
 
-// InMode is n with the keys of one sort pressed in the mode m; false where
-// there are none.
+// InMode is n with the keys that which tells pressed in the mode m; false where
+// there are none. which is asked of functions and other nodes alike, and says yes to
+// functions alone.
 func InMode(n expr.Node, m expr.Mode, which func(expr.Node) bool) (expr.Node, bool) {
 	return expr.RewriteAll(n, func(k expr.Node) (expr.Node, bool) {
 		if !which(k) {
@@ -201,8 +198,8 @@ func InMode(n expr.Node, m expr.Mode, which func(expr.Node) bool) (expr.Node, bo
 	})
 }
 
-// SwapSineCosine is a sum with sine and cosine exchanged throughout, as when all
-// angles are taken from the other axis.
+// SwapSineCosine is a tree with sine and cosine exchanged throughout, and their
+// inverses, as when all angles are taken from the other axis.
 func SwapSineCosine(tree expr.Node) expr.Node {
 	swapped, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
 		k, ok := n.(expr.Fn)
@@ -214,9 +211,4 @@ func SwapSineCosine(tree expr.Node) expr.Node {
 		return k, true
 	})
 	return swapped
-}
-
-// IsCosineLaw tells the rows about the cosine law.
-func IsCosineLaw(id string) bool {
-	return slices.ContainsFunc(cosineSlips, func(s Slip) bool { return s.ID == id })
 }

@@ -1,4 +1,4 @@
-package tutor
+package lesson_test
 
 import (
 	"strings"
@@ -61,7 +61,7 @@ func TestSettingsAreRead(t *testing.T) {
 			p, err := checked(t, lines...)
 			require.NoError(t, err)
 			assert.Equal(t, r.want, p.Settings)
-			l, err := openCode(p.Code())
+			l, err := opened(p.Code())
 			require.NoError(t, err)
 			assert.Equal(t, r.want, l.Problem.Settings, "through %s", p.Code())
 		})
@@ -136,7 +136,7 @@ func TestSettingsGoThroughACode(t *testing.T) {
 		require.Equal(r, s, again)
 		p := kinds.TwoForces.BankProblems()[0]
 		require.NoError(r, p.Use(s))
-		l, err := openCode(p.Code())
+		l, err := opened(p.Code())
 		require.NoError(r, err, p.Code())
 		require.Equal(r, s, l.Problem.Settings)
 		require.Equal(r, p.Code(), l.Problem.Code())

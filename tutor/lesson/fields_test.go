@@ -1,9 +1,8 @@
-package tutor
+package lesson_test
 
 import (
 	"testing"
 
-	"closingside/statics"
 	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
@@ -87,14 +86,4 @@ func TestFieldsOutOfBoundsAreRefusedWithWhatWouldDo(t *testing.T) {
 			assert.ErrorContains(t, err, r.says)
 		})
 	}
-}
-
-// Pounds and newtons in one problem: worked in the first force's unit, and it
-// is said. NIST SP 811 (2008), B.8: 1 lbf = 4.448 222 N.
-func TestSystemsAreNeverMixedSilently(t *testing.T) {
-	l := pair(t, "340 N", "25 deg", "100 lb", "118 deg")
-	assert.Equal(t, []string{"The statement mixes systems of units. This is worked in N: 100 lb is 444.822 N."}, l.Converted())
-	assert.InEpsilon(t, 444.8222, l.Truth("F2"), 1e-7)
-	assert.Empty(t, pair(t, "340 N", "25 deg", "1.2 kN", "118 deg").Converted())
-	assert.Equal(t, statics.USCustomary, pair(t, "340 lb", "25 deg", "1.2 kip", "118 deg").Unit.System())
 }
