@@ -35,8 +35,9 @@ var below = map[string][]string{
 	"site/journey/speed": {"tutor", "tutor/trial"}, // measures; no part of the product
 	"tutor/trial":        {"tutor", "tutor/verdict", "tutor/kinds", "tutor/lesson", "tutor/slips", "statics", "statics/expr"},
 	"tutor/sets":         {"tutor", "tutor/verdict", "tutor/kinds", "tutor/lesson", "tutor/text"},
-	"tutor":              {"tutor/sketch", "tutor/verdict", "tutor/balance", "tutor/slips", "tutor/lesson", "tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"}, // knows no kind by name
+	"tutor":              {"tutor/writing", "tutor/sketch", "tutor/verdict", "tutor/balance", "tutor/slips", "tutor/lesson", "tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"}, // knows no kind by name
 	"tutor/sketch":       {"tutor/lesson", "tutor/verdict", "tutor/entry", "tutor/figure", "statics"},
+	"tutor/writing":      {"tutor/lesson", "tutor/entry", "statics"},
 	"tutor/verdict":      {},
 	"tutor/balance":      {"tutor/lesson", "statics", "statics/expr"},
 	"tutor/kinds":        {"tutor/lesson", "tutor/figure", "tutor/text", "statics", "statics/expr"},

@@ -8,6 +8,7 @@ import (
 	"closingside/statics"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
+	"closingside/tutor/writing"
 )
 
 // twice is two slips that may have led to an entry, what they come to, and how
@@ -50,9 +51,12 @@ func (s *state) together(q int, r entry.Reading) []twice {
 		if math.IsNaN(v) || quantity.Gap(v, r.Value) > reach {
 			return
 		}
-		blur := off.spread()
-		p := s.w.likely(quantity, r, func(half float64) float64 {
-			return likelySign(quantity, r.Value, quantity.Fold(v), quantity.IsNegativeAngle(v)) * s.habitOf(quantity, r.Value, half).chance(quantity, r.Value, half, v, blur, x.exact())
+		blur := off.Spread()
+		if x.exact() {
+			blur = writing.Exact
+		}
+		p := writing.Likely(r, s.w.fine(q, r), func(half float64) float64 {
+			return writing.Sign(quantity, r.Value, quantity.Fold(v), quantity.IsNegativeAngle(v)) * s.habitOf(quantity, r.Value, half).Chance(quantity, r.Value, half, v, blur)
 		})
 		if p *= float64(x.weight) / total; p > 0 {
 			hits = append(hits, twice{p, v, x})
@@ -90,7 +94,7 @@ func (x *double) exact() bool {
 }
 
 // work is what two slips come to from the values in b, and how that may be off.
-func (x *double) work(b *blurring) (v float64, d drift) {
+func (x *double) work(b *blurring) (v float64, d writing.Drift) {
 	if x.plan == nil {
 		if x.copied != nil {
 			b.values[x.copied.index] = x.copied.value
@@ -125,7 +129,7 @@ func (x *double) work(b *blurring) (v float64, d drift) {
 // begun is the wrong value that a plan begins with.
 type begun struct {
 	value float64
-	drift drift
+	drift writing.Drift
 }
 
 func (b *blurring) begin(o *outcome) begun {
@@ -141,7 +145,7 @@ func (b *blurring) begin(o *outcome) begun {
 func (b *blurring) take(p *plan, from begun) {
 	b.values[p.at] = from.value
 	if b.s.w.Lesson.Quantities[p.at].Given {
-		b.drifts[p.at] = drift{}
+		b.drifts[p.at] = writing.Drift{}
 		b.found = b.found.with(p.at)
 		return
 	}

@@ -32,22 +32,7 @@ const maxFound = 3
 // unknown angle and the force it turns may not, as their product is not linear
 // in them; so where an angle is unknown each is also tried as found on paper.
 func (w *Work) views() []*view {
-	var found, paper []int
-	var wrong []string
-	turning := slices.ContainsFunc(w.Lesson.Quantities, func(q lesson.Quantity) bool { return q.Unknown && q.Dim == statics.DimAngle })
-	for i := range w.Lesson.Quantities {
-		q := &w.Lesson.Quantities[i]
-		v, ok := w.typed(q.Name)
-		switch {
-		case q.Unknown && !ok && turning && !math.IsNaN(q.True):
-			paper = append(paper, i)
-		case !ok || math.IsNaN(v) || q.Equation:
-		case q.Unknown:
-			found = append(found, i)
-		case !w.Found(q.Name):
-			wrong = append(wrong, q.Name)
-		}
-	}
+	found, paper, wrong := w.unknowns()
 	found = found[:min(len(found), maxFound)]
 	var all []*view
 	for choice := range 1 << len(found) {
@@ -79,6 +64,26 @@ func (w *Work) views() []*view {
 		v.basis = v.lesson()
 	}
 	return all
+}
+
+// unknowns sorts what may stand in an equation: the unknowns that were entered,
+// those that may have been found on paper, and what else was entered wrongly.
+func (w *Work) unknowns() (found, paper []int, wrong []string) {
+	turning := slices.ContainsFunc(w.Lesson.Quantities, func(q lesson.Quantity) bool { return q.Unknown && q.Dim == statics.DimAngle })
+	for i := range w.Lesson.Quantities {
+		q := &w.Lesson.Quantities[i]
+		v, ok := w.typed(q.Name)
+		switch {
+		case q.Unknown && !ok && turning && !math.IsNaN(q.True):
+			paper = append(paper, i)
+		case !ok || math.IsNaN(v) || q.Equation:
+		case q.Unknown:
+			found = append(found, i)
+		case !w.Found(q.Name):
+			wrong = append(wrong, q.Name)
+		}
+	}
+	return found, paper, wrong
 }
 
 // earliest is the one of the names that was entered first, or that it rests on.

@@ -25,9 +25,9 @@ func TestRightEntriesTellHowManyDigitsAreKept(t *testing.T) {
 	three := entered([2]string{"F1x", "-637.6"}, [2]string{"F1y", "414.2"}, [2]string{"F2x", "399.5"}, [2]string{"F2y", "301.0"})
 	all := entered([2]string{"F1x", "-637.39"}, [2]string{"F1y", "413.93"}, [2]string{"F2x", "399.32"}, [2]string{"F2y", "300.91"})
 	lean := three.leaning()
-	assert.Greater(t, lean.three, 5*max(lean.four, lean.full))
+	assert.Greater(t, lean.Three, 5*max(lean.Four, lean.Full))
 	lean = all.leaning()
-	assert.Greater(t, lean.full, 5*max(lean.four, lean.three))
+	assert.Greater(t, lean.Full, 5*max(lean.Four, lean.Three))
 	share := func(w *Work) float64 { // the cosine for the sine, 0.469 of it
 		r := w.Enter("F3y", "-164.2")
 		require.NotEmpty(t, r.Slips)

@@ -3,6 +3,7 @@ package tutor
 import (
 	"sync"
 
+	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 )
 
@@ -15,6 +16,7 @@ type Lesson struct {
 	whole set            // see wholes
 	once  sync.Once
 	prep  *prepared // see ready
+	words func() *entry.Vocabulary
 }
 
 // Open builds the lesson of p. An error is a sentence for whoever wrote the
@@ -35,5 +37,6 @@ func Open(p *lesson.Problem) (*Lesson, error) {
 func open(built *lesson.Lesson) *Lesson {
 	l := &Lesson{Lesson: built, index: built.Places()}
 	l.whole = l.wholes()
+	l.words = sync.OnceValue(func() *entry.Vocabulary { return entry.NewVocabulary(l.Names()) })
 	return l
 }

@@ -7,6 +7,7 @@ import (
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
+	"closingside/tutor/writing"
 )
 
 // prepared is what judging needs of a lesson and no entry changes. It is made
@@ -33,9 +34,9 @@ type prepared struct {
 // made when first asked for.
 type quantityFacts struct {
 	routes   []routeFacts
-	onward   []formula // see Quantity.Onward
-	drift    drift     // see driftInHead
-	upstream set       // what it may be worked from
+	onward   []formula     // see Quantity.Onward
+	drift    writing.Drift // see driftInHead
+	upstream set           // what it may be worked from
 
 	singles singles      // see singlesOf
 	twice   twiceSlipped // see slippedTwice

@@ -6,6 +6,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
+	"closingside/tutor/writing"
 )
 
 // state is the work as it stands, by quantity: what hypotheses start from. It
@@ -14,11 +15,11 @@ type state struct {
 	w        *Work
 	own      []float64 // what is typed as typed, everything else true
 	truth    []float64
-	sound    []float64 // what is typed rightly as typed, everything else true
-	standing set       // quantities with an entry
-	wrong    set       // those whose entry is not right
-	order    []stood   // of what may be carried
-	leaning  habit     // of the learner, by the right entries
+	sound    []float64     // what is typed rightly as typed, everything else true
+	standing set           // quantities with an entry
+	wrong    set           // those whose entry is not right
+	order    []stood       // of what may be carried
+	leaning  writing.Habit // of the learner, by the right entries
 	direct   [][]outcome
 	tables   []*table
 	rounding *table         // early rounding, of the quantity the state is for

@@ -6,6 +6,7 @@ import (
 	"sort"
 
 	"closingside/tutor/lesson"
+	"closingside/tutor/writing"
 )
 
 // guess is one hypothesis about a quantity's value: an outcome of this or an
@@ -41,7 +42,7 @@ type cell struct {
 	from, to      int32
 	below         bool // an angle of the figure that comes out below zero
 	blurred       bool // spread is worked out
-	spread        spread
+	spread        writing.Spread
 }
 
 // newTable sorts and merges guesses about quantity q. The true value itself is

@@ -66,6 +66,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the force over the cosine", back, "Fx 838.6", verdict.SlipFound, "ratio-inverted"},
 		{"the force over the sine", back, "Fy -1798", verdict.SlipFound, "ratio-inverted"},
 		{"the tangent of the angle", back, "Fy -354.4", verdict.SlipFound, "tangent-taken"},
+		{"a negative component squared without brackets", tallied, "F sqrt(-310^2+875^2)", verdict.SlipFound, "minus-outside-square"},
 		{"the angle by its sine from a wrong magnitude", tallied, "F 1185; alpha 47.6", verdict.Carried, "F"},
 		{"the direction by its cosine from a wrong magnitude", tallied, "F 1185; theta 105.2", verdict.Carried, "F"},
 		{"the acute angle from the other axis, gone on from", high, "alpha 65; theta 115", verdict.Carried, "alpha"},

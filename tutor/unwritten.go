@@ -8,6 +8,7 @@ import (
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
+	"closingside/tutor/writing"
 )
 
 // A slip in writing a value down is looked for from what was written: what was
@@ -188,8 +189,7 @@ func (m *meant) outcome(q *lesson.Quantity, v float64, t *table, c *cell) outcom
 // rightWay is what a route comes to for one who makes no slip.
 type rightWay struct {
 	value, share float64
-	blur         spread
-	exact        bool
+	blur         writing.Spread
 }
 
 // rightWays lists them for every route of q.
@@ -200,9 +200,14 @@ func (s *state) rightWays(q int) []rightWay {
 	for j := range routes {
 		d := b.last(routes[j].prog)
 		v := s.tape.Values[routes[j].prog.Len()-1]
-		if !math.IsNaN(v) {
-			ways = append(ways, rightWay{v, routes[j].share, d.spread(), sumsAlone(quantity.Routes[j].Tree, s.w.Lesson)})
+		if math.IsNaN(v) {
+			continue
 		}
+		blur := d.Spread()
+		if sumsAlone(quantity.Routes[j].Tree, s.w.Lesson) {
+			blur = writing.Exact
+		}
+		ways = append(ways, rightWay{v, routes[j].share, blur})
 	}
 	return ways
 }
@@ -215,8 +220,8 @@ func (s *state) rightly(q *lesson.Quantity, ways []rightWay, r entry.Reading) fl
 		if q.Gap(way.value, r.Value) > reachOf(q, r) {
 			continue
 		}
-		p += way.share * s.w.likely(q, r, func(half float64) float64 {
-			return s.habitOf(q, r.Value, half).chance(q, r.Value, half, way.value, way.blur, way.exact)
+		p += way.share * writing.Likely(r, s.w.Settings.Work.HalfUnit(q.Dim, r.Value), func(half float64) float64 {
+			return s.habitOf(q, r.Value, half).Chance(q, r.Value, half, way.value, way.blur)
 		})
 	}
 	return p

@@ -8,6 +8,7 @@ import (
 	"closingside/tutor/lesson"
 	"closingside/tutor/sketch"
 	"closingside/tutor/verdict"
+	"closingside/tutor/writing"
 )
 
 // Work is what one learner has done on one problem.
@@ -16,8 +17,7 @@ type Work struct {
 	Settings lesson.Settings
 	Past     []Attempt // every readable entry, oldest first
 
-	latest map[string]int // quantity → index in Past of its standing entry
-	words  *entry.Vocabulary
+	latest map[string]int      // quantity → index in Past of its standing entry
 	hints  map[string]int      // quantity → levels of hint shown
 	shown  bool                // the worked solution was shown
 	unread map[string]Reply    // quantity → its last entry, where that could not be read
@@ -36,12 +36,12 @@ type Attempt struct {
 	Reason string // why the learner stands by it though it was refused; "" where not
 	Since  string // the quantity whose change gave it another verdict than it had; "" where none did
 
-	seen habit // what it says of the digits its learner keeps, where it is right
+	seen writing.Habit // what it says of the digits its learner keeps, where it is right
 }
 
 // NewWork begins work on a lesson.
 func NewWork(l *Lesson, s lesson.Settings) *Work {
-	return &Work{unread: map[string]Reply{}, Lesson: l, Settings: s, latest: map[string]int{}, words: entry.NewVocabulary(l.Names()), hints: map[string]int{}}
+	return &Work{unread: map[string]Reply{}, Lesson: l, Settings: s, latest: map[string]int{}, hints: map[string]int{}}
 }
 
 // Enter reads, judges and records an entry for the quantity called name. An

@@ -11,7 +11,7 @@ import (
 func (w *Work) scope(q *lesson.Quantity) entry.Scope {
 	s := entry.Scope{
 		Dim: q.Dim, Unit: w.Lesson.UnitOf(q), Force: w.Lesson.Unit, Others: w.Lesson.OtherUnits(),
-		Words: w.words, Known: w.known, Asked: q.Name, Dims: w.Lesson.DimOf,
+		Words: w.Lesson.words(), Known: w.known, Asked: q.Name, Dims: w.Lesson.DimOf,
 		NumbersOnly: w.Settings.NumbersOnly, UnitRequired: w.Settings.UnitsRequired,
 	}
 	if q.Equation {

@@ -107,6 +107,19 @@ var directionSlips = []Slip{
 		}
 		return nil
 	}},
+	{ID: "minus-outside-square", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node { // as a calculator takes −310²
+		x, y, ok := c.rightAngled(n)
+		if !ok {
+			return nil
+		}
+		switch a, b := c.symbol(x).True, c.symbol(y).True; {
+		case a < 0 && b > -a:
+			return one(expr.Sqrt(expr.Add(expr.Neg{X: expr.Sq(x)}, expr.Sq(y))))
+		case b < 0 && a > -b:
+			return one(expr.Sqrt(expr.Add(expr.Sq(x), expr.Neg{X: expr.Sq(y)})))
+		}
+		return nil // of a negative sum there is no root
+	}},
 }
 
 // bySlope matches the part of a force by a leg of its slope triangle: F·3/5.

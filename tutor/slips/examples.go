@@ -68,6 +68,7 @@ var examples = map[string]Example{
 	"known-added":               {Kind: "missing-force", Problem: 0, Quantity: "F2x", Wrong: "499.7 N", Right: "−116.6 N"},
 	"perpendicular-to-given":    {Kind: "missing-force", Problem: 2, Quantity: "theta2", Wrong: "−25.00 deg", Right: "−70.00 deg"},
 	"components-added":          {Kind: "components", Problem: 4, Quantity: "F", Wrong: "855.0 N", Right: "627.0 N"},
+	"minus-outside-square":      {Kind: "components", Problem: 4, Quantity: "F", Wrong: "448.2 N", Right: "627.0 N"},
 	"squares-subtracted":        {Kind: "components", Problem: 4, Quantity: "F", Wrong: "448.2 N", Right: "627.0 N"},
 	"other-diagonal":            {Kind: "two-forces", Problem: 0, Quantity: "R", Wrong: "713.7 N", Right: "682.6 N"},
 	"resultant-reversed":        {Kind: "two-forces", Problem: 0, Quantity: "theta", Wrong: "−91.83 deg", Right: "88.17 deg"},

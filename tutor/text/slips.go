@@ -114,6 +114,8 @@ var slips = map[string]string{
 	"slip.components-added.ask":            "The two components are at right angles. How is the long side of a right triangle found from the other two?",
 	"slip.squares-subtracted.title":        "squares subtracted under the root",
 	"slip.squares-subtracted.ask":          "The two components are the short sides of a right triangle. Are their squares added or subtracted?",
+	"slip.minus-outside-square.title":      "a minus sign left outside the square",
+	"slip.minus-outside-square.ask":        "One of the components is negative. Is its square positive or negative, and which of the two does your calculator take?",
 
 	"slip.other-diagonal.title":     "the parallelogram's other diagonal",
 	"slip.other-diagonal.ask":       "Are the two forces drawn head to tail in your sketch, or with both tails (or both heads) together? Which diagonal is the resultant?",

@@ -26,58 +26,76 @@ type Speed struct {
 	Allocs      float64       // a check, on a problem worked before
 }
 
+// timings are what checks took, by how they were made.
+type timings struct {
+	first, later, clean, ready []time.Duration
+	allocs, checks             uint64
+}
+
 // Measure lets learners work the problems, and then enters all they wrote
 // anew: once on problems just opened, then so many rounds (1 or more) on the
 // same ones.
 func Measure(problems []*lesson.Problem, o Options, rounds int) (Speed, error) {
 	h := DefaultHabits()
-	var first, later, clean, ready []time.Duration
-	var allocs, checks uint64
+	var all timings
 	for i, p := range problems {
 		var sessions [][]Case
 		for k := range o.Learners {
-			lesson, err := tutor.Open(p)
+			l, err := tutor.Open(p)
 			if err != nil {
 				return Speed{}, err
 			}
-			sessions = append(sessions, study(lesson, &h, o.die(i, k)))
+			sessions = append(sessions, study(l, &h, o.die(i, k)))
 		}
-		lesson, err := tutor.Open(p)
-		if err != nil {
+		if err := all.measure(p, sessions, rounds); err != nil {
 			return Speed{}, err
 		}
-		first = append(first, timeAll(lesson, sessions, asIs)...)
-		ahead := func() ([]time.Duration, error) {
-			anew, err := tutor.Open(p)
-			if err != nil {
-				return nil, err
-			}
-			return timeAll(anew, sessions, makeReady), nil
-		}
-		again := func() ([]time.Duration, error) { return timeAll(lesson, sessions, asIs), nil }
-		if ready, err = appendLeast(ready, rounds, ahead); err != nil {
-			return Speed{}, err
-		}
-		if later, err = appendLeast(later, rounds, again); err != nil {
-			return Speed{}, err
-		}
-		clean = append(clean, timeEach(lesson, sessions, rounds)...)
-		enterAll(lesson, sessions, func(_ *tutor.Work, check func()) {
-			allocs += allocations(check)
-			checks++
-		})
 	}
-	for _, took := range [][]time.Duration{first, later, clean, ready} {
+	return all.speed(), nil
+}
+
+// measure enters what was written on one problem anew, in every way.
+func (t *timings) measure(p *lesson.Problem, sessions [][]Case, rounds int) error {
+	l, err := tutor.Open(p)
+	if err != nil {
+		return err
+	}
+	t.first = append(t.first, timeAll(l, sessions, asIs)...)
+	ahead := func() ([]time.Duration, error) {
+		anew, err := tutor.Open(p)
+		if err != nil {
+			return nil, err
+		}
+		return timeAll(anew, sessions, makeReady), nil
+	}
+	again := func() ([]time.Duration, error) { return timeAll(l, sessions, asIs), nil }
+	if t.ready, err = appendLeast(t.ready, rounds, ahead); err != nil {
+		return err
+	}
+	if t.later, err = appendLeast(t.later, rounds, again); err != nil {
+		return err
+	}
+	t.clean = append(t.clean, timeEach(l, sessions, rounds)...)
+	enterAll(l, sessions, func(_ *tutor.Work, check func()) {
+		t.allocs += allocations(check)
+		t.checks++
+	})
+	return nil
+}
+
+// speed is what they come to.
+func (t *timings) speed() Speed {
+	for _, took := range [][]time.Duration{t.first, t.later, t.clean, t.ready} {
 		slices.Sort(took)
 	}
 	return Speed{
-		Checks: len(later),
-		Median: quantile(later, 0.5), P99: quantile(later, 0.99),
-		First: quantile(first, 0.5), Worst: quantile(first, 0.99),
-		Clean: quantile(clean, 0.5),
-		Ready: quantile(ready, 0.5), ReadyWorst: quantile(ready, 0.99),
-		Allocs: float64(allocs) / float64(max(1, checks)),
-	}, nil
+		Checks: len(t.later),
+		Median: quantile(t.later, 0.5), P99: quantile(t.later, 0.99),
+		First: quantile(t.first, 0.5), Worst: quantile(t.first, 0.99),
+		Clean: quantile(t.clean, 0.5),
+		Ready: quantile(t.ready, 0.5), ReadyWorst: quantile(t.ready, 0.99),
+		Allocs: float64(t.allocs) / float64(max(1, t.checks)),
+	}
 }
 
 // appendLeast appends the least of what each entry took in so many rounds.

@@ -1,0 +1,193 @@
+package tutor
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"closingside/statics"
+	"closingside/statics/expr"
+	"closingside/tutor/lesson"
+)
+
+// roundedIn lists, by formula, what q comes to when one value worked out in it,
+// or one read, is rounded.
+func (s *state) roundedIn(q int) [][]outcome {
+	prep, quantity := s.w.Lesson.ready(), &s.w.Lesson.Quantities[q]
+	all := make([][]outcome, 0, len(prep.of[q].routes)+len(prep.of[q].onward))
+	for j := range prep.of[q].routes {
+		all = append(all, s.roundedBy(quantity, &prep.of[q].routes[j].formula))
+	}
+	if quantity.Dim == statics.DimAngle { // a ratio is noted before its inverse cosine
+		for k := range prep.of[q].onward {
+			all = append(all, s.roundedBy(quantity, &prep.of[q].onward[k]))
+		}
+	}
+	return all
+}
+
+// roundedBy is roundedIn for one formula. Where that reads no entry, the list
+// is made once for a lesson.
+func (s *state) roundedBy(q *lesson.Quantity, f *formula) []outcome {
+	if f.reads&s.standing != 0 {
+		return s.round(q, f)
+	}
+	prep := s.w.Lesson.ready()
+	prep.roundedMu.Lock()
+	defer prep.roundedMu.Unlock()
+	key := roundedKey{f, s.w.Settings.Work}
+	all, ok := prep.rounded[key]
+	if !ok {
+		all = s.round(q, f)
+		if prep.rounded == nil {
+			prep.rounded = map[roundedKey][]outcome{}
+		}
+		prep.rounded[key] = all
+	}
+	return all
+}
+
+// roundedKey tells apart what early rounding makes of formulas.
+type roundedKey struct {
+	by   *formula
+	work lesson.Digits
+}
+
+// round lists what a formula for q comes to when one value in it is rounded, or
+// all its sines and cosines are.
+func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
+	l := s.w.Lesson
+	var out []outcome
+	f.prog.Run(s.sound, &s.tape)
+	values := slices.Clone(s.tape.Values[:f.prog.Len()])
+	seen := set(0)
+	for p := range values {
+		node, symbol := f.prog.Node(p), f.prog.Symbol(p)
+		dim := dimensionAt(f.prog, p)
+		switch {
+		case f.prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.multiple(node):
+			continue
+		case symbol >= 0:
+			if l.Quantities[symbol].Given || s.wrong.has(symbol) || seen.has(symbol) {
+				continue
+			}
+			seen = seen.with(symbol)
+			dim = l.Quantities[symbol].Dim
+		}
+		for _, d := range tooFew(&s.w.Settings, dim, values[p]) {
+			v := s.workedWith(f.prog, p, symbol, d.value)
+			if math.IsNaN(v) {
+				continue
+			}
+			weight := d.weight * f.share * noted(node)
+			if symbol >= 0 && s.standing.has(symbol) {
+				weight *= weightReread
+			}
+			if expr.IsTrig(node) && bare(d.value) {
+				weight *= weightBare
+			}
+			out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted,
+				rounded: &Rounded{What: f.called()[p], Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
+		}
+	}
+	return s.roundKeys(out, q, f)
+}
+
+// bare tells whether a sine or cosine was kept to nothing of it.
+func bare(kept float64) bool { return kept == 0 || math.Abs(kept) == 1 }
+
+// roundKeys appends what a formula comes to where all its sines, cosines and
+// tangents are kept to the same few digits.
+func (s *state) roundKeys(out []outcome, q *lesson.Quantity, f *formula) []outcome {
+	keys := f.keys()
+	if len(keys) < 2 {
+		return out
+	}
+	value := func(name string) float64 { return s.sound[s.w.Lesson.index[name]] }
+	for n := 1; n < s.w.Settings.Work.Magnitude; n++ {
+		rounded := &Rounded{What: strings.Join(keys, ", "), Digits: n, Keep: s.w.Settings.Work.Magnitude, several: true}
+		for _, by := range []struct {
+			keep   func(v float64, places int) float64
+			weight float64
+		}{{lesson.RoundPlaces, weightRounded}, {cutPlaces, weightCut}} {
+			weight, told := by.weight*weightTogether*f.share, false
+			v := expr.EvalEach(f.tree, value, func(node expr.Node, _ int, v float64) float64 {
+				if !expr.IsTrig(node) {
+					return v
+				}
+				kept := by.keep(v, n-1-lesson.DecimalExponent(v))
+				told = told || !bare(kept)
+				return kept
+			})
+			if !told {
+				weight *= weightBare
+			}
+			if !math.IsNaN(v) {
+				out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted, rounded: rounded})
+			}
+		}
+	}
+	return out
+}
+
+// keys names the sines, cosines and tangents of a formula.
+func (f *formula) keys() []string {
+	var keys []string
+	for p, name := range f.called() {
+		if expr.IsTrig(f.prog.Node(p)) && !slices.Contains(keys, name) {
+			keys = append(keys, name)
+		}
+	}
+	return keys
+}
+
+// multiple tells whether n is a number times a given, such as 2·P: as clean as
+// the given, it is not rounded. (The formula with the forces exchanged has 2·Q.)
+func (l *Lesson) multiple(n expr.Node) bool {
+	number, given, ok := expr.Operands(n, expr.OpMul)
+	if !ok {
+		return false
+	}
+	s, symbol := given.(expr.Sym)
+	_, constant := number.(expr.Num)
+	return symbol && constant && l.Quantity(s.Name).Given
+}
+
+// workedWith is a formula's value where one value in it comes out as v: every
+// place of a symbol, or one place alone.
+func (s *state) workedWith(prog *expr.Program, place, symbol int, v float64) float64 {
+	if symbol < 0 {
+		return prog.RunWith(s.sound, &s.tape, place, v)
+	}
+	kept := s.sound[symbol]
+	s.sound[symbol] = v
+	v = prog.Run(s.sound, &s.tape)
+	s.sound[symbol] = kept
+	return v
+}
+
+// calledIn names every value of a formula, see called.
+func (l *Lesson) calledIn(q *lesson.Quantity, tree expr.Node, prog *expr.Program) []string {
+	names := make([]string, prog.Len())
+	for p := range names {
+		names[p] = l.called(q, tree, prog.Node(p))
+	}
+	return names
+}
+
+// called names a value on the way: the sine of the angle where an inverse sine
+// follows, otherwise its formula.
+func (l *Lesson) called(q *lesson.Quantity, tree, at expr.Node) string {
+	n := tree
+	if _, r, ok := expr.Operands(n, expr.OpSub); ok && expr.IsInverseTrig(r) {
+		n = r
+	}
+	if k, ok := n.(expr.Fn); ok && expr.IsInverseTrig(n) && k.X == at && q.Dim == statics.DimAngle && !q.Turns {
+		if key, ok := forwardKey[k.Func]; ok {
+			return expr.Plain(expr.Fn{Func: key, X: expr.S(q.Name)}, l.Symbol)
+		}
+	}
+	return expr.Plain(at, l.Symbol)
+}
+
+var forwardKey = map[expr.Func]expr.Func{expr.FnAsin: expr.FnSin, expr.FnAcos: expr.FnCos, expr.FnAtan: expr.FnTan}
