@@ -74,8 +74,8 @@ const (
 	DirectionField                     // as a book gives it: an angle, a slope, a bearing
 	AngleField                         // an angle between 0° and 360°
 	RatioField                         // a number
-	LengthField                        //
-	MassField                          //
+	LengthField                        // of a spring's stretch, say
+	MassField                          // of what hangs
 	StiffnessField                     // of a spring
 	AccelerationField                  // of gravity
 	ChoiceField                        // one of the spec's words

@@ -1,14 +1,13 @@
 package lesson
 
-// Help says when a kind of help may be asked for: always, after the first
-// wrong entry, never.
+// Help says when a kind of help may be asked for.
 type Help uint8
 
 // When help may be asked for.
 const (
-	HelpOn Help = iota
-	HelpDelayed
-	HelpOff
+	HelpOn      Help = iota // always
+	HelpDelayed             // after the first wrong entry
+	HelpOff                 // never
 )
 
 // Reference says how a direction that is asked for is to be reported.
