@@ -198,7 +198,7 @@ func (d *desk) whatNext() (words string, action html.Node) {
 			if !d.work.Found(s.Quantity) {
 				symbol := d.symbol(s.Quantity)
 				return text.Say("page.end.other-way", "way", text.Say(methodKey(way.Method)+".by"), "symbol", symbol),
-					d.find(s.Quantity)
+					d.find(s.Quantity, html.Class("button primary"))
 			}
 		}
 	}
