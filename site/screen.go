@@ -39,8 +39,8 @@ func act(do, label, class string, fields ...html.Node) html.Node {
 func (s *session) home() html.Node {
 	parts := []html.Part{html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", ""),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(text.Say("page.home.title")))}
-	if s.refused != "" && s.draft == nil {
-		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(s.refused)))
+	if s.lost != "" {
+		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Data("focus", "title"), html.Text(s.lost)))
 	}
 	if going := s.going(); len(going) > 0 {
 		parts = append(parts, html.El("section", html.Class("sheet going"), html.A("aria-labelledby", "going"),

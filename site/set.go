@@ -128,10 +128,10 @@ func (s *session) setOf(code string) (*setView, error) {
 func (s *session) openSet(code string) bool {
 	v, err := s.setOf(code)
 	if err != nil {
-		s.refused, s.current = err.Error(), ""
+		s.lost, s.current = err.Error(), ""
 		return false
 	}
-	s.current, s.refused = code, ""
+	s.current, s.lost, s.refused = code, "", ""
 	s.shelve(v)
 	return true
 }
