@@ -113,6 +113,19 @@ func TestADraftOfManyThingsIsShownAgain(t *testing.T) {
 	assert.Contains(t, ask(form...), `value="sideways"`)
 }
 
+// What is refused is named as the form has it: a field takes a value, and no line
+// of a file.
+func TestARefusedFieldIsNamedAsTheFormHasIt(t *testing.T) {
+	ask("do", "start", "at", "1")
+	form := ask(own("forces.1.magnitude", "6l0 N")...)
+	_, why, found := strings.Cut(form, `id="refused"`)
+	require.True(t, found)
+	why, _, _ = strings.Cut(why, "</p>")
+	assert.Contains(t, why, "“6l0 N” can")
+	assert.Contains(t, why, "like “340 N”")
+	assert.NotContains(t, why, "magnitude:")
+}
+
 // A link that leads nowhere is spoken of above everything, and not beside a field
 // of a problem of one's own that was refused before.
 func TestABrokenLinkIsNoFaultOfTheForm(t *testing.T) {

@@ -205,7 +205,7 @@ func (s *session) own(f Form) {
 	if err != nil {
 		s.refused = err.Error()
 		if fault := (*lesson.SourceError)(nil); errors.As(err, &fault) && fault.Line > 0 {
-			s.wrong, s.refused = names[fault.Line-1], fault.Message
+			s.wrong, s.refused = names[fault.Line-1], fault.At("page.home.own")
 			if strings.TrimSpace(f.Get(s.wrong)) == "" {
 				s.refused = text.Say("page.home.own.empty")
 			}

@@ -27,12 +27,23 @@ type Source struct {
 type SourceError struct {
 	Line, Col int
 	Message   string
+	key       string
+	holes     []string
 }
 
 func (e *SourceError) Error() string { return e.Message }
 
+// At is what is said of it at a place that has a sentence of its own for it,
+// under PLACE.KEY: a form has fields, and no lines to write.
+func (e *SourceError) At(place string) string {
+	if own := place + "." + e.key; text.Has(own) {
+		return text.Say(own, e.holes...)
+	}
+	return e.Message
+}
+
 func (s Source) Fault(key string, holes ...string) error {
-	return &SourceError{s.Line, s.Col, text.Say(key, holes...)}
+	return &SourceError{s.Line, s.Col, text.Say(key, holes...), key, holes}
 }
 
 // OneLine is the value of a leaf of at most so many runes, on one line.
