@@ -78,13 +78,13 @@ func (d *desk) beside() html.Node {
 			}
 			continue
 		}
-		yours := text.Say("page.end.none")
+		yours := html.El("td", html.Class("soft"), html.Text(text.Say("page.end.none")))
 		if d.work.Found(q.Name) {
-			yours = d.foundText(q)
+			yours = html.El("td", d.prose(d.foundText(q)))
 		}
 		parts = append(parts, html.El("tbody",
 			html.El("tr", html.El("th", html.A("scope", "row"), d.lettered(q.Name)),
-				html.El("td", d.prose(yours)), html.El("td", html.Text(s.Value))),
+				yours, html.El("td", html.Text(s.Value))),
 			html.El("tr", html.El("td", html.A("colspan", "3"), d.howFound(s)))))
 	}
 	return html.El("table", parts...)
