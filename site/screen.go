@@ -2,6 +2,7 @@ package site
 
 import (
 	"slices"
+	"strings"
 
 	"closingside/site/html"
 	"closingside/tutor/kinds"
@@ -165,7 +166,7 @@ func (s *session) choices(problems []*lesson.Problem) html.Node {
 				mark = text.Say("page.state.begun")
 			}
 			if !banked(p) { // others may have its story
-				mark = join(mark, d.lesson.Given()[0])
+				mark = strings.TrimPrefix(mark+" · "+d.lesson.Given()[0], " · ")
 			}
 		}
 		items = append(items, html.El("li", html.El("form", html.Hidden("do", "open"), html.Hidden("problem", code),

@@ -147,7 +147,7 @@ func TestEveryDrawnProblemCanBeGoneOnWith(t *testing.T) {
 		assert.Equal(t, want, listed(drawn[i]), "problem %d", i+1)
 	}
 	for _, code := range drawn[3:] {
-		assert.Contains(t, going(), html.Escape(here.desks[code].lesson.Given()[0]), "what tells problems of one story apart")
+		assert.Contains(t, going(), text.Say("page.state.begun")+" · "+html.Escape(here.desks[code].lesson.Given()[0]), "what tells problems of one story apart")
 	}
 	ask("do", "enter", "problem", barge(), "quantity", "R", "entry", "1 N", "at", "7")
 	assert.True(t, listed(barge()), "the latest")
