@@ -30,7 +30,7 @@ func (d *desk) screen() html.Node {
 	return html.El("main", html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", d.code), html.Data("focus", "title"),
 		d.back(),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(story)),
-		d.statement(), d.situation(),
+		html.El("div", html.Class("given"), d.statement(), d.situation()),
 		html.El("div", html.Class("board"), d.figure(),
 			html.El("div", html.Class("worksheet"), d.next(), d.end(),
 				d.onTheWay(),

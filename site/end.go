@@ -78,13 +78,13 @@ func (d *desk) beside() html.Node {
 			}
 			continue
 		}
-		yours := text.Say("page.end.none")
+		yours := html.El("td", html.Class("soft"), html.Text(text.Say("page.end.none")))
 		if d.work.Found(q.Name) {
-			yours = d.foundText(q)
+			yours = html.El("td", d.prose(d.foundText(q)))
 		}
 		parts = append(parts, html.El("tbody",
 			html.El("tr", html.El("th", html.A("scope", "row"), d.lettered(q.Name)),
-				html.El("td", d.prose(yours)), html.El("td", html.Text(s.Value))),
+				yours, html.El("td", html.Text(s.Value))),
 			html.El("tr", html.El("td", html.A("colspan", "3"), d.howFound(s)))))
 	}
 	return html.El("table", parts...)
@@ -170,15 +170,22 @@ func (d *desk) slipsAt(name string) []string {
 }
 
 // suggestion is the one thing to do next: the same again where something went
-// wrong or was shown, else the other way, else the next kind.
+// wrong or was shown, else the other way, else the next kind. In a set its next
+// problem is that: what else would do is quieter, and no other kind leads away.
 func (d *desk) suggestion() html.Node {
 	words, action := d.whatNext()
+	if words == "" {
+		return html.Node{}
+	}
 	return html.El("div", html.Class("suggestion"), html.El("h3", html.Text(text.Say("page.end.next"))), html.El("p", html.Text(words)), action)
 }
 
 func (d *desk) whatNext() (words string, action html.Node) {
-	kind := d.lesson.Kind
-	again := act("draw", text.Say("page.another"), "primary", html.Hidden("kind", kind.Name), html.Hidden("like", d.code))
+	kind, class := d.lesson.Kind, "primary"
+	if d.of != nil {
+		class = ""
+	}
+	again := act("draw", text.Say("page.another"), class, html.Hidden("kind", kind.Name), html.Hidden("like", d.code))
 	helped := d.work.SolutionShown()
 	for i := range d.lesson.Quantities {
 		name := d.lesson.Quantities[i].Name
@@ -198,9 +205,12 @@ func (d *desk) whatNext() (words string, action html.Node) {
 			if !d.work.Found(s.Quantity) {
 				symbol := d.symbol(s.Quantity)
 				return text.Say("page.end.other-way", "way", text.Say(methodKey(way.Method)+".by"), "symbol", symbol),
-					d.find(s.Quantity)
+					d.find(s.Quantity, html.Class("button "+class))
 			}
 		}
+	}
+	if d.of != nil {
+		return "", html.Node{}
 	}
 	kinds := kinds.All
 	if i := slices.Index(kinds, kind); i+1 < len(kinds) {

@@ -189,3 +189,10 @@ func TestEveryKindEnds(t *testing.T) {
 		}
 	}
 }
+
+// What was not entered is said quietly: only what the learner found is heavy.
+func TestWhatWasNotEnteredIsQuiet(t *testing.T) {
+	end := work(t, [2]string{"R", "682.6 N"}, [2]string{"theta", "88.2"})
+	assert.Contains(t, end, `<td class="soft">`+text.Say("page.end.none")+`</td>`)
+	assert.NotContains(t, end, `<td>`+text.Say("page.end.none"))
+}

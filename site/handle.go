@@ -46,7 +46,7 @@ func (s *session) act(f Form, log string) html.Nodes {
 	default:
 		s.move(f)
 	}
-	return html.Nodes{s.screen(), say(s.refused, "title"), s.drew(f)}
+	return html.Nodes{s.screen(), say(join(s.lost, s.refused), "title"), s.drew(f)}
 }
 
 // start replays the log and shows where it ends, or the problem of the address.

@@ -22,7 +22,7 @@ func (d *desk) next() html.Node {
 		html.El("p", html.El("span", html.Class("label"), html.Text(text.Say("page.next.label")+" "), html.El("b", d.lettered(name))),
 			d.prose(" "+d.lesson.Sentence(q, "what"))),
 		d.undo(),
-		d.find(name))
+		d.find(name, html.ID("next-find"), html.Class("button primary")))
 }
 
 // latest tells what was entered last; nothing where nothing was.
@@ -35,10 +35,10 @@ func (d *desk) latest() html.Node {
 }
 
 // find leads to the field of a quantity.
-func (d *desk) find(name string) html.Node {
+func (d *desk) find(name string, parts ...html.Part) html.Node {
 	before, after, _ := strings.Cut(text.Say("page.next.go", "symbol", "\n"), "\n")
-	return html.El("a", html.Class("button primary"), html.Href("#entry-"+name),
-		html.El("span", html.Text(before), d.lettered(name), html.Text(after)))
+	return html.El("a", append(parts, html.Href("#entry-"+name),
+		html.El("span", html.Text(before), d.lettered(name), html.Text(after)))...)
 }
 
 // lettered is a quantity's symbol as text, its subscript lowered.

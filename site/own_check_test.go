@@ -112,3 +112,34 @@ func TestADraftOfManyThingsIsShownAgain(t *testing.T) {
 	}
 	assert.Contains(t, ask(form...), `value="sideways"`)
 }
+
+// What is refused is named as the form has it: a field takes a value, and no line
+// of a file.
+func TestARefusedFieldIsNamedAsTheFormHasIt(t *testing.T) {
+	ask("do", "start", "at", "1")
+	form := ask(own("forces.1.magnitude", "6l0 N")...)
+	_, why, found := strings.Cut(form, `id="refused"`)
+	require.True(t, found)
+	why, _, _ = strings.Cut(why, "</p>")
+	assert.Contains(t, why, "“6l0 N” can")
+	assert.Contains(t, why, "like “340 N”")
+	assert.NotContains(t, why, "magnitude:")
+}
+
+// A link that leads nowhere is spoken of above everything, and not beside a field
+// of a problem of one's own that was refused before.
+func TestABrokenLinkIsNoFaultOfTheForm(t *testing.T) {
+	ask("do", "start", "at", "1")
+	refused := own("forces.1.magnitude", "6l0 N")
+	ask(refused...)
+	for name, page := range map[string]string{
+		"followed":      ask("do", "open", "hash", barge()+"x", "at", "2"),
+		"opened anew":   string(Handle([]byte(line("do", "start", "hash", barge()+"x", "at", "3") + "\n" + line(refused...)))),
+		"a set, broken": ask("do", "open", "hash", "s1broken", "at", "4"),
+	} {
+		assert.Contains(t, page, `<p class="notice" role="alert" data-focus="title">This link`, name)
+		assert.Less(t, strings.Index(page, `data-focus="title"`), strings.Index(page, `id="own-form"`), "what is in use first, %s", name)
+		assert.Equal(t, 1, strings.Count(page, "This link is not whole")-strings.Count(page, `id="say"`), name)
+		assert.Contains(t, page, `value="6l0 N"`, "what was typed stays, %s", name)
+	}
+}

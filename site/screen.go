@@ -1,6 +1,9 @@
 package site
 
 import (
+	"slices"
+	"strings"
+
 	"closingside/site/html"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
@@ -37,12 +40,12 @@ func act(do, label, class string, fields ...html.Node) html.Node {
 func (s *session) home() html.Node {
 	parts := []html.Part{html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", ""),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(text.Say("page.home.title")))}
-	if s.refused != "" && s.draft == nil {
-		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(s.refused)))
+	if s.lost != "" {
+		parts = append(parts, html.El("p", html.Class("notice"), html.A("role", "alert"), html.Data("focus", "title"), html.Text(s.lost)))
 	}
-	if d := s.unfinished(); d != nil {
+	if going := s.going(); len(going) > 0 {
 		parts = append(parts, html.El("section", html.Class("sheet going"), html.A("aria-labelledby", "going"),
-			html.El("h2", html.ID("going"), html.Class("label"), html.Text(text.Say("page.home.going"))), s.choices([]*lesson.Problem{d.lesson.Problem})))
+			html.El("h2", html.ID("going"), html.Class("label"), html.Text(text.Say("page.home.going"))), s.choices(going)))
 	}
 	parts = append(parts, s.shelfOf())
 	parts = append(parts, html.El("p", html.Class("label"), html.Text(text.Say("page.home.kinds"))))
@@ -70,6 +73,30 @@ func (s *session) unfinished() *desk {
 		}
 	}
 	return nil
+}
+
+// mostGoing is how many problems the home screen offers to go on with.
+const mostGoing = 4
+
+// going are the problems to go on with: the one worked on last, and before it
+// those begun that are in no list where they are marked.
+func (s *session) going() (problems []*lesson.Problem) {
+	latest := s.unfinished()
+	for i := len(s.order) - 1; i >= 0 && len(problems) < mostGoing; i-- {
+		d := s.desks[s.order[i]]
+		if d == nil || d != latest && (d.of != nil || banked(d.lesson.Problem)) {
+			continue
+		}
+		if begun, done := s.howFar(d); d == latest || begun && !done {
+			problems = append(problems, d.lesson.Problem)
+		}
+	}
+	return problems
+}
+
+// banked tells whether a problem is one of the harbour's.
+func banked(p *lesson.Problem) bool {
+	return slices.ContainsFunc(p.Kind.BankProblems(), func(o *lesson.Problem) bool { return o.Code() == p.Code() })
 }
 
 // unfolded tells which kind is open on the home screen: the one a form was
@@ -137,6 +164,9 @@ func (s *session) choices(problems []*lesson.Problem) html.Node {
 				mark = text.Say("page.state.done")
 			case begun:
 				mark = text.Say("page.state.begun")
+			}
+			if !banked(p) { // others may have its story
+				mark = strings.TrimPrefix(mark+" · "+d.lesson.Given()[0], " · ")
 			}
 		}
 		items = append(items, html.El("li", html.El("form", html.Hidden("do", "open"), html.Hidden("problem", code),

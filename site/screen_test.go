@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"closingside/site/html"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
@@ -121,4 +122,36 @@ func TestAKeysSymbolIsOnePart(t *testing.T) {
 	_, keys, found := strings.Cut(page, `id="keys"`)
 	require.True(t, found)
 	assert.Contains(t, keys, "<span><i>θ</i><sub>P</sub></span></button>")
+}
+
+// Every drawn problem that was begun can be gone on with: no list has it. One of
+// the harbour, or of a set, is marked in its own.
+func TestEveryDrawnProblemCanBeGoneOnWith(t *testing.T) {
+	going := func() string {
+		_, going, found := strings.Cut(ask("do", "home", "at", "9"), `id="going"`)
+		require.True(t, found)
+		going, _, _ = strings.Cut(going, "</section>")
+		return going
+	}
+	ask("do", "start", "at", "1")
+	var drawn []string
+	for _, seed := range []string{"1", "2", "3", "4", "5", "6"} {
+		ask("do", "draw", "kind", "two-forces", "seed", seed, "at", seed)
+		drawn = append(drawn, here.current)
+		if seed != "3" { // looked at only
+			ask("do", "enter", "problem", here.current, "quantity", "R", "entry", "1 N", "at", seed)
+		}
+	}
+	listed := func(code string) bool { return strings.Contains(going(), html.Escape(code)) }
+	for i, want := range []bool{false, true, false, true, true, true} { // the latest four
+		assert.Equal(t, want, listed(drawn[i]), "problem %d", i+1)
+	}
+	for _, code := range drawn[3:] {
+		assert.Contains(t, going(), text.Say("page.state.begun")+" · "+html.Escape(here.desks[code].lesson.Given()[0]), "what tells problems of one story apart")
+	}
+	ask("do", "enter", "problem", barge(), "quantity", "R", "entry", "1 N", "at", "7")
+	assert.True(t, listed(barge()), "the latest")
+	ask("do", "open", "problem", drawn[1], "at", "8")
+	assert.True(t, listed(drawn[1]))
+	assert.False(t, listed(barge()), "it is marked in its list")
 }

@@ -22,7 +22,8 @@ type session struct {
 	sets    map[string]*setView
 	shelf   []string          // codes of the sets on the home screen
 	draft   Form              // what was typed for a problem of one's own
-	refused string            // why a link or a problem of one's own was not opened
+	lost    string            // why a link was not opened
+	refused string            // why a problem of one's own was not opened, or a student's number not taken
 	wrong   string            // the field of the draft it is about; "" for the whole
 	warmed  *desk             // what its checks look in is being made ahead
 	lately  [2]*desk          // the desk turned to last, and the one before
@@ -55,8 +56,7 @@ func (s *session) open(code string) bool {
 	if s.desks[code] == nil {
 		lesson, err := openCode(code)
 		if err != nil {
-			s.refused = err.Error()
-			s.current = ""
+			s.lost, s.current = err.Error(), ""
 			return false
 		}
 		if s.desks == nil {
@@ -65,7 +65,7 @@ func (s *session) open(code string) bool {
 		s.desks[code] = &desk{code: code, lesson: lesson, work: tutor.NewWork(lesson, lesson.Problem.Settings)}
 	}
 	s.order = append(slices.DeleteFunc(s.order, func(c string) bool { return c == code }), code)
-	s.current, s.refused = code, ""
+	s.current, s.lost, s.refused = code, "", ""
 	d := s.desks[code]
 	d.past = append(d.past, Form{{"do", "look"}})
 	return true
@@ -99,7 +99,7 @@ func (s *session) replay(f Form) {
 
 // move takes a request that changes what is on the screen.
 func (s *session) move(f Form) {
-	s.refused = ""
+	s.lost, s.refused = "", ""
 	if s.draft.Get("do") == "form" { // nothing of it was sent
 		s.draft = nil
 	}
@@ -205,7 +205,7 @@ func (s *session) own(f Form) {
 	if err != nil {
 		s.refused = err.Error()
 		if fault := (*lesson.SourceError)(nil); errors.As(err, &fault) && fault.Line > 0 {
-			s.wrong, s.refused = names[fault.Line-1], fault.Message
+			s.wrong, s.refused = names[fault.Line-1], fault.At("page.home.own")
 			if strings.TrimSpace(f.Get(s.wrong)) == "" {
 				s.refused = text.Say("page.home.own.empty")
 			}

@@ -128,10 +128,10 @@ func (s *session) setOf(code string) (*setView, error) {
 func (s *session) openSet(code string) bool {
 	v, err := s.setOf(code)
 	if err != nil {
-		s.refused, s.current = err.Error(), ""
+		s.lost, s.current = err.Error(), ""
 		return false
 	}
-	s.current, s.refused = code, ""
+	s.current, s.lost, s.refused = code, "", ""
 	s.shelve(v)
 	return true
 }
@@ -223,7 +223,11 @@ func counted(key string, n int) string {
 // setScreen is a set: what the instructor says of it, how far the learner is,
 // and its problems in order.
 func (s *session) setScreen(v *setView) html.Node {
-	parts := []html.Part{html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", v.code), html.Data("focus", "title"),
+	focus := "title"
+	if s.refused != "" {
+		focus = "student"
+	}
+	parts := []html.Part{html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", v.code), html.Data("focus", focus),
 		html.El("nav", act("home", "← "+text.Say("page.home.back"), "plain")),
 		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(v.set.Title)),
 		html.If(v.set.Note != "", html.El("p", html.Text(v.set.Note)))}
@@ -250,7 +254,7 @@ func (s *session) whoForm(v *setView) html.Node {
 		html.A("spellcheck", "false"), html.A("aria-describedby", "student-how")}
 	why := html.Node{}
 	if s.refused != "" {
-		field = append(field, html.A("aria-invalid", "true"), html.Data("focus", "student"))
+		field = append(field, html.A("aria-invalid", "true"))
 		why = html.El("p", html.Class("notice"), html.A("role", "alert"), html.Text(s.refused))
 	}
 	return html.El("form", html.Class("sheet"), html.Hidden("do", "personal"), html.Hidden("set", v.set.Code("")),
@@ -276,7 +280,7 @@ func (s *session) taskList(v *setView, tasks []sets.Task) html.Node {
 		if begun {
 			got := s.earned(v.set, task, finished)
 			earned += got
-			about = text.Say("set.earned", "earned", expr.FormatNumber(got, 3), "marks", itoa(task.Marks))
+			about = text.Say("set.earned", "earned", expr.FormatNumber(got, 3), "marks", counted("set.mark", task.Marks))
 			if finished {
 				done++
 				about += " · " + text.Say("page.state.done")

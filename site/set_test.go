@@ -15,6 +15,7 @@ import (
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
+	"closingside/tutor/text"
 )
 
 var twoForces = kinds.All.ByName("two-forces")
@@ -220,5 +221,61 @@ func TestABrokenSetLinkIsRefused(t *testing.T) {
 			l.ask("do", do, "problem", bad, "set", bad, "quantity", "R", "entry", "1", "student", "1")
 			l.ask("do", do, "problem", code, "set", code, "quantity", "R", "entry", "1", "student", "1")
 		}
+	}
+}
+
+// Who sends no number is brought to its field.
+func TestAMissingNumberIsAskedForAtItsField(t *testing.T) {
+	l := &learner{}
+	code := aSet(t, lesson.Source{Key: "numbers", Text: "own"}).Code("")
+	l.ask("do", "start", "hash", code)
+	screen := l.ask("do", "personal", "set", code, "student", " ")
+	_, first, found := strings.Cut(screen, `data-focus="`)
+	require.True(t, found)
+	first, _, _ = strings.Cut(first, `"`)
+	assert.Equal(t, "student", first)
+}
+
+// One mark is one mark.
+func TestAProblemOfOneMark(t *testing.T) {
+	l := &learner{}
+	code := aSet(t).Code("")
+	l.ask("do", "start", "hash", code)
+	second := twoForces.BankProblems()[1].Code()
+	l.ask("do", "open", "problem", second, "set", code)
+	l.enter(second, "R", "1 N")
+	assert.Contains(t, l.ask("do", "open", "problem", code), "0 of 1 mark ·")
+}
+
+// At the end of a problem of a set its next problem is the one thing to do: what
+// else may be suggested is quieter, and no other kind leads away from the set.
+func TestAtTheEndOfAProblemOfASetTheSetGoesOn(t *testing.T) {
+	code, first := aSet(t).Code(""), twoForces.BankProblems()[0].Code()
+	rows := map[string]struct {
+		entries [][2]string
+		says    string // what is suggested beside the next problem
+	}{
+		"all went well":  {nil, ""},
+		"after mistakes": {[][2]string{{"gamma", "93"}}, text.Say("page.another")},
+		"one way":        {byTriangle(), "Find"},
+	}
+	for name, row := range rows {
+		t.Run(name, func(t *testing.T) {
+			l := &learner{}
+			l.ask("do", "start", "hash", code)
+			l.ask("do", "open", "problem", first, "set", code)
+			var end string
+			for _, e := range append(row.entries, [2]string{"R", "682.6 N"}, [2]string{"theta", "88.2"}) {
+				end = l.enter(first, e[0], e[1])
+			}
+			_, end, found := strings.Cut(end, `id="end"`)
+			require.True(t, found)
+			end, _, _ = strings.Cut(end, text.Say("page.end.found"))
+			assert.Contains(t, end, "Go to problem 2")
+			assert.Equal(t, 1, strings.Count(end, "primary"), end)
+			assert.NotContains(t, end, text.Say("page.end.open"))
+			assert.Contains(t, end, row.says)
+			assert.Equal(t, row.says != "", strings.Contains(end, text.Say("page.end.next")))
+		})
 	}
 }

@@ -210,8 +210,11 @@ func (d *desk) sketchHeard(f Form) (words, focus string) {
 	case s == nil:
 	case f.Get("act") == "back":
 		focus = "sketch-title"
-	case f.Get("act") == "skip":
+	case f.Get("act") == "skip": // the step itself would bring up a phone's keyboard
 		focus = "sketch-back"
+		if d.work.Next() != "" {
+			focus = "next-find"
+		}
 	case s.Stage() == sketch.Finished:
 		if next := d.lesson.Quantity(d.work.Next()); next != nil {
 			focus = "entry-" + next.Name

@@ -43,6 +43,9 @@ func TestEquationsOnThePage(t *testing.T) {
 				p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
 				assert.Empty(t, found, "%s:\n%s", state, strings.Join(found, "\n"))
 			}
+			if size.width > 1000 {
+				assert.True(t, p.whole("#next"), "the picture of what hangs stands beside the statement, and what comes next is in view")
+			}
 			look("begun")
 			p.enter("F3", "120 N")
 			p.enter("F3", "1177 N")

@@ -20,6 +20,7 @@ import (
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
+	"closingside/tutor/text"
 )
 
 // Worksheets print one problem a page, on A4 and on Letter alike.
@@ -50,18 +51,40 @@ func TestSheetsPrintClean(t *testing.T) {
 		t.Run(paper.name, func(t *testing.T) {
 			pages := printed(t, p, work, paper.width, paper.height)
 			require.Len(t, pages, len(variant.Tasks), "every problem has a page, and no page is left over")
-			for i, text := range pages {
-				assert.Contains(t, text, "Problem "+strconv.Itoa(i+1))
-				assert.Contains(t, text, "Value and unit")
-				assert.Contains(t, text, "Not for lifting", "the safety line is missing on page %d", i+1)
+			for i, said := range pages {
+				assert.Contains(t, said, "Problem "+strconv.Itoa(i+1))
+				assert.Contains(t, said, "Value and unit")
+				assert.Contains(t, said, "Not for lifting", "the safety line is missing on page %d", i+1)
 			}
 			assert.Contains(t, pages[0], set.Note)
 			keys := printed(t, p, key, paper.width, paper.height)
 			assert.Less(t, len(keys), 7)
-			for i, text := range keys[:len(keys)-1] {
-				assert.Greater(t, len(text), 300, "page %d of the key is nearly empty, and not the last", i+1)
+			for i, said := range keys[:len(keys)-1] {
+				assert.Greater(t, len(said), 300, "page %d of the key is nearly empty, and not the last", i+1)
 			}
 		})
+	}
+}
+
+// What mistakes give begins under its heading, on the same page.
+func TestAKeysHeadingsStandOverWhatTheyHead(t *testing.T) {
+	p := visit(t, newSite(t))
+	for _, k := range kinds.All {
+		for _, problem := range k.BankProblems()[:3] {
+			set := &sets.Set{Title: problem.Story, Version: "1", Settings: lesson.DefaultSettings(), Parts: []sets.Part{{Problem: problem, Count: 1, Marks: 1}}}
+			variant, err := set.Variant("")
+			require.NoError(t, err)
+			key, err := sheet.Key(set.Title, sheet.Copy{Variant: variant}, nil)
+			require.NoError(t, err)
+			headed := false
+			for i, page := range printed(t, p, key, 8.27, 11.69) {
+				if _, under, found := strings.Cut(page, text.Say("sheet.key.mistakes")); found {
+					headed = true
+					assert.Regexp(t, `For .{1,5} = `, under, "%s, page %d", problem.Story, i+1)
+				}
+			}
+			assert.True(t, headed, problem.Story)
+		}
 	}
 }
 

@@ -173,11 +173,34 @@ func TestSketchByKeys(t *testing.T) {
 	p.stage("estimate")
 }
 
+// Who skips the sketch on a desk's screen sees what comes next, beside its figure:
+// the sheet becomes shorter while the way past the sketch is far down it.
+func TestTheNextStepIsInViewAfterTheSketch(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.screen(1280, 800, "light")
+	p.eval(`document.querySelector("#sketch-skip").scrollIntoView({block: "center"})`, nil)
+	p.skipSketch()
+	p.await("the next step is in use", `document.activeElement.id === "next-find"`)
+	p.view("skipped")
+	for _, part := range []string{"#next", "#figure"} {
+		assert.True(t, p.whole(part), part)
+	}
+}
+
+// whole tells whether the whole of an element is in the window.
+func (p *visitor) whole(selector string) bool {
+	p.t.Helper()
+	var in bool
+	p.eval(fmt.Sprintf(`(({top, bottom}) => top >= 0 && bottom <= innerHeight)(document.querySelector(%q).getBoundingClientRect())`, selector), &in)
+	return in
+}
+
 // The sketch by choosing instead of dragging, and setting it aside.
 func TestSketchByChoosing(t *testing.T) {
 	p := visit(t, newSite(t))
 	p.skipSketch()
-	p.await("what brings it back is in use", `document.activeElement.id === "sketch-back"`)
+	p.await("the next step is in use", `document.activeElement.id === "next-find"`)
+	p.eval(`document.querySelector("#sketch-back").focus()`, nil)
 	p.do(chromedp.KeyEvent("\r"))
 	p.await("the sketch is back", `document.activeElement.id === "sketch-title"`)
 	p.eval(`document.querySelector("#sketch-choose").open = true`, nil)

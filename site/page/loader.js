@@ -108,10 +108,10 @@ function use(target) {
   intoView(target);
 }
 
-// intoView shows as much as there is room for of the part of the page that an element belongs to, and the element.
+// intoView shows as much as there is room for of the part of the page that an element leads to or belongs to, and the element.
 function intoView(target) {
   see();
-  for (const part of [target.closest(".quantity, .sheet"), target.closest("form"), target]) part?.scrollIntoView({ block: "nearest" });
+  for (const part of [byId(target.hash?.slice(1))?.closest(".quantity"), target.closest(".quantity, .sheet, .next"), target.closest("form"), target]) part?.scrollIntoView({ block: "nearest" });
 }
 
 // reach makes a formula that is wider than its room a little smaller, and lets the keyboard scroll one that

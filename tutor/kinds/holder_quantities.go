@@ -140,6 +140,7 @@ func (s *rest) force(h *holder) lesson.Quantity {
 		if h.is == "spring" {
 			principle = "spring-force"
 		}
+		q.Look = principle
 		q.Routes = []lesson.Route{route("stated", principle, lesson.AnyMethod, h.derived)}
 	case h.unknown:
 		s.routes(h, &q)

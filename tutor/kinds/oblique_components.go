@@ -110,7 +110,9 @@ func buildObliqueComponents(p *lesson.Problem) (*lesson.Lesson, error) {
 	case min(t.alpha, t.beta, 180-t.alpha, 180-t.beta) < minOblique:
 		return nil, say("along")
 	}
-	return t.oblique(names), nil
+	l := t.oblique(names)
+	l.Words = []string{"u", axes[0].Shown(), "v", axes[1].Shown()}
+	return l, nil
 }
 
 // unitAlong is the vector of length 1 along an axis.

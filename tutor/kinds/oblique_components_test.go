@@ -120,3 +120,13 @@ func TestAComponentAgainstItsAxis(t *testing.T) {
 	assert.Equal(t, verdict.Correct, w.Enter("Fu", "782.4 N").Verdict)
 	assert.True(t, w.Done())
 }
+
+// A component is along the axis that the statement names.
+func TestAnObliqueComponentNamesItsAxis(t *testing.T) {
+	p, err := All.Read(ObliqueComponentsSource("", ForceSource("M", "6.4 kN", "52 deg"), AxisSource("a1", "0 deg"), AxisSource("b", "75 deg")))
+	require.NoError(t, err)
+	l, err := tutor.Open(p)
+	require.NoError(t, err)
+	assert.Equal(t, "the component of M along the axis a₁", l.Sentence(l.Quantity("Fu"), "what"))
+	assert.Equal(t, "the component of M along the axis b", l.Sentence(l.Quantity("Fv"), "what"))
+}

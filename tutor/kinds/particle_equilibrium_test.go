@@ -203,3 +203,22 @@ func TestUnitsOfAParticle(t *testing.T) {
 		})
 	}
 }
+
+// Where to look for a force that the statement gives by a mass or by a spring is
+// there, and not in the sums.
+func TestAStatedForceIsLookedForWhereItIsStated(t *testing.T) {
+	for _, row := range []struct {
+		what  string
+		third lesson.Source
+	}{
+		{"mass", PartSource("W weight", "mass: 120 kg")},
+		{"spring", PartSource("S spring", "direction: -90 deg", "stiffness: 2 kN/m", "stretch: 0.2 m")},
+	} {
+		p, err := All.Read(EquilibriumSource("", PartSource("T cable", "direction: 40 deg above -x"), PartSource("C cable", "direction: 30 deg above +x"), row.third))
+		require.NoError(t, err)
+		l, err := tutor.Open(p)
+		require.NoError(t, err)
+		assert.Contains(t, l.Sentence(l.Quantity("F3"), "look"), row.what)
+		assert.Contains(t, l.Sentence(l.Quantity("F1"), "look"), "sums")
+	}
+}

@@ -35,6 +35,7 @@ type Lesson struct {
 	Other      *Lesson      // the other solution, where the statement allows two
 	Case       string       // which of two solutions this is; names the kind's sentence
 	Assumed    []string     // what the statement leaves unsaid, in sentences
+	Words      []string     // what else the kind's sentences leave places for: its name, and what stands there
 
 	index   map[string]int
 	naming  sync.Once // of symbols: each quantity's, and its symbol in plain text
@@ -100,7 +101,7 @@ func (l *Lesson) Say(key string, holes ...string) string {
 			l.symbols = append(l.symbols, l.Quantities[i].Name, l.Plain(l.Quantities[i].Name))
 		}
 	})
-	return text.Say(key, slices.Concat(holes, l.symbols)...)
+	return text.Say(key, slices.Concat(holes, l.Words, l.symbols)...)
 }
 
 // Task is what the problem asks for, and how it is to be worked.
@@ -121,7 +122,11 @@ func (l *Lesson) Question() string {
 // the trade's words ("what"), or where to look for it ("look"). How a direction
 // is to be reported is said behind what it is; a kind leaves that out.
 func (l *Lesson) Sentence(q *Quantity, part string) string {
-	s := l.Say(l.Kind.Name + "." + q.Name + "." + part)
+	of := q.Name + "." + part
+	if part == "look" && q.Look != "" {
+		of = part + "." + q.Look
+	}
+	s := l.Say(l.Kind.Name + "." + of)
 	switch {
 	case part != "what" || !q.Turns || q.Given:
 	case q.IsReported():

@@ -37,6 +37,7 @@ type Quantity struct {
 	Given    bool         // stated by the problem, never asked
 	Answer   bool         // what the problem asks for; all others are intermediates
 	Turns    bool         // a direction: values that differ by 360° are the same
+	Look     string       // which of the kind's sentences says where to look for it; "" is its own
 	Unit     statics.Unit // of a quantity that is neither force nor angle
 	True     float64      // from the vector solution; NaN where there is none
 	Also     float64      // its value in the other solution; NaN where there is none, or the same

@@ -29,14 +29,25 @@ func Branch(key string, kids ...Source) Source { return Source{Key: key, Kids: k
 type SourceError struct {
 	Line, Col int // from 1; 0 where there is no file
 	Message   string
+	key       string
+	holes     []string
 }
 
 // Error is the message, a sentence for whoever wrote the source.
 func (e *SourceError) Error() string { return e.Message }
 
+// At is what is said of it at a place that has a sentence of its own for it,
+// under PLACE.KEY: a form has fields, and no lines to write.
+func (e *SourceError) At(place string) string {
+	if own := place + "." + e.key; text.Has(own) {
+		return text.Say(own, e.holes...)
+	}
+	return e.Message
+}
+
 // Fault is a *SourceError at s, with the sentence that package text has under key.
 func (s Source) Fault(key string, holes ...string) error {
-	return &SourceError{s.Line, s.Col, text.Say(key, holes...)}
+	return &SourceError{s.Line, s.Col, text.Say(key, holes...), key, holes}
 }
 
 // OneLine is the value of a leaf of at most so many runes, on one line. An error

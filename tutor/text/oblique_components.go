@@ -31,9 +31,9 @@ func init() {
 		"oblique-components.Fx.look":    "Drop a line from the head of {F} to the x axis. Which side of that right triangle lies along x, and which way does it point?",
 		"oblique-components.Fy.what":    "the y component of {F}",
 		"oblique-components.Fy.look":    "Drop a line from the head of {F} to the x axis. Which side of that right triangle lies along y, and which way does it point?",
-		"oblique-components.Fu.what":    "the component of {F} along the first axis",
+		"oblique-components.Fu.what":    "the component of {F} along the axis {u}",
 		"oblique-components.Fu.look":    "In the triangle of {F} and its two components, which angle faces this side, and which angle faces {F}? The triangle has no right angle.",
-		"oblique-components.Fv.what":    "the component of {F} along the second axis",
+		"oblique-components.Fv.what":    "the component of {F} along the axis {v}",
 		"oblique-components.Fv.look":    "In the triangle of {F} and its two components, which angle faces this side, and which angle faces {F}? The triangle has no right angle.",
 
 		"principle.two-equations": "Along x and along y the two components together have what the force has. Take one unknown out of the two equations.",

@@ -99,10 +99,13 @@ func init() {
 		atRest + "g.what":    "the acceleration of gravity",
 		atRest + "g.look":    "It is stated.",
 
-		"principle.equilibrium-sum":      "A particle at rest: the forces on it add up to zero, along x and along y. Each force takes its part along the axis, with the sign the free-body diagram shows.",
-		"principle.eliminate":            "Two equations, two unknowns: express one unknown by the other from one equation and put that into the other.",
-		"principle.from-sum-x":           "Solve the sum along x for it.",
-		"principle.from-sum-y":           "Solve the sum along y for it.",
+		"principle.equilibrium-sum":    "A particle at rest: the forces on it add up to zero, along x and along y. Each force takes its part along the axis, with the sign the free-body diagram shows.",
+		"principle.eliminate":          "Two equations, two unknowns: express one unknown by the other from one equation and put that into the other.",
+		"principle.from-sum-x":         "Solve the sum along x for it.",
+		"principle.from-sum-y":         "Solve the sum along y for it.",
+		atRest + "look.weight-of-mass": "What does gravity make of a mass?",
+		atRest + "look.spring-force":   "How do stretch and force of a spring go together?",
+
 		"principle.weight-of-mass":       "A mass is not a force: its weight is the mass times the acceleration of gravity. A cable over a frictionless pulley pulls with the weight at its end.",
 		"principle.mass-of-weight":       "The mass is the weight over the acceleration of gravity.",
 		"principle.spring-force":         "A spring pulls with its stiffness times its stretch, or pushes with its stiffness times its compression.",

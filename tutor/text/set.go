@@ -16,7 +16,7 @@ var sets = map[string]string{
 	"set.home":         "Sets from your instructor",
 	"set.drawing":      "Drawing the problems: {n} of {all}",
 	"set.progress":     "{done} of {problems} problems done, {earned} of {marks} marks",
-	"set.earned":       "{earned} of {marks} marks",
+	"set.earned":       "{earned} of {marks}",
 	"set.go":           "Go to problem {n}",
 	"set.back":         "Back to {set}",
 	"set.problem.one":  "1 problem",
