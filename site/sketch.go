@@ -177,8 +177,7 @@ func writeEnd(e sketch.End) string {
 // back to the sketch.
 func (d *desk) figureTools() html.Node {
 	parts := []html.Part{html.Class("figtools"),
-		html.El("button", html.A("type", "button"), html.Class("icon"), html.Data("page", "build"), html.A("aria-label", text.Say("sketch.replay")),
-			html.A("title", text.Say("sketch.replay")), html.Text("↻"))}
+		iconButton("↻", text.Say("sketch.replay"), html.A("type", "button"), html.Data("page", "build"))}
 	s := d.work.Sketch()
 	if s != nil {
 		label := text.Say("sketch.back")
@@ -186,9 +185,16 @@ func (d *desk) figureTools() html.Node {
 			label = text.Say("sketch.back.again")
 		}
 		parts = append(parts, html.El("form", html.Hidden("do", "sketch"), html.Hidden("act", "back"), html.Hidden("problem", d.code),
-			button("✎", "icon", html.ID("sketch-back"), html.A("aria-label", label), html.A("title", label))))
+			iconButton("✎", label, html.ID("sketch-back"))))
 	}
 	return html.El("div", parts...)
+}
+
+// iconButton is a button that shows a sign. Its title is its name: beside a label
+// the same words would be read out twice.
+func iconButton(sign, name string, extra ...html.Part) html.Node {
+	parts := append([]html.Part{html.Class("icon"), html.A("title", name)}, extra...)
+	return html.El("button", append(parts, html.El("span", html.A("aria-hidden", "true"), html.Text(sign)))...)
 }
 
 // sketchNext stands in the place of the next step while the sketch, which says

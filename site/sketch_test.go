@@ -103,3 +103,13 @@ func TestNoSketchWhereSettingsLeaveItOut(t *testing.T) {
 	assert.NotContains(t, screen, "sketch-")
 	assert.NotContains(t, ask("do", "sketch", "act", "back", "problem", code, "at", "3"), "sketch-title")
 }
+
+// A button of a sign alone has its name once: what is its title beside a label of
+// the same words is read out twice.
+func TestASignIsNamedOnce(t *testing.T) {
+	work(t)
+	desk := ask("do", "open", "problem", barge(), "at", "9")
+	for _, name := range []string{text.Say("sketch.replay"), text.Say("sketch.back")} {
+		assert.Equal(t, 1, strings.Count(desk, `="`+name+`"`), name)
+	}
+}

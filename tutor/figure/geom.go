@@ -109,3 +109,9 @@ func crosses(a, b, c, d Point) bool {
 func support(u Point, w, h float64) float64 {
 	return float64(math.Abs(u.X)*w)/2 + float64(math.Abs(u.Y)*h)/2
 }
+
+// through is how far a w by h box reaches along u from its middle: to where a line
+// from there comes out of it.
+func through(u Point, w, h float64) float64 {
+	return min(w/(2*math.Abs(u.X)), h/(2*math.Abs(u.Y)))
+}

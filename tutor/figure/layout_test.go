@@ -128,6 +128,17 @@ func TestNarrowAngles(t *testing.T) {
 	}
 }
 
+// A leader ends at the label that it ties to its part, whichever way it leads.
+func TestALeaderReachesItsLabel(t *testing.T) {
+	p := &placer{frame: Box{Point{0, 0}, Point{600, 600}}}
+	led := p.led(&want{w: 70, h: 18, anchor: anchor{kind: onTip, b: Point{300, 300}}}, nil)
+	assert.NotEmpty(t, led)
+	for _, s := range led {
+		assert.True(t, s.box.grow(leaderGap+0.01).hold(s.end) == s.box.grow(leaderGap+0.01), "a gap between %v and %v", s.end, s.box)
+		assert.False(t, s.box.grow(leaderGap-0.01).hold(s.end) == s.box.grow(leaderGap-0.01), "%v is too close to %v", s.end, s.box)
+	}
+}
+
 func TestLayoutsRepeat(t *testing.T) {
 	for seed := range 40 {
 		for name, s := range randomScenes(rand.New(rand.NewPCG(uint64(seed), 2))) {

@@ -210,13 +210,13 @@ func (p *placer) led(w *want, all []spot) []spot {
 		}
 		for _, d := range compass {
 			for _, far := range [...]float64{16, 27, 42, 64, 100} {
-				box := around(s.along(d, rim+far+support(d, w.w, w.h)), w.w, w.h)
+				box := around(s.along(d, rim+far+through(d, w.w, w.h)), w.w, w.h)
 				cost := costLeader + costLength*far + doubt + costSlanted*math.Abs(d.dot(u))
 				cost, ok := p.judge(w, box, cost)
 				if !ok {
 					continue
 				}
-				sp := spot{box: box, leader: true, start: s.along(d, rim), end: s.along(d, rim+far-leaderGap)}
+				sp := spot{box: box, leader: true, start: s.along(d, rim), end: box.centre().along(d, -through(d, w.w+2*leaderGap, w.h+2*leaderGap))}
 				sp.crossed = p.crossed(sp.start, sp.end, w.owner)
 				sp.cost = cost + costCross*float64(sp.crossed)
 				all = append(all, sp)
