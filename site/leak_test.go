@@ -50,7 +50,7 @@ func TestLiveReadingLeaksNoValue(t *testing.T) {
 					continue
 				}
 				for _, entry := range []string{"{}", "-{}", "{} + 0", "2*{}", "{}/3", "1/{}", "sqrt({}^2)", "sin({})", "asin({})", "asin({}/1)", "118° − {}", "{} − 25°", "{} = {}", "{} deg", "{} N", "{} from P", "|{}|", "{0}"} {
-					entry = strings.ReplaceAll(strings.ReplaceAll(entry, "{0}", "0*{}"), "{}", l.SymbolText(o))
+					entry = strings.ReplaceAll(strings.ReplaceAll(entry, "{0}", "0*{}"), "{}", l.SymbolText(o.Name))
 					reply := ask("do", "read", "problem", p.Code(), "quantity", q.Name, "entry", entry, "at", "3")
 					require.Contains(t, reply, `id="reading-`+q.Name+`"`)
 					assert.NotContains(t, reply, "data-verdict")

@@ -15,7 +15,7 @@ func (d *desk) attempt(q *lesson.Quantity, a *tutor.Attempt) html.Node {
 	parts := []html.Part{html.Data("verdict", a.Verdict.String()),
 		html.El("b", html.Text(a.Entry)), d.prose(" " + d.lesson.Heading(&a.Reply) + ". " + a.Feedback)}
 	if a.Since != "" {
-		parts = append(parts, html.El("p", html.Class("soft"), html.Text(text.Say("page.since", "from", d.lesson.SymbolText(d.lesson.Quantity(a.Since))))))
+		parts = append(parts, html.El("p", html.Class("soft"), html.Text(text.Say("page.since", "from", d.lesson.SymbolText(a.Since)))))
 	}
 	if a.Reason != "" {
 		parts = append(parts, html.El("p", html.Text(text.Say("page.stand.stood")+" "), html.El("q", html.Text(a.Reason))))
@@ -32,7 +32,7 @@ func (d *desk) attempt(q *lesson.Quantity, a *tutor.Attempt) html.Node {
 // standForm lets the learner stand by a refused entry, with a reason, or
 // withdraw.
 func (d *desk) standForm(q *lesson.Quantity, a *tutor.Attempt) html.Node {
-	id, symbol := "reason-"+q.Name, d.lesson.SymbolText(q)
+	id, symbol := "reason-"+q.Name, d.lesson.SymbolText(q.Name)
 	fields := []html.Part{html.Hidden("problem", d.code), html.Hidden("quantity", q.Name), html.Hidden("entry", a.Entry)}
 	if a.Reason != "" {
 		label := text.Say("page.stand.withdraw")
@@ -79,7 +79,7 @@ func (d *desk) judgedAgain() string {
 	for _, name := range d.work.Changed() {
 		q := d.lesson.Quantity(name)
 		if a := d.work.Standing(name); a != nil {
-			all = append(all, text.Say("page.again.judged", "symbol", d.lesson.SymbolText(q), "verdict", d.lesson.Heading(&a.Reply)))
+			all = append(all, text.Say("page.again.judged", "symbol", d.lesson.SymbolText(q.Name), "verdict", d.lesson.Heading(&a.Reply)))
 		}
 	}
 	return strings.Join(all, " ")

@@ -43,7 +43,7 @@ func TestCarriedNamesTheFirstWrongEntry(t *testing.T) {
 			require.Equal(t, r.want, last.Verdict, "%+v", last)
 			assert.Equal(t, r.from, last.From)
 			if r.want == verdict.Carried {
-				assert.Contains(t, last.Feedback, w.Lesson.Plain(r.from))
+				assert.Contains(t, last.Feedback, w.Lesson.SymbolText(r.from))
 			}
 		})
 	}

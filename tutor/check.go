@@ -196,7 +196,7 @@ func (w *Work) judgeAffine(q *lesson.Quantity, r *Reply) {
 			return
 		}
 	}
-	r.Verdict, r.Unexplained, r.Feedback = verdict.Unexplained, 1, w.Lesson.Say("feedback.affine", "in", w.Lesson.Plain(r.Reading.In))
+	r.Verdict, r.Unexplained, r.Feedback = verdict.Unexplained, 1, w.Lesson.Say("feedback.affine", "in", w.Lesson.SymbolText(r.Reading.In))
 	w.escalate(q, r)
 }
 

@@ -41,13 +41,13 @@ func (w *Work) judgeEquation(q *lesson.Quantity, r *Reply) {
 
 // accept is the verdict on an equation that holds under a view.
 func (w *Work) accept(q *lesson.Quantity, r *Reply, v *view, e *balance.Equation) {
-	symbol := w.Lesson.Plain(q.Name)
+	symbol := w.Lesson.SymbolText(q.Name)
 	switch same := w.repeats(q, v, e); {
 	case same != "":
-		w.unlike(q, r, "feedback.equation.repeated", "other", w.Lesson.Plain(same))
+		w.unlike(q, r, "feedback.equation.repeated", "other", w.Lesson.SymbolText(same))
 	case v.from != "":
 		r.Verdict, r.From = verdict.Carried, v.from
-		r.Feedback = w.Lesson.Say("feedback.carried", "symbol", symbol, "from", w.Lesson.Plain(v.from))
+		r.Feedback = w.Lesson.Say("feedback.carried", "symbol", symbol, "from", w.Lesson.SymbolText(v.from))
 		w.escalate(q, r)
 	default:
 		r.Verdict = verdict.Correct

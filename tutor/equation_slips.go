@@ -45,7 +45,7 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 		return
 	}
 	if total == 0 {
-		w.unlike(q, r, "feedback.equation.unexplained", "symbol", w.Lesson.Plain(q.Name))
+		w.unlike(q, r, "feedback.equation.unexplained", "symbol", w.Lesson.SymbolText(q.Name))
 		return
 	}
 	sum := rate + chance
@@ -67,7 +67,7 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 }
 
 func (w *Work) unlikeAmong(r *Reply, q *lesson.Quantity) {
-	r.Verdict, r.Feedback = verdict.Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.Plain(q.Name))
+	r.Verdict, r.Feedback = verdict.Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.SymbolText(q.Name))
 }
 
 // hits lists the slips that make what was entered, those of the same equation

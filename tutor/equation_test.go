@@ -227,7 +227,7 @@ func TestEquivalentSystemsAreAccepted(t *testing.T) {
 		if r.Verdict != verdict.Correct {
 			t.Fatalf("%s: %v %s", entry, r.Verdict, r.Feedback)
 		}
-		wrong := l.Text(expr.Add(combination, expr.Mul(expr.N(rapid.SampledFrom([]float64{0.02, 0.3, 2}).Draw(t, "off")), sums[0]))) + " = " + l.Plain(l.unknownForce())
+		wrong := l.Text(expr.Add(combination, expr.Mul(expr.N(rapid.SampledFrom([]float64{0.02, 0.3, 2}).Draw(t, "off")), sums[0]))) + " = " + l.SymbolText(l.unknownForce())
 		if r := NewWork(l, lesson.DefaultSettings()).Enter("sumy", wrong); r.Verdict == verdict.Correct {
 			t.Fatalf("%s: accepted", wrong)
 		}

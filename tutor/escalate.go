@@ -78,7 +78,7 @@ func (w *Work) helps(at *lesson.Quantity, r *Reply) []string {
 		}
 	}
 	for _, key := range []string{"fresh", "numbers", "stand"} {
-		all = append(all, w.Lesson.Say("feedback.again."+key, "at", w.Lesson.Plain(at.Name)))
+		all = append(all, w.Lesson.Say("feedback.again."+key, "at", w.Lesson.SymbolText(at.Name)))
 	}
 	return all
 }
@@ -89,9 +89,9 @@ func (w *Work) takes(q *lesson.Quantity) string {
 	r := w.nearest(q)
 	var all, open []string
 	for _, name := range expr.Symbols(r.Tree) {
-		all = append(all, w.Lesson.Plain(name))
+		all = append(all, w.Lesson.SymbolText(name))
 		if !w.Lesson.Quantity(name).Given && !w.Found(name) {
-			open = append(open, w.Lesson.Plain(name))
+			open = append(open, w.Lesson.SymbolText(name))
 		}
 	}
 	if len(all) == 0 {
@@ -101,5 +101,5 @@ func (w *Work) takes(q *lesson.Quantity) string {
 	if len(open) > 0 {
 		key += ".open"
 	}
-	return w.Lesson.Say(key, "at", w.Lesson.Plain(q.Name), "all", text.List(all), "open", text.List(open))
+	return w.Lesson.Say(key, "at", w.Lesson.SymbolText(q.Name), "all", text.List(all), "open", text.List(open))
 }

@@ -97,7 +97,7 @@ func (l *Lesson) fairness() (Fairness, bool) {
 		}
 	}
 	if f.Quantity != "" {
-		f.Symbol = l.Plain(f.Quantity)
+		f.Symbol = l.SymbolText(f.Quantity)
 	}
 	return f, true
 }

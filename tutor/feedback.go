@@ -38,7 +38,7 @@ func (w *Work) askAbout(s Suspect) string {
 	case share(s.IDs, supplements) && text.Has(key+".supplement"):
 		key += ".supplement"
 	}
-	ask := w.Lesson.Say(key, "at", w.Lesson.Plain(s.At), "where", w.where(s.At))
+	ask := w.Lesson.Say(key, "at", w.Lesson.SymbolText(s.At), "where", w.where(s.At))
 	if s.double() {
 		ask = w.Lesson.Say("feedback.two") + " " + ask
 	}
@@ -54,7 +54,7 @@ func (w *Work) where(name string) string {
 	if w.Lesson.Quantity(name).Given {
 		key += ".given"
 	}
-	return w.Lesson.Say(key, "at", w.Lesson.Plain(name))
+	return w.Lesson.Say(key, "at", w.Lesson.SymbolText(name))
 }
 
 // first is the slip to ask about: the likeliest, or of two together the one
@@ -116,7 +116,7 @@ func (w *Work) sendTo(q *lesson.Quantity, from string) string {
 	if w.Found(from) { // corrected since
 		key = "feedback.corrected"
 	}
-	return w.Lesson.Say(key, "symbol", w.Lesson.Plain(q.Name), "from", w.Lesson.Plain(from))
+	return w.Lesson.Say(key, "symbol", w.Lesson.SymbolText(q.Name), "from", w.Lesson.SymbolText(from))
 }
 
 // keepDigits says what was rounded too soon and about how far that moved the
@@ -124,7 +124,7 @@ func (w *Work) sendTo(q *lesson.Quantity, from string) string {
 // it shows how much but not where the value lies.
 func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64) string {
 	moved := roughly(q.Gap(v, q.True))
-	symbol := w.Lesson.Plain(q.Name)
+	symbol := w.Lesson.SymbolText(q.Name)
 	key := "feedback.rounded"
 	switch {
 	case w.Lesson.tooCoarse(q, r):
@@ -141,7 +141,7 @@ func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64) string {
 // tooCoarse tells whether a value itself was kept to one digit, which fits many
 // wrong ways, too.
 func (l *Lesson) tooCoarse(q *lesson.Quantity, r *Rounded) bool {
-	return r.What == l.Plain(q.Name) && r.Digits == 1 && !r.angle
+	return r.What == l.SymbolText(q.Name) && r.Digits == 1 && !r.angle
 }
 
 // Heading is the verdict on an entry in a word or two.
@@ -199,7 +199,7 @@ func (w *Work) bounds(q *lesson.Quantity, v float64) string {
 	if q.Turns && (!q.IsReported() || w.Settings.Direction.As == lesson.FromX) { // as one turns from the one to the other
 		hi = lo + lesson.Wrap360(hi-lo)
 	}
-	return w.Lesson.Say(key, "symbol", w.Lesson.Plain(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi))
+	return w.Lesson.Say(key, "symbol", w.Lesson.SymbolText(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi))
 }
 
 // seen is a limit as a sketch shows it, rounded outwards (by math.Floor or

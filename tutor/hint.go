@@ -138,7 +138,7 @@ func (w *Work) missing(q *lesson.Quantity, r *lesson.Route) string {
 	}
 	for _, name := range expr.Symbols(r.Tree) {
 		if in := w.Lesson.Quantity(name); !in.Given && !w.Found(name) {
-			return w.Lesson.Say("hint.needs", "what", w.Lesson.Sentence(in, "what"), "symbol", w.Lesson.Plain(name))
+			return w.Lesson.Say("hint.needs", "what", w.Lesson.Sentence(in, "what"), "symbol", w.Lesson.SymbolText(name))
 		}
 	}
 	return w.Lesson.Say("hint.ready")

@@ -46,7 +46,7 @@ func (w *Work) coarseEntry(q *lesson.Quantity, r entry.Reading) *Rounded {
 		return nil
 	}
 	a, d := w.Standing(most.Name).Reading, w.Settings.Work
-	o := &Rounded{What: w.Lesson.Plain(most.Name), Digits: d.Magnitude, Keep: d.Magnitude, angle: most.Dim == statics.DimAngle}
+	o := &Rounded{What: w.Lesson.SymbolText(most.Name), Digits: d.Magnitude, Keep: d.Magnitude, angle: most.Dim == statics.DimAngle}
 	switch {
 	case o.angle:
 		o.Digits, o.Keep = a.Decimals, d.Angle
@@ -76,7 +76,7 @@ func (w *Work) roundedNumber(q *lesson.Quantity, r entry.Reading) *Rounded {
 			continue
 		}
 		worst = slopes[l.Site] * l.Half
-		most = &Rounded{What: w.Lesson.Plain(of.Name), Digits: l.Digits, Keep: w.Settings.Work.Magnitude}
+		most = &Rounded{What: w.Lesson.SymbolText(of.Name), Digits: l.Digits, Keep: w.Settings.Work.Magnitude}
 		if of.Dim == statics.DimAngle {
 			most.Digits, most.Keep, most.angle = l.Decimals, w.Settings.Work.Angle, true
 		}
@@ -126,7 +126,7 @@ func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 		rounded := math.Abs(d.value/scale-truth) <= half*(1+1e-9) // not cut
 		typed := rounded && math.Abs(d.value/scale-r.Value) <= 1e-9*math.Abs(truth)
 		if typed || d.digits == d.keep-1 && q.Apart(r.Value, q.True) <= half+w.Band(q).Half {
-			return keptShort(&w.Settings, q, w.Lesson.Plain(q.Name), d)
+			return keptShort(&w.Settings, q, w.Lesson.SymbolText(q.Name), d)
 		}
 	}
 	return nil

@@ -114,7 +114,7 @@ func (s *state) roundedItself(q int) []outcome {
 	var out []outcome
 	for _, d := range tooFew(&s.w.Settings, quantity.Dim, quantity.True) {
 		out = append(out, outcome{value: d.value, ids: carriedIDs, at: quantity.Name, weight: d.weight, exact: true,
-			rounded: keptShort(&s.w.Settings, quantity, l.Plain(quantity.Name), d)})
+			rounded: keptShort(&s.w.Settings, quantity, l.SymbolText(quantity.Name), d)})
 	}
 	return out
 }
@@ -162,9 +162,9 @@ func (s *state) roundedTogether(q int) []outcome {
 				continue
 			}
 			in := &l.Quantities[named]
-			rounded := &Rounded{What: l.Plain(in.Name), Digits: d.Magnitude, Keep: s.w.Settings.Work.Magnitude}
+			rounded := &Rounded{What: l.SymbolText(in.Name), Digits: d.Magnitude, Keep: s.w.Settings.Work.Magnitude}
 			if in.Dim == statics.DimAngle {
-				rounded = &Rounded{What: l.Plain(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
+				rounded = &Rounded{What: l.SymbolText(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
 			}
 			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weight * f.share, prog: f.prog, basis: ofAccepted, rounded: rounded})
 		}

@@ -99,7 +99,7 @@ func (s *saying) quantity(q *lesson.Quantity) {
 // sort, and some that can't be read.
 func (s *saying) entries(q *lesson.Quantity) []string {
 	l, set := s.lesson, lesson.DefaultSettings()
-	all := []string{l.right(q, set.Work), "", "12 m", "cos", "1,234", l.Plain(q.Name), "Rz", "5 + + "}
+	all := []string{l.right(q, set.Work), "", "12 m", "cos", "1,234", l.SymbolText(q.Name), "Rz", "5 + + "}
 	var trees []expr.Node
 	for _, r := range q.Routes {
 		trees = append(trees, r.Tree)

@@ -52,7 +52,7 @@ project started from. What weighs a row before a value is seen stands beside its
 				star = " *"
 				delete(left, s.ID)
 			}
-			at := l.Plain(e.Quantity)
+			at := l.SymbolText(e.Quantity)
 			ask := l.Say("slip."+s.ID+".ask", "at", at, "where", text.Say("feedback.where", "at", at))
 			b.WriteString("| `" + s.ID + "`" + star + " | " + scopeWords[s.Scope] + " | " + text.Say("slip."+s.ID+".title") +
 				" | " + ask + " | " + strings.ReplaceAll(at+" = "+e.Wrong+" for "+e.Right, " deg", "°") + " (" + e.Kind + " " + strconv.Itoa(e.Problem+1) + ") |\n")

@@ -170,7 +170,7 @@ func TestWorkedSolutionBothWays(t *testing.T) {
 	var lines []string
 	for _, way := range ways {
 		for _, s := range way.Steps {
-			lines = append(lines, l.Plain(s.Quantity.Name)+" = "+expr.Plain(s.Numbers, l.Symbol)+" = "+s.Value)
+			lines = append(lines, l.SymbolText(s.Quantity.Name)+" = "+expr.Plain(s.Numbers, l.Symbol)+" = "+s.Value)
 		}
 	}
 	assert.Equal(t, []string{

@@ -92,10 +92,10 @@ const (
 func (d *desk) showReply(page *screen, r tutor.Reply) {
 	var symbols []string
 	for _, q := range d.lesson.Wanted() {
-		symbols = append(symbols, d.lesson.SymbolText(q))
+		symbols = append(symbols, d.lesson.SymbolText(q.Name))
 	}
 	at := 2 + widest(symbols) + 2
-	lead := "  " + pad(d.lesson.SymbolText(d.lesson.Quantity(r.Quantity)), at-4) + "  "
+	lead := "  " + pad(d.lesson.SymbolText(r.Quantity), at-4) + "  "
 	shown := []rune(printable(r.Entry))
 	if room := page.width - at; len(shown) > room {
 		shown = append(shown[:room-1], '…')
@@ -126,7 +126,7 @@ func (d *desk) showReply(page *screen, r tutor.Reply) {
 func reasons(l *tutor.Lesson, r tutor.Reply) []string {
 	var all []string
 	if q := l.Quantity(r.From); q != nil {
-		all = append(all, "from "+l.SymbolText(q))
+		all = append(all, "from "+l.SymbolText(q.Name))
 	}
 	if r.Rounded != nil {
 		all = append(all, r.Rounded.What+" kept to "+digits(r.Rounded.Digits)+"; keep "+digits(r.Rounded.Keep))

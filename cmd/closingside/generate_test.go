@@ -124,5 +124,5 @@ func TestTheReportNamesForcesAsTheProblemDoes(t *testing.T) {
 	require.NoError(t, err)
 	var out bytes.Buffer
 	showFairness(newScreen(&out), newTally([]drawn{{p, fair}}))
-	assert.Contains(t, strings.Join(strings.Fields(out.String()), " "), "for "+l.SymbolText(l.Quantity(fair.Quantity))+" of problem 1")
+	assert.Contains(t, strings.Join(strings.Fields(out.String()), " "), "for "+l.SymbolText(fair.Quantity)+" of problem 1")
 }

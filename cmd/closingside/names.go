@@ -24,7 +24,7 @@ func newIndex(l *tutor.Lesson) index {
 	}
 	for i := range l.Quantities {
 		q := &l.Quantities[i]
-		for _, s := range []string{q.Name, l.SymbolText(q)} {
+		for _, s := range []string{q.Name, l.SymbolText(q.Name)} {
 			s = fold(s)
 			if q.Given {
 				x.given[s] = true

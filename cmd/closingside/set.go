@@ -81,7 +81,7 @@ func showTask(page *screen, task sets.Task) {
 		var answers []string
 		for _, q := range each.Wanted() {
 			if q.Answer {
-				answers = append(answers, each.SymbolText(q)+" = "+each.Show(q, q.True, p.Settings.Answer))
+				answers = append(answers, each.SymbolText(q.Name)+" = "+each.Show(q, q.True, p.Settings.Answer))
 			}
 		}
 		page.paragraph(len(lead)+1, dim, each.InCase(strings.Join(answers, ", ")))

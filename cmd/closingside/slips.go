@@ -109,7 +109,7 @@ func wrongTable(l *tutor.Lesson, quantities []*lesson.Quantity, all bool) wrongL
 		if q.Equation {
 			continue
 		}
-		row := wrongQuantity{Name: q.Name, Symbol: l.SymbolText(q), Unit: l.UnitOf(q).Symbol,
+		row := wrongQuantity{Name: q.Name, Symbol: l.SymbolText(q.Name), Unit: l.UnitOf(q).Symbol,
 			Right: l.ShowKept(q, q.True, settings), what: l.Sentence(q, "what"), Wrong: []wrongValue{}}
 		for _, w := range l.WrongValues(q, settings) {
 			if w.InHead(q) && !all {
@@ -117,7 +117,7 @@ func wrongTable(l *tutor.Lesson, quantities []*lesson.Quantity, all bool) wrongL
 			}
 			value := wrongValue{Value: w.Value, Shown: w.Shown, At: w.At, Share: w.Weight}
 			if w.InHead(q) {
-				value.at = l.SymbolText(l.Quantity(w.At))
+				value.at = l.SymbolText(w.At)
 			}
 			for _, id := range w.IDs {
 				value.Slips = append(value.Slips, wrongSlip{id, l.SlipTitle(id)})
@@ -231,11 +231,11 @@ func showFound(page *screen, l *tutor.Lesson, value string, replies []tutor.Repl
 		q := l.Quantity(r.Quantity)
 		lines := explanations(l, r)
 		if len(lines) == 0 {
-			none = append(none, l.SymbolText(q))
+			none = append(none, l.SymbolText(q.Name))
 			continue
 		}
 		page.line("")
-		lead := "  as " + l.SymbolText(q) + ","
+		lead := "  as " + l.SymbolText(q.Name) + ","
 		page.hanging(lead, utf8.RuneCountInString(lead)+1, dim, l.Sentence(q, "what"))
 		for _, line := range lines {
 			page.hanging("    "+line.lead, foundColumn, plain, line.text)
@@ -274,7 +274,7 @@ func explanations(l *tutor.Lesson, r tutor.Reply) []foundLine {
 	for _, s := range r.Slips {
 		at := ""
 		if s.At != r.Quantity {
-			at = "in " + l.SymbolText(l.Quantity(s.At)) + ": "
+			at = "in " + l.SymbolText(s.At) + ": "
 		}
 		var titles []string
 		for _, id := range s.IDs[:min(len(s.IDs), mostTitles)] {

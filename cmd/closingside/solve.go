@@ -69,7 +69,7 @@ type value struct {
 func solved(l *lesson.Lesson) solution {
 	all := solution{Quantities: []value{}}
 	for _, q := range l.Wanted() {
-		row := value{Name: q.Name, Symbol: l.SymbolText(q), Unit: l.UnitOf(q).Symbol}
+		row := value{Name: q.Name, Symbol: l.SymbolText(q.Name), Unit: l.UnitOf(q).Symbol}
 		row.Value = exact(q.True)
 		if l.Other != nil {
 			row.Also = exact(q.Also)
@@ -150,7 +150,7 @@ func showEach(page *screen, l *tutor.Lesson) {
 	all := l.Wanted()
 	var symbols, values []string
 	for _, q := range all {
-		symbols = append(symbols, l.SymbolText(q))
+		symbols = append(symbols, l.SymbolText(q.Name))
 		values = append(values, l.Show(q, q.True, shownDigits))
 	}
 	values = atPoint(values)
@@ -212,7 +212,7 @@ func showSolutions(page *screen, l *tutor.Lesson) {
 // showStep writes symbol = formula = numbers = value on one line where it
 // fits, otherwise each part on its own.
 func showStep(page *screen, l *tutor.Lesson, f lesson.Formula) {
-	lead := "    " + l.SymbolText(f.Quantity) + " = "
+	lead := "    " + l.SymbolText(f.Quantity.Name) + " = "
 	parts := []string{l.Text(f.Route.Tree), l.Text(f.Numbers), f.Value}
 	line := lead + strings.Join(parts, " = ")
 	if utf8.RuneCountInString(line) <= page.width {

@@ -89,7 +89,7 @@ func listed(n int, why, before string, lines []string) string {
 
 // chain is a step as lines of plain text: R = formula, = numbers, = value.
 func chain(l *tutor.Lesson, s *lesson.SolutionStep) []string {
-	lines := []string{l.SymbolText(s.Quantity) + " = " + l.Text(s.Route.Tree)}
+	lines := []string{l.SymbolText(s.Quantity.Name) + " = " + l.Text(s.Route.Tree)}
 	if numbers := l.Text(s.Numbers); numbers != l.Text(s.Route.Tree) {
 		lines = append(lines, "= "+numbers)
 	}
@@ -104,7 +104,7 @@ func answers(l *tutor.Lesson) []string {
 	for _, each := range l.Solutions() {
 		for i := range each.Quantities {
 			if q := &each.Quantities[i]; q.Answer {
-				all = append(all, each.InCase(each.SymbolText(q)+" = "+each.Show(q, q.True, l.Problem.Settings.Answer)))
+				all = append(all, each.InCase(each.SymbolText(q.Name)+" = "+each.Show(q, q.True, l.Problem.Settings.Answer)))
 			}
 		}
 	}

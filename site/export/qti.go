@@ -86,7 +86,7 @@ func (p *pack) task(t *sets.Task) error {
 	for _, q := range asked {
 		worth := float64(max(t.Marks, 1)) / float64(len(asked))
 		s := stem{lesson: l, work: w, q: q, figure: "../" + figure, worth: strconv.FormatFloat(worth, 'g', 6, 64),
-			title: text.Say("sheet.problem", "n", itoa(t.Number)) + ": " + l.SymbolText(q)}
+			title: text.Say("sheet.problem", "n", itoa(t.Number)) + ": " + l.SymbolText(q.Name)}
 		p.add(item{problem: problem, id: problem + "-" + q.Name, figure: figure, way: typed}, s.typed)
 		if choices := s.choices(); len(choices) > 1 {
 			p.add(item{problem: problem, id: problem + "-" + q.Name, figure: figure, way: chosen}, func(id string) *el { return s.chosen(id, choices) })
@@ -134,7 +134,7 @@ func (s *stem) ask(question *el) *el {
 
 // question names the value, its unit and how finely it is asked.
 func (s *stem) question() string {
-	return text.Say("export.question", "what", s.lesson.Sentence(s.q, "what"), "symbol", s.lesson.SymbolText(s.q), "asked", s.work.Asked(s.q))
+	return text.Say("export.question", "what", s.lesson.Sentence(s.q, "what"), "symbol", s.lesson.SymbolText(s.q.Name), "asked", s.work.Asked(s.q))
 }
 
 func declare(base string, correct ...string) *el {

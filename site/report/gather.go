@@ -216,7 +216,7 @@ func (g *gathering) addSlips(p *problem, slips []namedSlip, met map[string]bool)
 func (p *problem) value(l *tutor.Lesson, q *lesson.Quantity) *value {
 	v := p.values[q.Name]
 	if v == nil {
-		v = &value{Quantity: Quantity{Name: q.Name, Symbol: l.SymbolText(q), What: l.Sentence(q, "what"), Answer: q.Answer}}
+		v = &value{Quantity: Quantity{Name: q.Name, Symbol: l.SymbolText(q.Name), What: l.Sentence(q, "what"), Answer: q.Answer}}
 		p.values[q.Name] = v
 	}
 	return v

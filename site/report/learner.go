@@ -195,7 +195,7 @@ func named(t site.Trace) (all []namedSlip) {
 	}
 	symbol := func(name string) string {
 		if q := l.Quantity(name); q != nil {
-			return l.SymbolText(q)
+			return l.SymbolText(q.Name)
 		}
 		return name
 	}

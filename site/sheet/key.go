@@ -74,9 +74,9 @@ func values(l *tutor.Lesson) (answers, way []string) {
 		switch {
 		case !w.Offered(q):
 		case q.Answer:
-			answers = append(answers, l.SymbolText(q)+" = "+l.Show(q, q.True, w.Settings.Answer))
+			answers = append(answers, l.SymbolText(q.Name)+" = "+l.Show(q, q.True, w.Settings.Answer))
 		default:
-			way = append(way, l.SymbolText(q)+" = "+l.ShowKept(q, q.True, w.Settings))
+			way = append(way, l.SymbolText(q.Name)+" = "+l.ShowKept(q, q.True, w.Settings))
 		}
 	}
 	return answers, way
@@ -125,7 +125,7 @@ func mistakes(w *tutor.Work) html.Node {
 		if !w.Offered(q) {
 			continue
 		}
-		rows := []html.Part{html.El("h4", html.Text(text.Say("sheet.key.not", "symbol", l.SymbolText(q), "value", l.ShowKept(q, q.True, w.Settings))))}
+		rows := []html.Part{html.El("h4", html.Text(text.Say("sheet.key.not", "symbol", l.SymbolText(q.Name), "value", l.ShowKept(q, q.True, w.Settings))))}
 		for _, wrong := range likeliest(l, q, w.Settings) {
 			rows = append(rows, html.El("div", classed("span", "value", wrong.Shown), html.El("span", html.Text(titles(l, wrong.IDs)))))
 		}

@@ -24,7 +24,7 @@ func Example() {
 	}
 	fmt.Println(l.Question())
 	for _, step := range l.Solve(p.Settings)[0].Steps {
-		fmt.Println(l.SymbolText(step.Quantity), "=", l.Text(step.Route.Tree), "=", l.Text(step.Numbers), "=", step.Value)
+		fmt.Println(l.SymbolText(step.Quantity.Name), "=", l.Text(step.Route.Tree), "=", l.Text(step.Numbers), "=", step.Value)
 	}
 	// Output:
 	// Find the magnitude R and the direction θ of the resultant of P and Q.

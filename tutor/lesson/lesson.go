@@ -98,7 +98,7 @@ var AngleUnit, _ = statics.UnitBySymbol("deg")
 func (l *Lesson) Say(key string, holes ...string) string {
 	l.naming.Do(func() {
 		for i := range l.Quantities {
-			l.symbols = append(l.symbols, l.Quantities[i].Name, l.Plain(l.Quantities[i].Name))
+			l.symbols = append(l.symbols, l.Quantities[i].Name, l.SymbolText(l.Quantities[i].Name))
 		}
 	})
 	return text.Say(key, slices.Concat(holes, l.Words, l.symbols)...)
@@ -142,7 +142,7 @@ func (l *Lesson) answers() string {
 	var symbols []string
 	for i := range l.Quantities {
 		if q := &l.Quantities[i]; q.Answer {
-			symbols = append(symbols, l.Plain(q.Name))
+			symbols = append(symbols, l.SymbolText(q.Name))
 		}
 	}
 	return text.List(symbols)

@@ -55,8 +55,5 @@ func (q *Quantity) Literal(v float64) expr.Node {
 // Text is a formula of the lesson as plain text.
 func (l *Lesson) Text(n expr.Node) string { return expr.Plain(n, l.Symbol) }
 
-// SymbolText is the plain text of q's symbol, as Plain gives it by name.
-func (l *Lesson) SymbolText(q *Quantity) string { return l.Plain(q.Name) }
-
-// Plain is the plain text of the symbol of the quantity called name: "γ", "F₁".
-func (l *Lesson) Plain(name string) string { return expr.Plain(expr.S(name), l.Symbol) }
+// SymbolText is the plain text of the symbol of the quantity called name: "γ", "F₁".
+func (l *Lesson) SymbolText(name string) string { return expr.Plain(expr.S(name), l.Symbol) }

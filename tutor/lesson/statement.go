@@ -113,7 +113,7 @@ func (l *Lesson) Conditions() []string {
 	s := l.Problem.Settings
 	for i := range l.Quantities {
 		if q := &l.Quantities[i]; q.IsReported() {
-			all = append(all, l.Say("reported.give."+s.Direction.As.Key(), "direction", l.SymbolText(q), "thing", ParseSymbol(s.Direction.Thing).String()))
+			all = append(all, l.Say("reported.give."+s.Direction.As.Key(), "direction", l.SymbolText(q.Name), "thing", ParseSymbol(s.Direction.Thing).String()))
 		}
 	}
 	switch s.Method {

@@ -100,14 +100,14 @@ func (s *Sketch) Estimate(entries map[string]string) []EstimateReply {
 
 func (s *Sketch) judgeEstimate(q *lesson.Quantity, text string) Reply {
 	if text == "" {
-		return s.say(verdict.Unreadable, "", "estimate.empty", "symbol", s.lesson.Plain(q.Name))
+		return s.say(verdict.Unreadable, "", "estimate.empty", "symbol", s.lesson.SymbolText(q.Name))
 	}
 	values, bad := s.reader.ReadEstimate(q, text)
 	if bad != nil {
 		return Reply{Feedback: bad.Message()}
 	}
 	if len(values) == 0 {
-		return s.say(verdict.Unreadable, "", "estimate.empty", "symbol", s.lesson.Plain(q.Name))
+		return s.say(verdict.Unreadable, "", "estimate.empty", "symbol", s.lesson.SymbolText(q.Name))
 	}
 	for _, v := range values {
 		if q.Apart(v, q.True) <= s.tolerance(q, q.True) {

@@ -157,7 +157,7 @@ func (s *Sketch) same(p, q r2.Vec) bool {
 }
 
 // name is the symbol of an arrow.
-func (s *Sketch) name(i int) string { return s.lesson.Plain(s.Plan.Forces[i].Name) }
+func (s *Sketch) name(i int) string { return s.lesson.SymbolText(s.Plan.Forces[i].Name) }
 
 // keep puts the state before an act away, for Undo.
 func (s *Sketch) keep() {
