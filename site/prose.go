@@ -9,16 +9,20 @@ import (
 
 	"closingside/site/html"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 )
 
-// prose is a sentence of the tutor's with its symbols set as in a formula: plain
+// prose is a sentence on the desk's lesson.
+func (d *desk) prose(s string) html.Node { return Prose(d.lesson.Lesson, s) }
+
+// Prose is a sentence of the tutor's with its symbols set as in a formula: plain
 // text has no subscript letters, so that a mass mW and an angle θT read badly.
 // Symbols that are letters or words by themselves stay as they are.
-func (d *desk) prose(s string) html.Node {
+func Prose(l *lesson.Lesson, s string) html.Node {
 	symbols := map[string]expr.Symbol{}
 	var names []string
-	for i := range d.lesson.Quantities {
-		symbol := d.lesson.Symbol(d.lesson.Quantities[i].Name)
+	for i := range l.Quantities {
+		symbol := l.Symbol(l.Quantities[i].Name)
 		if plain := symbol.String(); lowered(symbol) && strings.Contains(s, plain) {
 			names = append(names, plain)
 			symbols[plain] = symbol

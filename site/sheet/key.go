@@ -61,7 +61,7 @@ func (c *Copy) answers(lessons []*tutor.Lesson) html.Node {
 			rest = append(rest, each.InCase(strings.Join(way, ", ")))
 		}
 		rows = append(rows, html.El("tr", html.El("th", html.A("scope", "row"), html.Text(itoa(c.Variant.Tasks[i].Number))),
-			html.El("td", lines(answers)...), html.El("td", append([]html.Part{html.Class("small")}, lines(rest)...)...)))
+			html.El("td", lines(l, answers)...), html.El("td", append([]html.Part{html.Class("small")}, lines(l, rest)...)...)))
 	}
 	return html.El("table", append(parts, html.El("tbody", rows...))...)
 }
@@ -82,10 +82,11 @@ func values(l *tutor.Lesson) (answers, way []string) {
 	return answers, way
 }
 
-func lines(all []string) []html.Part {
+// lines are sentences on a lesson, one below the other.
+func lines(l *tutor.Lesson, all []string) []html.Part {
 	var parts []html.Part
 	for _, s := range all {
-		parts = append(parts, html.El("div", html.Text(s)))
+		parts = append(parts, html.El("div", site.Prose(l.Lesson, s)))
 	}
 	return parts
 }
@@ -104,7 +105,7 @@ func (c *Copy) worked(t *sets.Task, l *tutor.Lesson) html.Node {
 				said = ""
 			}
 			why = s.Why
-			steps = append(steps, html.El("li", html.If(said != "", para(said)), site.Chain(l.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
+			steps = append(steps, html.El("li", html.If(said != "", html.El("p", site.Prose(l.Lesson, said))), site.Chain(l.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
 		scenes := l.Worked(way).Scenes()
 		parts = append(parts, html.El("h3", html.Text(way.Heading(methodName(way.Method)))), html.El("div", html.Class("way"),
@@ -125,7 +126,7 @@ func mistakes(w *tutor.Work) html.Node {
 		if !w.Offered(q) {
 			continue
 		}
-		rows := []html.Part{html.El("h4", html.Text(text.Say("sheet.key.not", "symbol", l.SymbolText(q.Name), "value", l.ShowKept(q, q.True, w.Settings))))}
+		rows := []html.Part{html.El("h4", site.Prose(l.Lesson, text.Say("sheet.key.not", "symbol", l.SymbolText(q.Name), "value", l.ShowKept(q, q.True, w.Settings))))}
 		for _, wrong := range likeliest(l, q, w.Settings) {
 			rows = append(rows, html.El("div", classed("span", "value", wrong.Shown), html.El("span", html.Text(titles(l, wrong.IDs)))))
 		}

@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"closingside/site"
 	"closingside/site/html"
 	"closingside/tutor"
 	"closingside/tutor/kinds"
@@ -56,7 +57,7 @@ func TestAWorksheetAsksEverythingAndTellsNothing(t *testing.T) {
 				q := &lesson.Quantities[i]
 				if w.Offered(q) && (q.Answer || asked[q.Name]) {
 					blanks++
-					assert.Contains(t, page, html.Escape(lesson.Sentence(q, "what")), q.Name)
+					assert.Contains(t, page, "<td>"+site.Prose(lesson.Lesson, lesson.Sentence(q, "what")).String()+"</td>", q.Name)
 					assert.NotContains(t, page, ">"+lesson.ShowKept(q, q.True, w.Settings)+"<", "the value of %s is on the worksheet", q.Name)
 				}
 			}
@@ -65,6 +66,14 @@ func TestAWorksheetAsksEverythingAndTellsNothing(t *testing.T) {
 			assert.Contains(t, page, "<svg")
 		})
 	}
+}
+
+// A sheet sets symbols as the page does: nobody reads θQ as a product.
+func TestSymbolsAreSetAsInFormulas(t *testing.T) {
+	l, err := tutor.Open(kinds.MissingForce.BankProblems()[0])
+	require.NoError(t, err)
+	assert.Contains(t, statement(l).String(), "<i>θ</i><sub>Q</sub>")
+	assert.NotContains(t, statement(l).String(), "θQ")
 }
 
 func TestAKeyAnswersEverything(t *testing.T) {

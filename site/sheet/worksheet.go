@@ -130,7 +130,7 @@ func statement(l *tutor.Lesson) html.Node {
 	for _, s := range l.Given() {
 		parts = append(parts, para(s))
 	}
-	return html.El("div", append(parts, para(l.Task()))...)
+	return html.El("div", append(parts, html.El("p", site.Prose(l.Lesson, l.Task())))...)
 }
 
 // small is the room for a figure on paper: 78 mm wide.
@@ -214,7 +214,7 @@ func band(s string) html.Node {
 func blank(w *tutor.Work, q *lesson.Quantity) html.Node {
 	return html.El("tr",
 		html.El("th", html.A("scope", "row"), symbol(w.Lesson, q)),
-		html.El("td", html.Text(w.Lesson.Sentence(q, "what"))),
+		html.El("td", site.Prose(w.Lesson.Lesson, w.Lesson.Sentence(q, "what"))),
 		html.El("td", html.Class("blank"), html.Text(w.Asked(q))))
 }
 
