@@ -24,16 +24,13 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 		c = c.notCarried()
 	}
 	r.Slips, r.Unexplained = c.slips, c.unexplained
-	rounded := func(o *Rounded, unexplained float64) {
-		r.Verdict, r.Rounded = verdict.EarlyRounding, o
-		r.Slips, r.Unexplained = nil, unexplained
-		r.Feedback = w.keepDigits(q, o, r.Reading.Value)
+	early := func(o *Rounded) {
+		r.Verdict, r.Rounded, r.Feedback = verdict.EarlyRounding, o, w.keepDigits(q, o, r.Reading.Value)
 	}
-	carried := func(from string, share float64) {
-		r.Verdict, r.From = verdict.Carried, from
-		r.Slips, r.Unexplained = nil, 1-share
-		r.Feedback = w.sendTo(q, from)
+	carried := func(from string) {
+		r.Verdict, r.From, r.Feedback = verdict.Carried, from, w.sendTo(q, from)
 	}
+	alone := func(unexplained float64) { r.Slips, r.Unexplained = nil, unexplained }
 	short, beyond := w.onlyRounded(q, r.Reading)
 	slip := len(r.Slips) > 0 && r.Slips[0].sure()
 	if beyond == nil && (len(r.Slips) == 0 || r.Slips[0].Probability < halfSure) {
@@ -41,13 +38,17 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 	}
 	switch {
 	case short != nil && (short.Digits > 2 || !slip): // 500 for 490.5 may have another g behind it
-		rounded(short, min(c.unexplained, 0.5))
-	case c.carried != nil && (c.carriedShare >= halfSure || !slip && c.carriedOrSlip()):
-		carried(c.carried.from, c.carriedShare)
+		early(short)
+		alone(min(c.unexplained, 0.5))
+	case c.carried != nil && (c.carriedShare >= halfSure || !slip && c.orSlip(c.carriedShare)):
+		carried(c.carried.from)
+		r.Unexplained -= c.carriedShare
 	case beyond != nil && !(c.rounded != nil && c.onlyTooSoon() && w.now(q).standing != 0): // one value, where entries show the way
-		rounded(beyond, min(c.unexplained, 0.5))
-	case c.rounded != nil && c.onlyTooSoon():
-		rounded(c.rounded.rounded, 1-c.roundedShare)
+		early(beyond)
+		alone(min(c.unexplained, 0.5))
+	case c.rounded != nil && (c.onlyTooSoon() || !slip && c.orSlip(c.roundedShare)):
+		early(c.rounded.rounded)
+		r.Unexplained -= c.roundedShare
 	case slip:
 		r.Verdict, r.Feedback = verdict.SlipFound, w.askAbout(r.Slips[0])
 	case w.askForNumber(q, r):
@@ -55,7 +56,8 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 		w.askOrSettle(q, r)
 	default:
 		if from := w.nearlyCarried(q, r.Reading); from != "" {
-			carried(from, halfSure)
+			carried(from)
+			alone(halfSure)
 			return
 		}
 		r.Verdict, r.Feedback = verdict.Unexplained, w.bounds(q, r.Reading.Value)
@@ -95,10 +97,11 @@ func (c weighed) notCarried() weighed {
 	return c
 }
 
-// carriedOrSlip tells whether a value is all but surely carried or one slip, and
-// may well be the first: going back to the earlier entry accuses nobody.
-func (c *weighed) carriedOrSlip() bool {
-	return c.carriedShare >= mayBeCarried && len(c.slips) > 0 && !c.slips[0].double() && c.carriedShare+c.slips[0].Probability >= sureEnough
+// orSlip tells whether a value is all but surely one slip, or what has that share:
+// carried, or rounded too soon. Going back to an earlier entry, or asking for more
+// digits, accuses nobody.
+func (c *weighed) orSlip(share float64) bool {
+	return share >= mayBe && len(c.slips) > 0 && !c.slips[0].double() && share+c.slips[0].Probability >= sureEnough
 }
 
 // nearlyCarried is the first wrong entry behind a value that lies as near to one

@@ -83,7 +83,7 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 			if symbol >= 0 && s.standing.has(symbol) {
 				weight *= weightReread
 			}
-			if expr.IsTrig(node) && bare(d.value) {
+			if expr.IsTrig(node) && d.digits == 1 && bare(d.value) {
 				weight *= weightBare
 			}
 			out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted,
@@ -116,7 +116,7 @@ func (s *state) roundKeys(out []outcome, q *lesson.Quantity, f *formula) []outco
 					return v
 				}
 				kept := by.keep(v, n-1-lesson.DecimalExponent(v))
-				told = told || !bare(kept)
+				told = told || n > 1 || !bare(kept)
 				return kept
 			})
 			if !told {

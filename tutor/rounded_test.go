@@ -152,3 +152,18 @@ func TestAValueWrittenShortIsAskedForAsItsFieldAsks(t *testing.T) {
 		assert.Contains(t, w.Asked(w.Lesson.Quantity(r.quantity)), strconv.Itoa(r.keep))
 	}
 }
+
+// cos(-177°) = -0.9986 kept to two digits is 1.0: whether it was rounded so or left
+// out, asking for more digits accuses nobody, and the slip stays listed.
+func TestRoundingOrSlip(t *testing.T) {
+	got := NewWork(pair(t, "500 N", "-177 deg", "290 N", "113 deg"), lesson.DefaultSettings()).Enter("F1x", "-500.0 N")
+	require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
+	assert.Equal(t, 2, got.Rounded.Digits)
+	require.NotEmpty(t, got.Slips)
+	assert.Contains(t, got.Slips[0].IDs, "magnitudes-for-components")
+	sum := got.Unexplained
+	for _, s := range got.Slips {
+		sum += s.Probability
+	}
+	assert.Less(t, sum, 1.0, "the rest is that it was rounded")
+}

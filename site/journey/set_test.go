@@ -118,6 +118,7 @@ func TestLongSet(t *testing.T) {
 	p.await("home shows", `!document.querySelector("#drawing")`)
 	p.press("The whole unit")
 	p.await("the set shows", `document.querySelector("main").innerText.includes("0 of 20 problems done")`)
+	p.stores()
 	p.reload()
 	assert.Contains(t, p.text("main"), "0 of 20 problems done")
 	var dealt int
