@@ -32,7 +32,7 @@ var below = map[string][]string{
 	"site/page":       {},
 	"site/journey":    {},
 
-	"site/journey/speed": {"tutor", "tutor/trial"}, // measures; no part of the product
+	"site/journey/speed": {"tutor/kinds", "tutor/trial"}, // measures; no part of the product
 	"tutor/trial":        {"tutor", "tutor/verdict", "tutor/kinds", "tutor/lesson", "tutor/slips", "statics", "statics/expr"},
 	"tutor/sets":         {"tutor", "tutor/verdict", "tutor/kinds", "tutor/lesson", "tutor/text"},
 	"tutor":              {"tutor/writing", "tutor/sketch", "tutor/verdict", "tutor/balance", "tutor/slips", "tutor/lesson", "tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"}, // knows no kind by name
