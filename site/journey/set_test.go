@@ -177,7 +177,7 @@ func fromDisk(t *testing.T, scripts ...string) *visitor {
 	folder, err := publish.Build(engine(t, ""), weekThree(t).Code(""))
 	require.NoError(t, err)
 	file := filepath.Join(t.TempDir(), "practice page.html")
-	require.NoError(t, folder.WriteFile(file, false))
+	require.NoError(t, folder.WriteFile(file))
 	p := newVisitor(t, &host{t: t, addr: "127.0.0.1:0"}, browser, chromedp.WithNewBrowserContext())
 	p.allow("request to file://")
 	for _, s := range scripts {

@@ -53,7 +53,7 @@ func Build(engine Built, sets ...string) (*Folder, error) {
 	add("page.css", style)
 	add("icon.svg", iconSVG())
 	for _, icon := range icons {
-		content, err := iconPNG(icon.size, icon.maskable)
+		content, err := icon.png()
 		if err != nil {
 			return nil, err
 		}
