@@ -23,6 +23,15 @@ const (
 	ByComponents
 )
 
+// Key is where a way of working stands among the texts: under it as a heading,
+// under it and ".by" within a sentence.
+func (m Method) Key() string {
+	if m == ByComponents {
+		return "method.components"
+	}
+	return "method.triangle"
+}
+
 // Lesson is a problem with everything that is true of it.
 type Lesson struct {
 	Kind       *Kind
