@@ -14,10 +14,6 @@ import (
 	"closingside/tutor/verdict"
 )
 
-type replied = tutor.Reply
-
-const correct = verdict.Correct
-
 func itoa(n int) string { return strconv.Itoa(n) }
 
 // screen is the desk: the statement and its figure, what comes next, and a
@@ -78,7 +74,7 @@ func (d *desk) typed(q *lesson.Quantity) string {
 	if r := d.work.Unread(q.Name); r != nil {
 		return r.Entry
 	}
-	if a := d.work.Standing(q.Name); a != nil && a.Verdict != correct {
+	if a := d.work.Standing(q.Name); a != nil && a.Verdict != verdict.Correct {
 		return a.Entry
 	}
 	return ""
@@ -267,7 +263,7 @@ func (d *desk) state(q *lesson.Quantity) string {
 	switch a := d.work.Standing(q.Name); {
 	case a == nil:
 		return "open"
-	case a.Verdict == correct:
+	case a.Verdict == verdict.Correct:
 		return "found"
 	}
 	return "tried"

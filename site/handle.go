@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"closingside/site/html"
+	"closingside/tutor"
 	"closingside/tutor/text"
 )
 
@@ -124,7 +125,7 @@ func (d *desk) changedCards(before map[string]string, quantity string) (cards ht
 
 // heard is what a screen reader says of a request that was taken, and the id of
 // what is in use then; "" where that stays as it is.
-func (d *desk) heard(f Form, reply *replied, judged bool) (said, focus string) {
+func (d *desk) heard(f Form, reply *tutor.Reply, judged bool) (said, focus string) {
 	switch f.Get("do") {
 	case "enter":
 		said = join(d.lesson.Heading(reply)+". "+reply.Feedback, d.judgedAgain())
@@ -184,7 +185,7 @@ func say(s, focus string) html.Node {
 }
 
 // outcome is what the log keeps of a verdict.
-func outcome(d *desk, r replied) html.Node {
+func outcome(d *desk, r tutor.Reply) html.Node {
 	ids := ""
 	for _, s := range r.Slips {
 		if ids != "" {
