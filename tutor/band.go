@@ -29,7 +29,7 @@ const nearRight = 10.0
 type tolerance struct{ rel, angle float64 }
 
 func (t tolerance) of(q *lesson.Quantity) float64 {
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		return t.angle
 	}
 	return t.rel * math.Abs(q.True)
@@ -40,7 +40,7 @@ type Band struct{ Centre, Half float64 }
 
 // Holds tells whether v lies in the band of q.
 func (b Band) Holds(q *lesson.Quantity, v float64) bool {
-	return q.Apart(v, b.Centre) <= b.Half*(1+1e-12)
+	return q.Distance(v, b.Centre) <= b.Half*(1+1e-12)
 }
 
 // Band is the band within which an entry for q is right: what correct rounding
@@ -179,7 +179,7 @@ func (e entries) sensitivity(f *routeFacts) sensitivity {
 // entered is how far an accepted entry is from the truth.
 func (w *Work) entered(in *lesson.Quantity) (float64, bool) {
 	if v, ok := w.typed(in.Name); ok && w.Found(in.Name) {
-		return in.Apart(v, in.True), true
+		return in.Distance(v, in.True), true
 	}
 	return 0, false
 }
@@ -333,5 +333,5 @@ func dimensionAt(prog *expr.Program, place int) statics.Dimension {
 // isAngle tells the quantities that are angles.
 func (l *Lesson) isAngle(name string) bool {
 	q := l.Quantity(name)
-	return q != nil && q.Dim == statics.DimAngle
+	return q != nil && q.IsAngle()
 }

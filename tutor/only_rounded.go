@@ -46,7 +46,7 @@ func (w *Work) coarseEntry(q *lesson.Quantity, r entry.Reading) *Rounded {
 		return nil
 	}
 	a, d := w.Standing(most.Name).Reading, w.Settings.Work
-	o := &Rounded{What: w.Lesson.SymbolText(most.Name), Digits: d.Magnitude, Keep: d.Magnitude, angle: most.Dim == statics.DimAngle}
+	o := &Rounded{What: w.Lesson.SymbolText(most.Name), Digits: d.Magnitude, Keep: d.Magnitude, angle: most.IsAngle()}
 	switch {
 	case o.angle:
 		o.Digits, o.Keep = a.Decimals, d.Angle
@@ -61,7 +61,7 @@ func (w *Work) coarseEntry(q *lesson.Quantity, r entry.Reading) *Rounded {
 // to, that rounding moved the value by most, where rounding its numbers is all
 // that keeps it from the true one; nil where it is not.
 func (w *Work) roundedNumber(q *lesson.Quantity, r entry.Reading) *Rounded {
-	if q.Equation || q.Apart(r.Value, q.True) > w.formulaHalf(q, r) {
+	if q.Equation || q.Distance(r.Value, q.True) > w.formulaHalf(q, r) {
 		return nil
 	}
 	slopes := map[int]float64{}
@@ -77,7 +77,7 @@ func (w *Work) roundedNumber(q *lesson.Quantity, r entry.Reading) *Rounded {
 		}
 		worst = slopes[l.Site] * l.Half
 		most = &Rounded{What: w.Lesson.SymbolText(of.Name), Digits: l.Digits, Keep: w.Settings.Work.Magnitude}
-		if of.Dim == statics.DimAngle {
+		if of.IsAngle() {
 			most.Digits, most.Keep, most.angle = l.Decimals, w.Settings.Work.Angle, true
 		}
 		if most.Digits >= most.Keep {
@@ -107,17 +107,17 @@ func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 		u = own
 	}
 	scale := w.Lesson.UnitOf(q).Factor / u.Factor // the digits are those of the unit written
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		scale = 1
 	}
 	truth := q.True
-	if q.Circular() {
+	if q.IsAngle() {
 		truth += 360 * math.Round((r.Value-q.True)/360)
 	}
 	coarsest := r.Halves[len(r.Halves)-1]
 	for _, d := range tooFew(&w.Settings, q.Dim, truth*scale) {
 		half := 0.5 * math.Pow10(-d.digits)
-		if q.Dim != statics.DimAngle {
+		if !q.IsAngle() {
 			half = 0.5 * math.Pow10(lesson.DecimalExponent(truth*scale)+1-d.digits) / scale
 		}
 		if half > coarsest*(1+1e-9) {
@@ -125,7 +125,7 @@ func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 		}
 		rounded := math.Abs(d.value/scale-truth) <= half*(1+1e-9) // not cut
 		typed := rounded && math.Abs(d.value/scale-r.Value) <= 1e-9*math.Abs(truth)
-		if typed || d.digits == d.keep-1 && q.Apart(r.Value, q.True) <= half+w.Band(q).Half {
+		if typed || d.digits == d.keep-1 && q.Distance(r.Value, q.True) <= half+w.Band(q).Half {
 			return keptShort(&w.Settings, q, w.Lesson.SymbolText(q.Name), d)
 		}
 	}
@@ -164,7 +164,7 @@ func (w *Work) oneDigitLess(q *lesson.Quantity, r entry.Reading) *Rounded {
 // a unit of which is written, beyond the band's limit, every value being kept to
 // so many digits.
 func (w *Work) keptTo(q *lesson.Quantity, r entry.Reading, d lesson.Digits, written float64) *Rounded {
-	limit, off := w.limit(q), q.Apart(r.Value, q.True)
+	limit, off := w.limit(q), q.Distance(r.Value, q.True)
 	most := limit
 	if q.Signed { // it may be the small difference of large ones
 		most = max(most, beyondLargest*w.largest())

@@ -45,7 +45,7 @@ func TestEveryRouteAgreesWithTheVectors(t *testing.T) {
 			q := &l.Quantities[i]
 			for _, r := range q.Routes {
 				got := expr.Eval(r.Tree, l.Truth)
-				if off, tol := q.Apart(got, q.True), routeTolerance(l, q, r); !(off <= tol) {
+				if off, tol := q.Distance(got, q.True), routeTolerance(l, q, r); !(off <= tol) {
 					t.Fatalf("seed %d: %s by %s = %v, want %v ± %g; P = %v N at %v°, Q = %v N at %v°", seed, q.Name, r.ID, got, q.True, tol, m1, d1, m2, d2)
 				}
 			}

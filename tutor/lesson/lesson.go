@@ -207,7 +207,7 @@ func (l *Lesson) tie(other *Lesson) {
 	l.Other, other.Other = other, l
 	for i := range l.Quantities {
 		a, b := &l.Quantities[i], other.Quantity(l.Quantities[i].Name)
-		if b != nil && !(a.Apart(a.True, b.True) <= 1e-9*math.Max(1, math.Abs(a.True))) {
+		if b != nil && !(a.Distance(a.True, b.True) <= 1e-9*math.Max(1, math.Abs(a.True))) {
 			a.Also, b.Also = b.True, a.True
 		}
 	}
