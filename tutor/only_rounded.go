@@ -220,15 +220,15 @@ func (s *sources) reach(j int) float64 {
 	}
 	s.formula(s.q, f.crest.sine, f.crest.sensitivity, 1, on)
 	x := expr.Eval(f.crest.sine, w.Lesson.Truth)
-	s.add(s.q, s.q.Routes[j].Tree, f.crest.sine, statics.DimRatio, min(x, nearOne), 1)
+	s.add(s.q, s.q.Routes[j].Tree, inner{node: f.crest.sine, dim: statics.DimRatio, value: min(x, nearOne), slope: 1})
 	return inverseSineOff(x, s.all.half())
 }
 
-// add notes a value that is rounded on the way, at a node of a formula for q,
-// and how much of its error arrives.
-func (s *sources) add(q *lesson.Quantity, tree, at expr.Node, dim statics.Dimension, v, slope float64) {
+// add notes a value that is rounded on the way, in a formula for q; its slope is how
+// much of its error arrives.
+func (s *sources) add(q *lesson.Quantity, tree expr.Node, p inner) {
 	d := s.kept
-	e := slope * d.HalfUnit(dim, v)
+	e := p.slope * d.HalfUnit(p.dim, p.value)
 	if math.IsNaN(e) || math.IsInf(e, 0) {
 		return
 	}
@@ -236,9 +236,9 @@ func (s *sources) add(q *lesson.Quantity, tree, at expr.Node, dim statics.Dimens
 	if e <= s.worst {
 		return
 	}
-	s.worst, s.of, s.tree, s.at = e, q, tree, at
+	s.worst, s.of, s.tree, s.at = e, q, tree, p.node
 	s.most = Rounded{Digits: d.Magnitude}
-	if dim == statics.DimAngle {
+	if p.dim == statics.DimAngle {
 		s.most = Rounded{Digits: d.Angle, angle: true}
 	}
 }
@@ -247,7 +247,8 @@ func (s *sources) add(q *lesson.Quantity, tree, at expr.Node, dim statics.Dimens
 func (s *sources) formula(q *lesson.Quantity, tree expr.Node, of sensitivity, slope float64, on set) {
 	for _, p := range of.inner {
 		if !p.exact(s.kept) {
-			s.add(q, tree, p.node, p.dim, p.value, slope*p.slope)
+			p.slope *= slope
+			s.add(q, tree, p)
 		}
 	}
 	for _, in := range of.inputs {
@@ -268,7 +269,7 @@ func (s *sources) input(i int, slope float64, on set) {
 		s.all.variance += slope * off * slope * off
 		return
 	}
-	s.add(in, nil, expr.S(in.Name), in.Dim, in.True, slope)
+	s.add(in, nil, inner{node: expr.S(in.Name), dim: in.Dim, value: in.True, slope: slope})
 	widest, route := -1.0, -1
 	for j, f := range s.w.Lesson.ready().of[i].routes {
 		if !f.taken {

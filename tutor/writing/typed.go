@@ -60,17 +60,14 @@ const (
 	shareHeld = 0.5 // of those who go on from what the calculator holds, not from what they wrote
 )
 
-// unroundedRel is the half-width, against the value, from which an entry is as
-// it came out: nothing was rounded to be written.
+// unroundedRel is the half-width, against the value (of an angle, in degrees), below
+// which an entry is as it came out: nothing was rounded to be written.
 const unroundedRel = 1e-5
 
 // Unrounded tells whether a value written as v ± half is as it came out.
 func Unrounded(q *lesson.Quantity, v, half float64) bool {
-	switch {
-	case q.IsAngle():
+	if q.IsAngle() { // its zero is arbitrary
 		return half < unroundedRel
-	case q.IsAngle():
-		v = max(1, math.Abs(v))
 	}
 	return half < unroundedRel*math.Abs(v)
 }
