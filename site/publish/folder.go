@@ -102,7 +102,7 @@ func (f *Folder) addShell(names map[string]string) error {
 	}
 	list := strings.Join(rows, ",\n  ")
 	f.Version = hash([]byte(index), []byte(worker), []byte(first), []byte(list))[:12]
-	rest := strings.NewReplacer("{{version}}", f.Version, "{{files}}", list, "{{main}}", first, "{{mark}}", Mark(),
+	rest := strings.NewReplacer("{{version}}", f.Version, "{{files}}", list, "{{main}}", first, "{{mark}}", markSVG(),
 		"{{sets}}", html.Escape(strings.Join(f.sets, " ")))
 	for name, content := range map[string]string{"index.html": index, "sw.js": worker} {
 		content = rest.Replace(content)

@@ -141,8 +141,8 @@ func iconSVG() []byte {
 	return []byte(b.String())
 }
 
-// Mark is the drawing for use inside the page, in the colours of its text.
-func Mark() string {
+// markSVG is the drawing for use inside the page, in the colours of its text.
+func markSVG() string {
 	var b strings.Builder
 	b.WriteString(`<svg viewBox="8 8 86 70" aria-hidden="true">`)
 	for _, s := range strips {

@@ -118,7 +118,7 @@ func TestWrite(t *testing.T) {
 	list, err := os.ReadFile(filepath.Join(dir, listName))
 	require.NoError(t, err)
 	lines := strings.Split(strings.TrimSpace(string(list)), "\n")
-	assert.Equal(t, mark+f.Version, lines[0])
+	assert.Equal(t, listMark+f.Version, lines[0])
 	there, err := contents(dir)
 	require.NoError(t, err)
 	assert.Equal(t, lines[1:], there)
@@ -223,7 +223,7 @@ func TestMarkCloses(t *testing.T) {
 	assert.Equal(t, strips[0].from, strips[2].from)
 	assert.Equal(t, strips[1].to, strips[2].to, "the closing side goes from the first tail to the last head")
 	assert.Equal(t, 6, strings.Count(string(iconSVG()), "<path"))
-	assert.Equal(t, 6, strings.Count(Mark(), "<path"))
+	assert.Equal(t, 6, strings.Count(markSVG(), "<path"))
 }
 
 func TestHandler(t *testing.T) {

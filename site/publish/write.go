@@ -16,7 +16,7 @@ import (
 // listName is the plain list of files; its first line marks a folder as ours.
 const (
 	listName = "files.txt"
-	mark     = "# closingside "
+	listMark = "# closingside "
 )
 
 // ErrNotOurs is why Write leaves a folder alone.
@@ -169,7 +169,7 @@ func inOrder(files map[string][]byte) []string {
 func (f *Folder) list(names []string) []byte {
 	all := append([]string{listName}, names...)
 	slices.Sort(all)
-	return []byte(mark + f.Version + "\n" + strings.Join(slices.Compact(all), "\n") + "\n")
+	return []byte(listMark + f.Version + "\n" + strings.Join(slices.Compact(all), "\n") + "\n")
 }
 
 // contents is what lies in dir; nil when there is no such folder.
@@ -191,7 +191,7 @@ func contents(dir string) ([]string, error) {
 // listed is what the folder's own list names, and whether it has one.
 func listed(dir string) ([]string, bool) {
 	content, err := os.ReadFile(filepath.Join(dir, listName))
-	if err != nil || !bytes.HasPrefix(content, []byte(mark)) {
+	if err != nil || !bytes.HasPrefix(content, []byte(listMark)) {
 		return nil, false
 	}
 	return strings.Fields(string(content[bytes.IndexByte(content, '\n')+1:])), true
