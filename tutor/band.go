@@ -56,7 +56,7 @@ func (w *Work) Band(q *lesson.Quantity) Band {
 	if q.Signed { // a component near zero is judged against the force it belongs to
 		half = max(half, w.Settings.DigitsOf(q).HalfUnit(q.Dim, w.scale(q)))
 	}
-	cap, wide := max(w.limit(q), half), 0.0
+	most, wide := max(w.limit(q), half), 0.0
 	for j := range q.Routes {
 		if !q.Routes[j].Fits(w.Settings.Method) {
 			continue
@@ -73,7 +73,7 @@ func (w *Work) Band(q *lesson.Quantity) Band {
 			wide = max(wide, r+asked)
 		}
 	}
-	return Band{q.True, max(min(half, cap), wide)}
+	return Band{q.True, max(min(half, most), wide)}
 }
 
 // inUnit is the band b of q for one entry: where it is written to the digits asked

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"cmp"
+	"iter"
 	"math"
 	"slices"
 
@@ -124,26 +125,38 @@ func (l *Lesson) crowded(q *lesson.Quantity) bool {
 		wrong = append(wrong, wrongValue{value: v, unit: unit, ids: []string{id}})
 		return q.FoldedDistance(v, q.True) <= (0.5+offClean)*unit
 	}
-	for _, r := range q.Routes {
-		for _, base := range bases(r.Tree) {
-			for i := range slips.Catalogue() {
-				if slips.Catalogue()[i].Prior < common {
-					continue
-				}
-				for _, tree := range l.apply(slips.Catalogue()[i], q, base) {
-					if near(slips.Catalogue()[i].ID, tree) {
-						return true
-					}
-				}
-			}
-		}
-	}
-	for _, m := range q.Mistakes {
-		if slips.ByID(m.Slip).Prior >= common && near(m.Slip, m.Tree) {
+	for id, tree := range l.commonlySlipped(q) {
+		if near(id, tree) {
 			return true
 		}
 	}
 	return false
+}
+
+// commonlySlipped gives what common slips make of q's routes, and the mistakes of
+// the kind that are common, each with its slip's id.
+func (l *Lesson) commonlySlipped(q *lesson.Quantity) iter.Seq2[string, expr.Node] {
+	return func(yield func(id string, tree expr.Node) bool) {
+		for _, r := range q.Routes {
+			for _, base := range bases(r.Tree) {
+				for _, row := range slips.Catalogue() {
+					if row.Prior < common {
+						continue
+					}
+					for _, tree := range l.apply(row, q, base) {
+						if !yield(row.ID, tree) {
+							return
+						}
+					}
+				}
+			}
+		}
+		for _, m := range q.Mistakes {
+			if slips.ByID(m.Slip).Prior >= common && !yield(m.Slip, m.Tree) {
+				return
+			}
+		}
+	}
 }
 
 // wrongValue is a value that slips in one formula lead to.

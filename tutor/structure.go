@@ -35,7 +35,9 @@ func (o *outcome) told(w *Work, r entry.Reading) []string {
 }
 
 // shape is a text that is the same for two formulas of one form: names stand
-// for their numbers, the order of sums and products does not matter.
+// for their numbers, the order of sums and products does not matter, nor does the
+// sign of what is squared. The minus of a value below zero that is squared without
+// brackets (−310²) is another form than a square subtracted.
 func (w *Work) shape(n expr.Node, values []float64) string {
 	switch n := n.(type) {
 	case expr.Num:
