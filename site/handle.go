@@ -1,6 +1,7 @@
 package site
 
 import (
+	"slices"
 	"strings"
 
 	"closingside/site/html"
@@ -31,18 +32,18 @@ func (s *session) handle(f Form, log string) html.Nodes {
 
 // act answers what the log keeps, and the start.
 func (s *session) act(f Form, log string) html.Nodes {
-	switch f.Get("do") {
-	case "start":
+	switch do := f.Get("do"); {
+	case do == "start":
 		return s.start(f, log)
-	case "enter", "hint", "solution", "undo", "stand", "withdraw", "sketch", "answer":
-		if d := s.desk(f); d != nil {
-			s.turnTo(d)
-			return d.answer(f)
-		}
-	case "again":
+	case do == "again": // everything is shown anew
 		if d := s.desk(f); d != nil {
 			s.turnTo(d)
 			d.take(f)
+		}
+	case slices.Contains(works, do):
+		if d := s.desk(f); d != nil {
+			s.turnTo(d)
+			return d.answer(f)
 		}
 	default:
 		s.move(f)

@@ -82,15 +82,15 @@ func (s *session) desk(f Form) *desk {
 
 // replay takes one line of the log.
 func (s *session) replay(f Form) {
-	switch f.Get("do") {
-	case "open", "home", "draw", "form", "own", "personal":
+	switch do := f.Get("do"); {
+	case slices.Contains(moves, do):
 		s.move(f)
-	case "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer":
+	case slices.Contains(works, do):
 		if d := s.desk(f); d != nil {
 			d.past = append(d.past, f)
 			d.told.hear(f)
 		}
-	case "outcome":
+	case do == "outcome":
 		if d := s.desks[f.Get("problem")]; d != nil {
 			d.told.hear(f)
 		}
