@@ -76,7 +76,7 @@ func checkRoutes(t checker, l *tutor.Lesson) {
 	}
 }
 
-// every problem of a kind that is drawn or in its bank.
+// eachDrawn visits every problem of a kind that is drawn or in its bank.
 func eachDrawn(t testing.TB, k *lesson.Kind, visit func(*tutor.Lesson)) {
 	for _, p := range k.BankProblems() {
 		l, err := tutor.Open(p)
