@@ -36,18 +36,20 @@ build: ## write the folder to publish: build/site
 
 test: browser tools check wasm unit ## install what is needed and run every test
 
+# Vet also reads what only another build takes in.
 check: ## formatting, vet, staticcheck
 	@test -z "$$(gofmt -l .)" || { echo "gofmt would change:"; gofmt -l .; exit 1; }
 	go vet ./...
 	go tool staticcheck ./...
-	GOOS=js GOARCH=wasm go vet ./wasm
+	GOOS=js GOARCH=wasm go vet ./wasm ./site/journey/speed
+	GOOS=js GOARCH=wasm go vet -tags sink ./wasm
+	go vet -tags browsers ./site/journey
 
 test-browsers: browser ## the core journey in Chromium, Firefox and WebKitGTK, which it installs (Debian)
 	@missing=; for need in firefox-esr:firefox-esr WebKitWebDriver:webkit2gtk-driver Xvfb:xvfb; do \
 		command -v "$${need%%:*}" >/dev/null || missing="$$missing $${need##*:}"; done; \
 	if [ -n "$$missing" ]; then command -v apt-get >/dev/null || { echo "Install these first:$$missing"; exit 1; }; \
 		echo "installing$$missing"; apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $$missing >/dev/null; fi
-	go vet -tags browsers ./site/journey
 	go test -tags browsers -count=1 -timeout 1h -v -run '^(TestCoreJourney|TestFirefox|TestWebKit)$$' ./site/journey
 
 # A seed makes a failure today a failure tomorrow; make explore looks where no seed has been.

@@ -14,22 +14,14 @@ import (
 	"closingside/tutor/verdict"
 )
 
-type replied = tutor.Reply
-
-const correct = verdict.Correct
-
 func itoa(n int) string { return strconv.Itoa(n) }
 
 // screen is the desk: the statement and its figure, what comes next, and a
 // card for every quantity.
 func (d *desk) screen() html.Node {
-	story := d.lesson.Problem.Story
-	if story == "" {
-		story = text.Say(d.lesson.Kind.Name + ".title")
-	}
 	return html.El("main", html.ID("main"), html.A("tabindex", "-1"), html.Data("hash", d.code), html.Data("focus", "title"),
 		d.back(),
-		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(story)),
+		html.El("h1", html.ID("title"), html.A("tabindex", "-1"), html.Text(d.lesson.Problem.Title())),
 		html.El("div", html.Class("given"), d.statement(), d.situation()),
 		html.El("div", html.Class("board"), d.figure(),
 			html.El("div", html.Class("worksheet"), d.next(), d.end(),
@@ -47,7 +39,7 @@ func (d *desk) onTheWay() html.Nodes {
 		if m == lesson.ByComponents {
 			id = "components"
 		}
-		return d.cards(id, "method."+id, func(q *lesson.Quantity) bool {
+		return d.cards(id, m.Key(), func(q *lesson.Quantity) bool {
 			of := q.Routes[0].Method
 			return !q.Answer && (of == m || of == lesson.AnyMethod && m == first)
 		})
@@ -82,7 +74,7 @@ func (d *desk) typed(q *lesson.Quantity) string {
 	if r := d.work.Unread(q.Name); r != nil {
 		return r.Entry
 	}
-	if a := d.work.Standing(q.Name); a != nil && a.Verdict != correct {
+	if a := d.work.Standing(q.Name); a != nil && a.Verdict != verdict.Correct {
 		return a.Entry
 	}
 	return ""
@@ -271,7 +263,7 @@ func (d *desk) state(q *lesson.Quantity) string {
 	switch a := d.work.Standing(q.Name); {
 	case a == nil:
 		return "open"
-	case a.Verdict == correct:
+	case a.Verdict == verdict.Correct:
 		return "found"
 	}
 	return "tried"
@@ -333,10 +325,6 @@ func (d *desk) solution() html.Node {
 	}
 	parts := []html.Part{html.ID("solution"), html.Class("sheet"), html.El("h2", html.ID("solved"), html.A("tabindex", "-1"), html.Text(text.Say("page.solved")))}
 	for _, way := range d.lesson.Solve(d.work.Settings) {
-		key := "method.triangle"
-		if way.Method == lesson.ByComponents {
-			key = "method.components"
-		}
 		steps, said := []html.Part{}, map[string]bool{}
 		for _, s := range way.Steps {
 			why := html.If(!said[s.Why], html.El("p", d.prose(s.Why))) // once a way is enough
@@ -344,7 +332,7 @@ func (d *desk) solution() html.Node {
 			steps = append(steps, html.El("li", why,
 				Chain(d.lesson.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
-		parts = append(parts, html.El("h3", html.Text(way.Heading(text.Say(key)))), html.El("ol", steps...))
+		parts = append(parts, html.El("h3", html.Text(way.Heading())), html.El("ol", steps...))
 	}
 	return html.El("section", parts...)
 }

@@ -35,7 +35,7 @@ func (d *desk) wayTaken() string {
 	if !slices.ContainsFunc(d.lesson.Ways, func(w lesson.Way) bool { return !d.begun(w) }) {
 		return text.Say("page.end.both")
 	}
-	return text.Say("page.end.way", "way", text.Say(methodKey(d.work.Going().Method)+".by"))
+	return text.Say("page.end.way", "way", text.Say(d.work.Going().Method.Key()+".by"))
 }
 
 // begun tells whether a step that only this way takes was found.
@@ -52,13 +52,6 @@ func (d *desk) shared(name string) bool {
 	return !slices.ContainsFunc(d.lesson.Ways, func(w lesson.Way) bool {
 		return !slices.ContainsFunc(w.Steps, func(s lesson.Step) bool { return s.Quantity == name })
 	})
-}
-
-func methodKey(m lesson.Method) string {
-	if m == lesson.ByComponents {
-		return "method.components"
-	}
-	return "method.triangle"
 }
 
 // beside is a table of what was entered beside the worked solution of the way
@@ -204,7 +197,7 @@ func (d *desk) whatNext() (words string, action html.Node) {
 		for _, s := range way.Steps {
 			if !d.work.Found(s.Quantity) {
 				symbol := d.symbol(s.Quantity)
-				return text.Say("page.end.other-way", "way", text.Say(methodKey(way.Method)+".by"), "symbol", symbol),
+				return text.Say("page.end.other-way", "way", text.Say(way.Method.Key()+".by"), "symbol", symbol),
 					d.find(s.Quantity, html.Class("button "+class))
 			}
 		}
@@ -215,7 +208,7 @@ func (d *desk) whatNext() (words string, action html.Node) {
 	kinds := kinds.All
 	if i := slices.Index(kinds, kind); i+1 < len(kinds) {
 		next := kinds[i+1]
-		return text.Say("page.end.other-kind", "title", text.Say(next.Name+".title")),
+		return text.Say("page.end.other-kind", "title", next.Title()),
 			act("open", text.Say("page.end.open"), "primary", html.Hidden("problem", next.BankProblems()[0].Code()))
 	}
 	return text.Say("page.end.harder"), again

@@ -1,9 +1,11 @@
 package site
 
 import (
+	"slices"
 	"strings"
 
 	"closingside/site/html"
+	"closingside/tutor"
 	"closingside/tutor/text"
 )
 
@@ -30,18 +32,18 @@ func (s *session) handle(f Form, log string) html.Nodes {
 
 // act answers what the log keeps, and the start.
 func (s *session) act(f Form, log string) html.Nodes {
-	switch f.Get("do") {
-	case "start":
+	switch do := f.Get("do"); {
+	case do == "start":
 		return s.start(f, log)
-	case "enter", "hint", "solution", "undo", "stand", "withdraw", "sketch", "answer":
-		if d := s.desk(f); d != nil {
-			s.turnTo(d)
-			return d.answer(f)
-		}
-	case "again":
+	case do == "again": // everything is shown anew
 		if d := s.desk(f); d != nil {
 			s.turnTo(d)
 			d.take(f)
+		}
+	case slices.Contains(works, do):
+		if d := s.desk(f); d != nil {
+			s.turnTo(d)
+			return d.answer(f)
 		}
 	default:
 		s.move(f)
@@ -124,7 +126,7 @@ func (d *desk) changedCards(before map[string]string, quantity string) (cards ht
 
 // heard is what a screen reader says of a request that was taken, and the id of
 // what is in use then; "" where that stays as it is.
-func (d *desk) heard(f Form, reply *replied, judged bool) (said, focus string) {
+func (d *desk) heard(f Form, reply *tutor.Reply, judged bool) (said, focus string) {
 	switch f.Get("do") {
 	case "enter":
 		said = join(d.lesson.Heading(reply)+". "+reply.Feedback, d.judgedAgain())
@@ -184,7 +186,7 @@ func say(s, focus string) html.Node {
 }
 
 // outcome is what the log keeps of a verdict.
-func outcome(d *desk, r replied) html.Node {
+func outcome(d *desk, r tutor.Reply) html.Node {
 	ids := ""
 	for _, s := range r.Slips {
 		if ids != "" {

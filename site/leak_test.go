@@ -7,7 +7,6 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor"
 	"closingside/tutor/kinds"
@@ -84,7 +83,7 @@ func withNumbers(l *tutor.Lesson, tree expr.Node) string {
 		if q == nil || !q.Given {
 			return nil, false
 		}
-		if q.Dim == statics.DimAngle {
+		if q.IsAngle() {
 			return expr.Deg(q.True), true
 		}
 		return expr.N(q.True), true

@@ -73,8 +73,14 @@ func Retrace(log []Form, see func(Trace)) []Opened {
 	return opened
 }
 
-// logged are the requests that a log holds, by what they do.
-var logged = []string{"open", "home", "draw", "form", "own", "personal", "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer", "outcome"}
+// The requests that a log holds, by what they do.
+var (
+	moves = []string{"open", "home", "draw", "form", "own", "personal"}                                     // to another screen
+	works = []string{"enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer"} // on one problem
+)
 
 // Logged tells whether f is a line of a log: a request, or the outcome of one.
-func Logged(f Form) bool { return slices.Contains(logged, f.Get("do")) }
+func Logged(f Form) bool {
+	do := f.Get("do")
+	return do == "outcome" || slices.Contains(moves, do) || slices.Contains(works, do)
+}

@@ -1,7 +1,6 @@
 package site
 
 import (
-	"slices"
 	"strings"
 
 	"closingside/site/html"
@@ -84,7 +83,7 @@ func (s *session) going() (problems []*lesson.Problem) {
 	latest := s.unfinished()
 	for i := len(s.order) - 1; i >= 0 && len(problems) < mostGoing; i-- {
 		d := s.desks[s.order[i]]
-		if d == nil || d != latest && (d.of != nil || banked(d.lesson.Problem)) {
+		if d == nil || d != latest && (d.of != nil || d.lesson.Kind.InBank(d.lesson.Problem.Code())) {
 			continue
 		}
 		if begun, done := s.howFar(d); d == latest || begun && !done {
@@ -92,11 +91,6 @@ func (s *session) going() (problems []*lesson.Problem) {
 		}
 	}
 	return problems
-}
-
-// banked tells whether a problem is one of the harbour's.
-func banked(p *lesson.Problem) bool {
-	return slices.ContainsFunc(p.Kind.BankProblems(), func(o *lesson.Problem) bool { return o.Code() == p.Code() })
 }
 
 // unfolded tells which kind is open on the home screen: the one a form was
@@ -116,7 +110,7 @@ func (s *session) unfolded(k *lesson.Kind, i int, last *desk) bool {
 func (s *session) kind(k *lesson.Kind, n int, open bool) html.Node {
 	parts := []html.Part{html.Class("kind"), html.ID("kind-" + k.Name),
 		html.El("summary", html.El("span", html.Class("number"), html.A("aria-hidden", "true"), html.Text(itoa(n))),
-			html.El("h2", html.Text(text.Say(k.Name+".title"))), html.El("span", html.Class("soft"), html.Text(text.Say(k.Name+".about"))), s.progress(k)),
+			html.El("h2", html.Text(k.Title())), html.El("span", html.Class("soft"), html.Text(text.Say(k.Name+".about"))), s.progress(k)),
 		html.El("p", html.Class("practises"), html.Text(text.Say("page.home.practises", "what", text.Say(k.Name+".practises")))),
 		html.El("div", html.Class("starts"), act("draw", text.Say("page.home.draw"), "draw", html.Hidden("kind", k.Name)), s.ownForm(k)),
 		html.El("h3", html.Class("label"), html.Text(text.Say("page.home.choose"))),
@@ -153,10 +147,6 @@ func (s *session) choices(problems []*lesson.Problem) html.Node {
 	items := []html.Part{html.Class("choices")}
 	for _, p := range problems {
 		code := p.Code()
-		label := p.Story
-		if label == "" {
-			label = text.Say(p.Kind.Name + ".title")
-		}
 		mark := ""
 		if d := s.desks[code]; d != nil {
 			switch begun, done := s.howFar(d); {
@@ -165,12 +155,12 @@ func (s *session) choices(problems []*lesson.Problem) html.Node {
 			case begun:
 				mark = text.Say("page.state.begun")
 			}
-			if !banked(p) { // others may have its story
+			if !p.Kind.InBank(code) { // others may have its story
 				mark = strings.TrimPrefix(mark+" · "+d.lesson.Given()[0], " · ")
 			}
 		}
 		items = append(items, html.El("li", html.El("form", html.Hidden("do", "open"), html.Hidden("problem", code),
-			html.El("button", html.El("span", html.Text(label)),
+			html.El("button", html.El("span", html.Text(p.Title())),
 				html.If(mark != "", html.El("span", html.Class("soft"), html.Text(" "+mark)))))))
 	}
 	return html.El("ul", items...)

@@ -1,16 +1,13 @@
 package site
 
 import (
-	"errors"
 	"slices"
 	"strconv"
-	"strings"
 
 	"closingside/tutor"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
-	"closingside/tutor/text"
 )
 
 // session is everything one learner has in front of them: the problems opened
@@ -29,23 +26,6 @@ type session struct {
 	lately  [2]*desk          // the desk turned to last, and the one before
 	codes   map[string]string // request to draw a problem → its code, from the log
 	deals   map[string]string // code of a set → those of the problems drawn for it, from the log
-}
-
-// desk is the work on one problem. Its log lines are taken in when the desk is
-// turned to, so a long log costs little at the start.
-type desk struct {
-	code   string
-	lesson *tutor.Lesson
-	work   *tutor.Work
-	past   []Form // lines not yet taken in
-	told   told   // what they tell
-	open   string // the quantity whose form is in use
-	solved bool   // the worked solution is on the screen
-	asked  sketched
-	seen   seen
-	of     *setView // the set it was opened from; nil where there is none
-
-	answering bool // a request on this desk is being answered: what is new may move
 }
 
 // open puts the problem of a code on the screen; false where there is none.
@@ -82,15 +62,15 @@ func (s *session) desk(f Form) *desk {
 
 // replay takes one line of the log.
 func (s *session) replay(f Form) {
-	switch f.Get("do") {
-	case "open", "home", "draw", "form", "own", "personal":
+	switch do := f.Get("do"); {
+	case slices.Contains(moves, do):
 		s.move(f)
-	case "enter", "hint", "solution", "undo", "stand", "withdraw", "again", "sketch", "answer":
+	case slices.Contains(works, do):
 		if d := s.desk(f); d != nil {
 			d.past = append(d.past, f)
 			d.told.hear(f)
 		}
-	case "outcome":
+	case do == "outcome":
 		if d := s.desks[f.Get("problem")]; d != nil {
 			d.told.hear(f)
 		}
@@ -188,122 +168,6 @@ func (s *session) drawn(k *lesson.Kind, f Form) *lesson.Problem {
 	p := tutor.Generate(k, seed(f))
 	_ = p.Use(plain) // speaks of no force
 	return p
-}
-
-// own opens a problem typed into the page's form.
-func (s *session) own(f Form) {
-	s.current, s.draft, s.wrong = "", f, ""
-	k := kinds.All.ByName(f.Get("kind"))
-	if k == nil {
-		return
-	}
-	src, names := source(k, f)
-	p, err := kinds.All.Read(src)
-	if err == nil {
-		_, err = tutor.Open(p)
-	}
-	if err != nil {
-		s.refused = err.Error()
-		if fault := (*lesson.SourceError)(nil); errors.As(err, &fault) && fault.Line > 0 {
-			s.wrong, s.refused = names[fault.Line-1], fault.At("page.home.own")
-			if strings.TrimSpace(f.Get(s.wrong)) == "" {
-				s.refused = text.Say("page.home.own.empty")
-			}
-		}
-		return
-	}
-	if s.open(p.Code()) {
-		s.draft = nil
-	}
-}
-
-// source is the problem a form describes; fields are called
-// "forces.0.magnitude", and the line of a value is its place among the names.
-// Things beyond those a kind needs count only where something is written.
-func source(k *lesson.Kind, f Form) (src lesson.Source, names []string) {
-	src = lesson.Source{Kids: []lesson.Source{{Key: "kind", Text: k.Name}, {Key: "story", Text: f.Get("story")}}}
-	for _, g := range k.Groups {
-		list := lesson.Source{Key: g.Key}
-		for i := range g.Max {
-			item, empty := lesson.Source{}, true
-			for _, field := range g.Fields {
-				name := fieldName(g.Key, i, field.Key)
-				if v, ok := f.Lookup(name); ok {
-					names = append(names, name)
-					item.Kids = append(item.Kids, lesson.Source{Key: field.Key, Text: v, Line: len(names)})
-					empty = empty && strings.TrimSpace(v) == ""
-				}
-			}
-			if len(item.Kids) > 0 && (i < g.Min || !empty) {
-				list.Kids = append(list.Kids, item)
-			}
-		}
-		if len(list.Kids) > 0 || g.Min > 0 {
-			src.Kids = append(src.Kids, list)
-		}
-	}
-	check, names := checkSource(f, names)
-	if len(check.Kids) > 0 {
-		src.Kids = append(src.Kids, check)
-	}
-	return src, names
-}
-
-func fieldName(group string, i int, key string) string {
-	return group + "." + strconv.Itoa(i) + "." + key
-}
-
-// catchUp takes in what the log says of this desk.
-func (d *desk) catchUp() {
-	past := d.past
-	d.past = nil
-	for _, f := range past {
-		d.take(f)
-	}
-}
-
-// take does what a request asks of the work and tells what was said, where
-// something was.
-func (d *desk) take(f Form) (reply tutor.Reply, ok bool) {
-	name := f.Get("quantity")
-	q := d.lesson.Quantity(name)
-	asked := q != nil && !q.Given
-	switch f.Get("do") {
-	case "look": // the desk is opened anew
-		d.open = ""
-	case "enter":
-		if asked {
-			d.open = name
-			d.setAside()
-			return d.work.Enter(name, f.Get("entry")), true
-		}
-	case "hint":
-		if asked && d.work.MayHint(name) {
-			d.open = name
-			d.work.Hint(name)
-		}
-	case "solution":
-		if d.work.MaySolve() {
-			d.work.ShowSolution()
-			d.solved = true
-		}
-	case "sketch":
-		d.asked = d.sketchAct(f)
-	case "answer":
-		if asked {
-			return d.chosen(f, name)
-		}
-	case "stand", "withdraw":
-		if asked && d.standBy(f, name) {
-			return d.work.Standing(name).Reply, true
-		}
-	case "undo":
-		d.open = d.work.Undo()
-	case "again":
-		d.work = tutor.NewWork(d.lesson, d.work.Settings)
-		d.open, d.solved = "", false
-	}
-	return tutor.Reply{}, false
 }
 
 // openCode opens the problem of a link. The error is a sentence for whoever

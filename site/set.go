@@ -267,10 +267,6 @@ func (s *session) taskList(v *setView, tasks []sets.Task) html.Node {
 	items := []html.Part{html.Class("choices tasks")}
 	done, earned, next := 0, 0.0, -1
 	for i, task := range tasks {
-		story := task.Problem.Story
-		if story == "" {
-			story = text.Say(task.Problem.Kind.Name + ".title")
-		}
 		about := counted("set.mark", task.Marks)
 		code := task.Problem.Code()
 		begun, finished := false, false
@@ -291,7 +287,7 @@ func (s *session) taskList(v *setView, tasks []sets.Task) html.Node {
 		if next < 0 && !finished {
 			next = i
 		}
-		items = append(items, choice(itoa(task.Number)+". "+story, about, v.fields(task)...))
+		items = append(items, choice(itoa(task.Number)+". "+task.Problem.Title(), about, v.fields(task)...))
 	}
 	progress := text.Say("set.progress", "done", itoa(done), "problems", itoa(len(tasks)),
 		"earned", expr.FormatNumber(earned, 3), "marks", itoa(v.set.Marks()))

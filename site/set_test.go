@@ -32,7 +32,7 @@ func aSet(t *testing.T, extra ...lesson.Source) *sets.Set {
 	return set
 }
 
-// asked is one exchange on a session; the log keeps what the page would keep.
+// learner is a session and the log that the page would keep of it.
 type learner struct {
 	session
 	log []string

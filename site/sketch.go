@@ -24,8 +24,8 @@ type sketched struct {
 }
 
 // outcome is what the log keeps of it.
-func (a sketched) outcome() (replied, bool) {
-	r := replied{Quantity: "sketch", Verdict: a.said.Verdict}
+func (a sketched) outcome() (tutor.Reply, bool) {
+	r := tutor.Reply{Quantity: "sketch", Verdict: a.said.Verdict}
 	if len(a.said.Slips) > 0 {
 		r.Slips = []tutor.Suspect{{IDs: a.said.Slips, Probability: 1}}
 	}

@@ -7,6 +7,7 @@ import (
 	"closingside/tutor"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // attempt is one entry of the history and what was said of it: with the reason
@@ -23,7 +24,7 @@ func (d *desk) attempt(q *lesson.Quantity, a *tutor.Attempt) html.Node {
 	if a == d.work.Standing(q.Name) {
 		parts = append(parts, d.which(q, a))
 	}
-	if a == d.work.Standing(q.Name) && a.Verdict != correct {
+	if a == d.work.Standing(q.Name) && a.Verdict != verdict.Correct {
 		parts = append(parts, d.standForm(q, a))
 	}
 	return html.El("li", parts...)

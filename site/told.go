@@ -63,7 +63,7 @@ func (t *told) whole() bool { return !t.gap && t.awaited == "" }
 // done tells whether every answer of a lesson was found.
 func (t *told) done(l *tutor.Lesson) bool {
 	for _, q := range l.Quantities {
-		if i := t.latest(q.Name); q.Answer && (i < 0 || t.entries[i].said != correct.String()) {
+		if i := t.latest(q.Name); q.Answer && (i < 0 || t.entries[i].said != verdict.Correct.String()) {
 			return false
 		}
 	}

@@ -62,7 +62,7 @@ func (l *Lesson) alongAnyAxes(i, j int, s sensitivity) sensitivity {
 		whole = whole || worst.inner[k].dim == statics.DimAngle
 	}
 	q := &l.Quantities[i]
-	if q.Dim == statics.DimAngle && !whole && l.readsAxes(s.inputs) {
+	if q.IsAngle() && !whole && l.readsAxes(s.inputs) {
 		worst.inner = append(worst.inner, inner{dim: statics.DimAngle, value: q.True, slope: 1})
 	}
 	return worst

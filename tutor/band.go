@@ -29,7 +29,7 @@ const nearRight = 10.0
 type tolerance struct{ rel, angle float64 }
 
 func (t tolerance) of(q *lesson.Quantity) float64 {
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		return t.angle
 	}
 	return t.rel * math.Abs(q.True)
@@ -40,7 +40,7 @@ type Band struct{ Centre, Half float64 }
 
 // Holds tells whether v lies in the band of q.
 func (b Band) Holds(q *lesson.Quantity, v float64) bool {
-	return q.Apart(v, b.Centre) <= b.Half*(1+1e-12)
+	return q.Distance(v, b.Centre) <= b.Half*(1+1e-12)
 }
 
 // Band is the band within which an entry for q is right: what correct rounding
@@ -56,7 +56,7 @@ func (w *Work) Band(q *lesson.Quantity) Band {
 	if q.Signed { // a component near zero is judged against the force it belongs to
 		half = max(half, w.Settings.DigitsOf(q).HalfUnit(q.Dim, w.scale(q)))
 	}
-	cap, wide := max(w.limit(q), half), 0.0
+	most, wide := max(w.limit(q), half), 0.0
 	for j := range q.Routes {
 		if !q.Routes[j].Fits(w.Settings.Method) {
 			continue
@@ -73,7 +73,7 @@ func (w *Work) Band(q *lesson.Quantity) Band {
 			wide = max(wide, r+asked)
 		}
 	}
-	return Band{q.True, max(min(half, cap), wide)}
+	return Band{q.True, max(min(half, most), wide)}
 }
 
 // inUnit is the band b of q for one entry: where it is written to the digits asked
@@ -179,7 +179,7 @@ func (e entries) sensitivity(f *routeFacts) sensitivity {
 // entered is how far an accepted entry is from the truth.
 func (w *Work) entered(in *lesson.Quantity) (float64, bool) {
 	if v, ok := w.typed(in.Name); ok && w.Found(in.Name) {
-		return in.Apart(v, in.True), true
+		return in.Distance(v, in.True), true
 	}
 	return 0, false
 }
@@ -333,5 +333,5 @@ func dimensionAt(prog *expr.Program, place int) statics.Dimension {
 // isAngle tells the quantities that are angles.
 func (l *Lesson) isAngle(name string) bool {
 	q := l.Quantity(name)
-	return q != nil && q.Dim == statics.DimAngle
+	return q != nil && q.IsAngle()
 }

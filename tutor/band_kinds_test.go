@@ -66,7 +66,7 @@ func TestCorrectRoundingIsNeverRefusedInAnyKind(t *testing.T) {
 						if k.enter(q, &q.Routes[j], v) == verdict.Correct {
 							continue
 						}
-						if rounded := s.DigitsOf(q).Round(q.Dim, v); k.beyond || q.Apart(rounded, q.True) > k.w.limit(q) {
+						if rounded := s.DigitsOf(q).Round(q.Dim, v); k.beyond || q.Distance(rounded, q.True) > k.w.limit(q) {
 							limited++
 							continue
 						}
@@ -98,7 +98,7 @@ func TestNothingOutsideTheBandIsAcceptedInAnyKind(t *testing.T) {
 					half := w.Band(q).Half
 					for _, off := range []float64{-4, -1.5, -1.01, -0.99, 0, 0.5, 0.99, 1.01, 1.5, 7} {
 						v := q.True + off*half
-						if q.Also == q.Also && q.Apart(v, q.Also) < 2*half {
+						if q.Also == q.Also && q.Distance(v, q.Also) < 2*half {
 							continue // the other solution is right too
 						}
 						got := w.judge(q, lesson.Digits{Magnitude: 9, Angle: 8}.Written(q.Dim, v)).Verdict

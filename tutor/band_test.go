@@ -8,7 +8,6 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
 	"closingside/tutor/kinds"
@@ -38,7 +37,7 @@ func randomPair(t *testing.T, m1, m2, d1, d2 int) (*Lesson, bool) {
 		return nil, false
 	}
 	for _, q := range l.Quantities {
-		if !q.Given && !q.Turns && q.Dim == statics.DimAngle && (q.True < 12 || q.True > 168) {
+		if !q.Given && !q.Turns && q.IsAngle() && (q.True < 12 || q.True > 168) {
 			return nil, false
 		}
 	}
@@ -101,7 +100,7 @@ func (k *walker) find(in *lesson.Quantity, enter bool) float64 {
 		k.beyond = true
 		return v
 	}
-	k.beyond = k.beyond || in.Apart(k.w.Settings.Work.Round(in.Dim, v), in.True) > k.w.limit(in)
+	k.beyond = k.beyond || in.Distance(k.w.Settings.Work.Round(in.Dim, v), in.True) > k.w.limit(in)
 	if enter {
 		k.enter(in, r, v)
 		v, _ = k.w.typed(in.Name)
@@ -148,7 +147,7 @@ func TestCorrectRoundingIsNeverRefused(t *testing.T) {
 							if k.enter(q, &q.Routes[j], v) == verdict.Correct {
 								continue
 							}
-							if rounded := s.DigitsOf(q).Round(q.Dim, v); k.beyond || q.Apart(rounded, q.True) > k.w.limit(q) {
+							if rounded := s.DigitsOf(q).Round(q.Dim, v); k.beyond || q.Distance(rounded, q.True) > k.w.limit(q) {
 								limited++
 								switch k.w.Past[len(k.w.Past)-1].Verdict {
 								case verdict.SlipFound:
@@ -237,7 +236,7 @@ func TestTheBandIsNoWiderThanRoundingNeeds(t *testing.T) {
 			for j := range q.Routes {
 				for range roundings {
 					if v := loose(w, rng, i, j, set(0).with(i)); v == v {
-						extreme = max(extreme, q.Apart(v, q.True))
+						extreme = max(extreme, q.Distance(v, q.True))
 					}
 				}
 			}

@@ -42,7 +42,7 @@ func (s *state) carried(q int) *table {
 			var start []float64
 			for k := range f.ways {
 				v := f.ways[k].work(values, &s.tape)
-				if math.IsNaN(v) || quantity.Gap(v, right[k]) <= same { // what was wrong made no difference
+				if math.IsNaN(v) || quantity.FoldedDistance(v, right[k]) <= same { // what was wrong made no difference
 					continue
 				}
 				if start == nil {

@@ -84,7 +84,7 @@ func (w *Work) right(q *lesson.Quantity, r entry.Reading) bool {
 	half, exact := w.Settings.DigitsOf(q).HalfUnit(q.Dim, r.Value), w.unrounded(r)
 	if exact {
 		half = exactly * math.Abs(r.Value)
-		if q.Apart(r.Value, q.True) <= exactly*max(1, math.Abs(q.True)) {
+		if q.Distance(r.Value, q.True) <= exactly*max(1, math.Abs(q.True)) {
 			return true
 		}
 	}
@@ -92,7 +92,7 @@ func (w *Work) right(q *lesson.Quantity, r entry.Reading) bool {
 	if !exact && (w.followsEquations(q, r.Value, half) || w.inUnit(band, q, r).Holds(q, r.Value)) {
 		return true
 	}
-	return q.Apart(r.Value, q.True) <= max(w.limit(q), band.Half) && w.follows(q, r.Value, half) != nil
+	return q.Distance(r.Value, q.True) <= max(w.limit(q), band.Half) && w.follows(q, r.Value, half) != nil
 }
 
 // unrounded tells whether an entry is an expression of givens and whole
@@ -203,7 +203,7 @@ func (w *Work) judgeAffine(q *lesson.Quantity, r *Reply) {
 // notes lists what may be said of a right answer.
 func (w *Work) notes(q *lesson.Quantity, r entry.Reading) []string {
 	notes := w.caseNote(q)
-	if !r.UnitWritten && q.Dim != statics.DimAngle && q.Dim != statics.DimRatio {
+	if !r.UnitWritten && !q.IsAngle() && q.Dim != statics.DimRatio {
 		notes = append(notes, "unit-missing")
 	}
 	if len(r.Halves) == 0 {
@@ -211,10 +211,10 @@ func (w *Work) notes(q *lesson.Quantity, r entry.Reading) []string {
 	}
 	asked := w.Settings.DigitsOf(q)
 	exact := asked.Round(q.Dim, q.True)
-	off := q.Apart(r.Value, q.True)
+	off := q.Distance(r.Value, q.True)
 	if r.Halves[0] > asked.HalfUnit(q.Dim, q.True)*(1+1e-9) && off > 1e-9*max(1, math.Abs(q.True)) {
 		notes = append(notes, "digit-more")
-	} else if off > r.Halves[0]*(1+1e-9) && q.Apart(asked.Round(q.Dim, r.Value), exact) > 1e-9*max(1, math.Abs(exact)) {
+	} else if off > r.Halves[0]*(1+1e-9) && q.Distance(asked.Round(q.Dim, r.Value), exact) > 1e-9*max(1, math.Abs(exact)) {
 		notes = append(notes, "last-digit")
 	}
 	return notes

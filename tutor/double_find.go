@@ -5,15 +5,14 @@ import (
 	"math"
 	"slices"
 
-	"closingside/statics"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 	"closingside/tutor/writing"
 )
 
-// twice is two slips that may have led to an entry, what they come to, and how
+// doubleHit is two slips that may have led to an entry, what they come to, and how
 // likely that is beside the others before they are brought to a sum of 1.
-type twice struct {
+type doubleHit struct {
 	p, value float64
 	x        double
 }
@@ -25,19 +24,19 @@ const (
 	nearAngle = 0.12
 )
 
-// together finds the two slips, none in writing the value down, that may have
+// doublesNear finds the two slips, none in writing the value down, that may have
 // led to an entry, in order of value. They stand until the
 // work looks for some again.
-func (s *state) together(q int, r entry.Reading) []twice {
+func (s *state) doublesNear(q int, r entry.Reading) []doubleHit {
 	l := s.w.Lesson
 	quantity, d := &l.Quantities[q], l.doublesOf(q)
 	total := d.weightFor(s.standing)
 	reach := nearRel * math.Abs(r.Value)
-	if quantity.Dim == statics.DimAngle {
+	if quantity.IsAngle() {
 		reach = nearAngle
 	}
 	reach = max(reach, 2*r.Halves[len(r.Halves)-1])
-	hits := s.w.twos[:0]
+	hits := s.w.doubleHits[:0]
 	d.near(quantity, r.Value, reach+s.strayed(reach), func(at *listed) {
 		if d.uses[at.use].steps&s.standing != 0 {
 			return
@@ -48,7 +47,7 @@ func (s *state) together(q int, r entry.Reading) []twice {
 			from = x.base
 		}
 		v, off := x.work(s.blurringFrom(from))
-		if math.IsNaN(v) || quantity.Gap(v, r.Value) > reach {
+		if math.IsNaN(v) || quantity.FoldedDistance(v, r.Value) > reach {
 			return
 		}
 		blur := off.Spread()
@@ -59,11 +58,11 @@ func (s *state) together(q int, r entry.Reading) []twice {
 			return writing.Sign(quantity, r.Value, quantity.Fold(v), quantity.IsNegativeAngle(v)) * s.habitOf(quantity, r.Value, half).Chance(quantity, r.Value, half, v, blur)
 		})
 		if p *= float64(x.weight) / total; p > 0 {
-			hits = append(hits, twice{p, v, x})
+			hits = append(hits, doubleHit{p, v, x})
 		}
 	})
-	slices.SortStableFunc(hits, func(a, b twice) int { return cmp.Compare(a.value, b.value) })
-	s.w.twos = hits
+	slices.SortStableFunc(hits, func(a, b doubleHit) int { return cmp.Compare(a.value, b.value) })
+	s.w.doubleHits = hits
 	return hits
 }
 
@@ -233,10 +232,10 @@ func (x *double) both() (one, other []string) {
 	return x.first.ids, nil
 }
 
-// alike gives the stretches of twice, in order of value, that are one value.
-func alike(q *lesson.Quantity, all []twice, visit func(same []twice)) {
+// alike gives the stretches of hits, in order of value, that are one value.
+func alike(q *lesson.Quantity, all []doubleHit, visit func(same []doubleHit)) {
 	for from, i := 0, 1; i <= len(all); i++ {
-		if i == len(all) || q.Gap(all[i].value, all[i-1].value) > q.Epsilon() {
+		if i == len(all) || q.FoldedDistance(all[i].value, all[i-1].value) > q.Epsilon() {
 			visit(all[from:i])
 			from = i
 		}
@@ -245,11 +244,11 @@ func alike(q *lesson.Quantity, all []twice, visit func(same []twice)) {
 
 // chance is how likely some of these are that come to the same; two slips that
 // may be made in several ways count once.
-func chance(same []twice) float64 {
+func chance(same []doubleHit) float64 {
 	sum := 0.0
 	for i, h := range same {
-		likeliest := !slices.ContainsFunc(same[:i], func(o twice) bool { return o.p >= h.p && o.x.saysLike(&h.x) }) &&
-			!slices.ContainsFunc(same[i+1:], func(o twice) bool { return o.p > h.p && o.x.saysLike(&h.x) })
+		likeliest := !slices.ContainsFunc(same[:i], func(o doubleHit) bool { return o.p >= h.p && o.x.saysLike(&h.x) }) &&
+			!slices.ContainsFunc(same[i+1:], func(o doubleHit) bool { return o.p > h.p && o.x.saysLike(&h.x) })
 		if likeliest {
 			sum += h.p
 		}
@@ -258,12 +257,12 @@ func chance(same []twice) float64 {
 }
 
 // jointly is what those that come to the same say together.
-func jointly(q *lesson.Quantity, same []twice) outcome {
+func jointly(q *lesson.Quantity, same []doubleHit) outcome {
 	all := same[0].x.outcome(q, same[0].value)
 	all.ids = slices.Clone(all.ids)
 	most := same[0].p
 	for i, h := range same[1:] {
-		if h.p <= most && slices.ContainsFunc(same[:i+1], func(o twice) bool { return o.x.saysLike(&h.x) }) {
+		if h.p <= most && slices.ContainsFunc(same[:i+1], func(o doubleHit) bool { return o.x.saysLike(&h.x) }) {
 			continue // it tells nothing new
 		}
 		o := h.x.outcome(q, h.value)

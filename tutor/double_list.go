@@ -102,7 +102,7 @@ func (m *doubler) add(x listed, v, weight float64, steps set) {
 		return
 	}
 	v = q.Fold(v)
-	if q.Gap(v, q.True) <= q.Epsilon() {
+	if q.FoldedDistance(v, q.True) <= q.Epsilon() {
 		return
 	}
 	use, ok := m.uses[steps]

@@ -163,7 +163,7 @@ func (w *Work) followsEquations(q *lesson.Quantity, v, half float64) bool {
 	if len(from) == 0 || slices.ContainsFunc(from, func(name string) bool { return !w.Found(name) }) {
 		return false
 	}
-	return q.Apart(v, own) <= half
+	return q.Distance(v, own) <= half
 }
 
 // fromWrongEquations is what the learner's own equations, of which one is

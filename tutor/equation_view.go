@@ -4,7 +4,6 @@ import (
 	"math"
 	"slices"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/balance"
 	"closingside/tutor/entry"
@@ -69,7 +68,7 @@ func (w *Work) views() []*view {
 // unknowns sorts what may stand in an equation: the unknowns that were entered,
 // those that may have been found on paper, and what else was entered wrongly.
 func (w *Work) unknowns() (found, paper []int, wrong []string) {
-	turning := slices.ContainsFunc(w.Lesson.Quantities, func(q lesson.Quantity) bool { return q.Unknown && q.Dim == statics.DimAngle })
+	turning := slices.ContainsFunc(w.Lesson.Quantities, func(q lesson.Quantity) bool { return q.Unknown && q.IsAngle() })
 	for i := range w.Lesson.Quantities {
 		q := &w.Lesson.Quantities[i]
 		v, ok := w.typed(q.Name)

@@ -45,9 +45,9 @@ func sameEntry(q *lesson.Quantity, a, b *entry.Reading) bool {
 	case q.Equation:
 		return a.Tree == b.Tree && a.Right == b.Right
 	case a.Form == entry.Affine || b.Form == entry.Affine:
-		return a.Form == b.Form && a.In == b.In && a.Coef == b.Coef && q.Apart(a.Const, b.Const) <= 1e-9
+		return a.Form == b.Form && a.In == b.In && a.Coef == b.Coef && q.Distance(a.Const, b.Const) <= 1e-9
 	}
-	return q.Apart(a.Value, b.Value) <= 1e-9*max(1, math.Abs(b.Value))
+	return q.Distance(a.Value, b.Value) <= 1e-9*max(1, math.Abs(b.Value))
 }
 
 // place is the quantity at whose step help begins.

@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"closingside/statics"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
@@ -112,12 +111,12 @@ func (w *Work) nearlyCarried(q *lesson.Quantity, r entry.Reading) string {
 	}
 	t := w.now(q).carriedTo(w.Lesson.index[q.Name])
 	reach, from := floorWork.angle, ""
-	if q.Dim != statics.DimAngle {
+	if !q.IsAngle() {
 		reach = floorWork.rel * math.Abs(r.Value)
 	}
 	nearest := math.Inf(1)
 	t.near(r.Value, reach, func(c *cell) {
-		if off := q.Gap(c.value, r.Value); off <= reach && off < nearest && q.IsNegativeAngle(r.Value) == c.below {
+		if off := q.FoldedDistance(c.value, r.Value); off <= reach && off < nearest && q.IsNegativeAngle(r.Value) == c.below {
 			nearest, from = off, t.outcome(c).from
 		}
 	})

@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"cmp"
+	"iter"
 	"math"
 	"slices"
 
@@ -59,7 +60,7 @@ func (l *Lesson) shapely(rightAngles bool) bool {
 		case math.IsNaN(q.True):
 			return false
 		case q.Given || q.Turns || q.Equation:
-		case q.Dim == statics.DimAngle:
+		case q.IsAngle():
 			if q.True < leastAngle+offClean || q.True > 180-leastAngle-offClean {
 				return false
 			}
@@ -111,39 +112,51 @@ func (l *Lesson) crowded(q *lesson.Quantity) bool {
 	var wrong []wrongValue
 	near := func(id string, tree expr.Node) bool {
 		v := q.Fold(expr.Eval(tree, l.Truth))
-		if math.IsNaN(v) || q.Gap(v, q.True) <= same || q.Gap(v, q.Also) <= same {
+		if math.IsNaN(v) || q.FoldedDistance(v, q.True) <= same || q.FoldedDistance(v, q.Also) <= same {
 			return false
 		}
 		unit := 2 * digits.HalfUnit(q.Dim, v)
 		for i := range wrong {
 			o := &wrong[i]
-			if off := q.Gap(v, o.value); off > same && off <= (1+offClean)*max(unit, o.unit) && o.ids[0] != id {
+			if off := q.FoldedDistance(v, o.value); off > same && off <= (1+offClean)*max(unit, o.unit) && o.ids[0] != id {
 				return true
 			}
 		}
 		wrong = append(wrong, wrongValue{value: v, unit: unit, ids: []string{id}})
-		return q.Gap(v, q.True) <= (0.5+offClean)*unit
+		return q.FoldedDistance(v, q.True) <= (0.5+offClean)*unit
 	}
-	for _, r := range q.Routes {
-		for _, base := range bases(r.Tree) {
-			for i := range slips.Catalogue() {
-				if slips.Catalogue()[i].Prior < common {
-					continue
-				}
-				for _, tree := range l.apply(slips.Catalogue()[i], q, base) {
-					if near(slips.Catalogue()[i].ID, tree) {
-						return true
-					}
-				}
-			}
-		}
-	}
-	for _, m := range q.Mistakes {
-		if slips.ByID(m.Slip).Prior >= common && near(m.Slip, m.Tree) {
+	for id, tree := range l.commonlySlipped(q) {
+		if near(id, tree) {
 			return true
 		}
 	}
 	return false
+}
+
+// commonlySlipped gives what common slips make of q's routes, and the mistakes of
+// the kind that are common, each with its slip's id.
+func (l *Lesson) commonlySlipped(q *lesson.Quantity) iter.Seq2[string, expr.Node] {
+	return func(yield func(id string, tree expr.Node) bool) {
+		for _, r := range q.Routes {
+			for _, base := range bases(r.Tree) {
+				for _, row := range slips.Catalogue() {
+					if row.Prior < common {
+						continue
+					}
+					for _, tree := range l.apply(row, q, base) {
+						if !yield(row.ID, tree) {
+							return
+						}
+					}
+				}
+			}
+		}
+		for _, m := range q.Mistakes {
+			if slips.ByID(m.Slip).Prior >= common && !yield(m.Slip, m.Tree) {
+				return
+			}
+		}
+	}
 }
 
 // wrongValue is a value that slips in one formula lead to.
@@ -169,7 +182,7 @@ func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
 			return
 		}
 		v := q.Fold(expr.Eval(tree, l.Truth))
-		if right := q.Gap(v, q.True) <= same || q.Gap(v, q.Also) <= same; !math.IsNaN(v) && !right {
+		if right := q.FoldedDistance(v, q.True) <= same || q.FoldedDistance(v, q.Also) <= same; !math.IsNaN(v) && !right {
 			each = append(each, wrongValue{value: v, ids: []string{id}, common: slips.ByID(id).Prior >= common})
 		}
 	})
@@ -200,12 +213,12 @@ func (f *Fairness) look(w *Work, q *lesson.Quantity, wrong []wrongValue) bool {
 	for i := range wrong {
 		a := &wrong[i]
 		// Written to the digits asked, a value moves by half a unit.
-		if off := (q.Gap(a.value, q.True)-band.Half)/right.unit + 0.5; !f.apart(q, a, &right, off) {
+		if off := (q.FoldedDistance(a.value, q.True)-band.Half)/right.unit + 0.5; !f.apart(q, a, &right, off) {
 			return false
 		}
 		for j := range i {
 			b := &wrong[j]
-			if off := q.Gap(a.value, b.value) / max(a.unit, b.unit); !f.apart(q, a, b, off) {
+			if off := q.FoldedDistance(a.value, b.value) / max(a.unit, b.unit); !f.apart(q, a, b, off) {
 				return false
 			}
 		}

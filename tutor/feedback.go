@@ -6,7 +6,6 @@ import (
 	"strconv"
 	"strings"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
@@ -123,7 +122,7 @@ func (w *Work) sendTo(q *lesson.Quantity, from string) string {
 // value: to the nearest of 1, 2, 5, 10 and so on, and not to which side, so that
 // it shows how much but not where the value lies.
 func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64) string {
-	moved := roughly(q.Gap(v, q.True))
+	moved := roughly(q.FoldedDistance(v, q.True))
 	symbol := w.Lesson.SymbolText(q.Name)
 	key := "feedback.rounded"
 	switch {
@@ -206,7 +205,7 @@ func (w *Work) bounds(q *lesson.Quantity, v float64) string {
 // math.Ceil): a size to two digits, an angle to whole degrees.
 func seen(q *lesson.Quantity, v float64, outwards func(float64) float64) float64 {
 	unit := 1.0
-	if q.Dim != statics.DimAngle {
+	if !q.IsAngle() {
 		unit = math.Pow10(lesson.DecimalExponent(v) - 1)
 	}
 	n := v / unit
@@ -235,7 +234,7 @@ func (w *Work) Limits(q *lesson.Quantity) (lo, hi float64) {
 	switch {
 	case q.Turns:
 		lo, hi = lesson.Wrap(lo), lesson.Wrap(hi)
-	case q.Circular() && math.IsNaN(hi): // any angle of a triangle
+	case q.IsAngle() && math.IsNaN(hi): // any angle of a triangle
 		hi = 180
 	}
 	return lo, hi

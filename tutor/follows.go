@@ -38,7 +38,7 @@ func (w *Work) follows(q *lesson.Quantity, v, half float64) *line {
 		own := func(name string) float64 { return f.values[w.Lesson.index[name]] }
 		route, far := l.steps[len(l.steps)-1].route, max(half, w.limit(q))
 		beyond := w.byInverseSine(q, route)
-		if off := q.Apart(v, x); (off <= far || beyond) && off <= half+w.sway(q, route, own, w.entries(q, w.asHeld)) {
+		if off := q.Distance(v, x); (off <= far || beyond) && off <= half+w.sway(q, route, own, w.entries(q, w.asHeld)) {
 			found = &line{slices.Clone(l.steps), l.rests}
 		}
 		return found == nil

@@ -24,6 +24,6 @@ func (l *Lesson) Forget() {
 // Forget gives up what was made for checks of the work and of its lesson (see
 // Lesson.Forget). Entries, verdicts and hints stay.
 func (w *Work) Forget() {
-	w.states, w.kept, w.twos = nil, nil, nil
+	w.states, w.kept, w.doubleHits = nil, nil, nil
 	w.Lesson.Forget()
 }

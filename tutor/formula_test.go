@@ -5,7 +5,6 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
@@ -133,7 +132,7 @@ func TestTheLastHintWorksOut(t *testing.T) {
 					assert.Equal(t, shown, l.Show(q, v, w.Settings.DigitsOf(q)), "%s = %s", q.Name, l.Text(h.Formula.Numbers))
 				}
 				text := w.Settings.DigitsOf(q).Written(q.Dim, q.True)
-				if q.Dim == statics.DimAngle {
+				if q.IsAngle() {
 					text += "°"
 				}
 				w.Enter(q.Name, text)

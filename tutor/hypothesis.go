@@ -83,7 +83,7 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 			continue
 		}
 		v := p.run(s.fresh(), o.came(), &s.tape)
-		if math.IsNaN(v) || p.blunt() && q.Gap(180-v, q.True) <= 1e-6 { // the other angle is all that is wrong
+		if math.IsNaN(v) || p.blunt() && q.FoldedDistance(180-v, q.True) <= 1e-6 { // the other angle is all that is wrong
 			continue
 		}
 		g := guess{value: v, weight: o.weight * p.weight, first: o, plan: p}
@@ -111,7 +111,7 @@ func (s *state) asDrawn(p *plan, v float64) (drawn float64, other bool) {
 		return v, false
 	}
 	drawn = last.prog.Run(s.scratch, &s.tape)
-	return drawn, s.w.Lesson.Quantities[last.quantity].Gap(drawn, v) > 1e-6
+	return drawn, s.w.Lesson.Quantities[last.quantity].FoldedDistance(drawn, v) > 1e-6
 }
 
 // misread appends what q is in the problem that a learner works who misreads

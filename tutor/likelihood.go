@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
@@ -51,7 +50,7 @@ func (t *table) inCell(c *cell, v, half float64) float64 {
 	q := &t.s.w.Lesson.Quantities[t.q]
 	if o := t.likeliest(c).first; o.rounded != nil && o.exact { // a value rounded in being written
 		switch {
-		case q.Gap(v, c.value) > half*(1+1e-9):
+		case q.FoldedDistance(v, c.value) > half*(1+1e-9):
 			return 0
 		case half < 0.2*o.rounded.half():
 			return shareZerosKept
@@ -114,10 +113,10 @@ func (w *Work) density(q *lesson.Quantity, r entry.Reading, known *table) float6
 // span is the width of the range over which an unexplained value may lie.
 func (w *Work) span(q *lesson.Quantity, r entry.Reading) float64 {
 	span := 360.0
-	if q.Dim == statics.DimAngle && !q.Turns {
+	if q.IsAngle() && !q.Turns {
 		span = 180
 	}
-	if q.Dim != statics.DimAngle {
+	if !q.IsAngle() {
 		span = 0
 		for _, g := range w.Lesson.Quantities {
 			if g.Given && g.Dim == q.Dim {

@@ -38,7 +38,7 @@ func (l *Lesson) misreadings() []misreading {
 				continue
 			}
 			unit := 1.0 // of the lesson's to the field's
-			if q.Dim != statics.DimAngle {
+			if !q.IsAngle() {
 				unit = l.Problem.Items[at.item].Fields[at.field].Value / q.True
 			}
 			for _, o := range s.slipsIn(i) {

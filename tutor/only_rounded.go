@@ -46,7 +46,7 @@ func (w *Work) coarseEntry(q *lesson.Quantity, r entry.Reading) *Rounded {
 		return nil
 	}
 	a, d := w.Standing(most.Name).Reading, w.Settings.Work
-	o := &Rounded{What: w.Lesson.SymbolText(most.Name), Digits: d.Magnitude, Keep: d.Magnitude, angle: most.Dim == statics.DimAngle}
+	o := &Rounded{What: w.Lesson.SymbolText(most.Name), Digits: d.Magnitude, Keep: d.Magnitude, angle: most.IsAngle()}
 	switch {
 	case o.angle:
 		o.Digits, o.Keep = a.Decimals, d.Angle
@@ -61,7 +61,7 @@ func (w *Work) coarseEntry(q *lesson.Quantity, r entry.Reading) *Rounded {
 // to, that rounding moved the value by most, where rounding its numbers is all
 // that keeps it from the true one; nil where it is not.
 func (w *Work) roundedNumber(q *lesson.Quantity, r entry.Reading) *Rounded {
-	if q.Equation || q.Apart(r.Value, q.True) > w.formulaHalf(q, r) {
+	if q.Equation || q.Distance(r.Value, q.True) > w.formulaHalf(q, r) {
 		return nil
 	}
 	slopes := map[int]float64{}
@@ -77,7 +77,7 @@ func (w *Work) roundedNumber(q *lesson.Quantity, r entry.Reading) *Rounded {
 		}
 		worst = slopes[l.Site] * l.Half
 		most = &Rounded{What: w.Lesson.SymbolText(of.Name), Digits: l.Digits, Keep: w.Settings.Work.Magnitude}
-		if of.Dim == statics.DimAngle {
+		if of.IsAngle() {
 			most.Digits, most.Keep, most.angle = l.Decimals, w.Settings.Work.Angle, true
 		}
 		if most.Digits >= most.Keep {
@@ -107,17 +107,17 @@ func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 		u = own
 	}
 	scale := w.Lesson.UnitOf(q).Factor / u.Factor // the digits are those of the unit written
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		scale = 1
 	}
 	truth := q.True
-	if q.Circular() {
+	if q.IsAngle() {
 		truth += 360 * math.Round((r.Value-q.True)/360)
 	}
 	coarsest := r.Halves[len(r.Halves)-1]
 	for _, d := range tooFew(&w.Settings, q.Dim, truth*scale) {
 		half := 0.5 * math.Pow10(-d.digits)
-		if q.Dim != statics.DimAngle {
+		if !q.IsAngle() {
 			half = 0.5 * math.Pow10(lesson.DecimalExponent(truth*scale)+1-d.digits) / scale
 		}
 		if half > coarsest*(1+1e-9) {
@@ -125,7 +125,7 @@ func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 		}
 		rounded := math.Abs(d.value/scale-truth) <= half*(1+1e-9) // not cut
 		typed := rounded && math.Abs(d.value/scale-r.Value) <= 1e-9*math.Abs(truth)
-		if typed || d.digits == d.keep-1 && q.Apart(r.Value, q.True) <= half+w.Band(q).Half {
+		if typed || d.digits == d.keep-1 && q.Distance(r.Value, q.True) <= half+w.Band(q).Half {
 			return keptShort(&w.Settings, q, w.Lesson.SymbolText(q.Name), d)
 		}
 	}
@@ -164,7 +164,7 @@ func (w *Work) oneDigitLess(q *lesson.Quantity, r entry.Reading) *Rounded {
 // a unit of which is written, beyond the band's limit, every value being kept to
 // so many digits.
 func (w *Work) keptTo(q *lesson.Quantity, r entry.Reading, d lesson.Digits, written float64) *Rounded {
-	limit, off := w.limit(q), q.Apart(r.Value, q.True)
+	limit, off := w.limit(q), q.Distance(r.Value, q.True)
 	most := limit
 	if q.Signed { // it may be the small difference of large ones
 		most = max(most, beyondLargest*w.largest())
@@ -220,15 +220,15 @@ func (s *sources) reach(j int) float64 {
 	}
 	s.formula(s.q, f.crest.sine, f.crest.sensitivity, 1, on)
 	x := expr.Eval(f.crest.sine, w.Lesson.Truth)
-	s.add(s.q, s.q.Routes[j].Tree, f.crest.sine, statics.DimRatio, min(x, nearOne), 1)
+	s.add(s.q, s.q.Routes[j].Tree, inner{node: f.crest.sine, dim: statics.DimRatio, value: min(x, nearOne), slope: 1})
 	return inverseSineOff(x, s.all.half())
 }
 
-// add notes a value that is rounded on the way, at a node of a formula for q,
-// and how much of its error arrives.
-func (s *sources) add(q *lesson.Quantity, tree, at expr.Node, dim statics.Dimension, v, slope float64) {
+// add notes a value that is rounded on the way, in a formula for q; its slope is how
+// much of its error arrives.
+func (s *sources) add(q *lesson.Quantity, tree expr.Node, p inner) {
 	d := s.kept
-	e := slope * d.HalfUnit(dim, v)
+	e := p.slope * d.HalfUnit(p.dim, p.value)
 	if math.IsNaN(e) || math.IsInf(e, 0) {
 		return
 	}
@@ -236,9 +236,9 @@ func (s *sources) add(q *lesson.Quantity, tree, at expr.Node, dim statics.Dimens
 	if e <= s.worst {
 		return
 	}
-	s.worst, s.of, s.tree, s.at = e, q, tree, at
+	s.worst, s.of, s.tree, s.at = e, q, tree, p.node
 	s.most = Rounded{Digits: d.Magnitude}
-	if dim == statics.DimAngle {
+	if p.dim == statics.DimAngle {
 		s.most = Rounded{Digits: d.Angle, angle: true}
 	}
 }
@@ -247,7 +247,8 @@ func (s *sources) add(q *lesson.Quantity, tree, at expr.Node, dim statics.Dimens
 func (s *sources) formula(q *lesson.Quantity, tree expr.Node, of sensitivity, slope float64, on set) {
 	for _, p := range of.inner {
 		if !p.exact(s.kept) {
-			s.add(q, tree, p.node, p.dim, p.value, slope*p.slope)
+			p.slope *= slope
+			s.add(q, tree, p)
 		}
 	}
 	for _, in := range of.inputs {
@@ -268,7 +269,7 @@ func (s *sources) input(i int, slope float64, on set) {
 		s.all.variance += slope * off * slope * off
 		return
 	}
-	s.add(in, nil, expr.S(in.Name), in.Dim, in.True, slope)
+	s.add(in, nil, inner{node: expr.S(in.Name), dim: in.Dim, value: in.True, slope: slope})
 	widest, route := -1.0, -1
 	for j, f := range s.w.Lesson.ready().of[i].routes {
 		if !f.taken {

@@ -5,7 +5,6 @@ import (
 	"math"
 	"slices"
 
-	"closingside/statics"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 )
@@ -50,7 +49,7 @@ const maxSuspects = 5
 // digits kept on the way may move a value in a well conditioned formula.
 func reachOf(q *lesson.Quantity, r entry.Reading) float64 {
 	reach := 0.02 * math.Abs(r.Value)
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		reach = 2
 	}
 	for _, h := range r.Halves {
@@ -108,7 +107,7 @@ func (w *Work) weigh(q *lesson.Quantity, r entry.Reading, more ...meant) weighed
 		}
 	}
 	k.add(rateTwo*shareWritten, two)
-	k.addTwice(rateTwo*(1-shareWritten), s.together(i, r))
+	k.addDoubles(rateTwo*(1-shareWritten), s.doublesNear(i, r))
 	return k.shares()
 }
 
@@ -144,12 +143,12 @@ func anyWriting(q *lesson.Quantity, r entry.Reading) entry.Reading {
 	switch {
 	case q.Turns:
 		r.Value = math.Round(lesson.Wrap(r.Value)*1e9) / 1e9
-	case q.Circular() && r.Value >= 360 && r.Value < 540:
+	case q.IsAngle() && r.Value >= 360 && r.Value < 540:
 		r.Value -= 360
-	case q.Circular() && r.Value < -180 && r.Value > -360:
+	case q.IsAngle() && r.Value < -180 && r.Value > -360:
 		r.Value += 360
 	}
-	if q.Circular() && r.Form != entry.Expression {
+	if q.IsAngle() && r.Form != entry.Expression {
 		fine = finestOf(r.Value)
 		if fine == finestAngle {
 			r.Value = math.Round(r.Value/fine*5) * fine / 5
@@ -200,7 +199,7 @@ type met struct {
 	p     float64
 	table *table
 	cell  *cell
-	twice []twice
+	hits  []doubleHit // of one value
 	meant *meant
 }
 
@@ -209,8 +208,8 @@ func (k *ranking) what(m *met) outcome {
 	switch {
 	case m.meant != nil:
 		return m.meant.outcome(k.q, k.r.Value, m.table, m.cell)
-	case m.twice != nil:
-		return jointly(k.q, m.twice)
+	case m.hits != nil:
+		return jointly(k.q, m.hits)
 	}
 	return m.table.outcome(m.cell)
 }
@@ -248,12 +247,12 @@ func (k *ranking) add(rate float64, all []met) {
 	}
 }
 
-// addTwice adds two slips together that are met with a rate.
-func (k *ranking) addTwice(rate float64, all []twice) {
-	alike(k.q, all, func(same []twice) {
+// addDoubles adds two slips together that are met with a rate.
+func (k *ranking) addDoubles(rate float64, all []doubleHit) {
+	alike(k.q, all, func(same []doubleHit) {
 		p := rate * chance(same)
 		k.sum += p
-		k.slips = append(k.slips, met{p: p, twice: same})
+		k.slips = append(k.slips, met{p: p, hits: same})
 	})
 }
 

@@ -51,10 +51,10 @@ func (s *state) near(q int, r entry.Reading) *table {
 	if quantity.Signed { // it may be the small difference of large ones
 		far = max(far, farRel*s.w.largest())
 	}
-	if quantity.Dim == statics.DimAngle {
+	if quantity.IsAngle() {
 		far = farAngle
 	}
-	if quantity.Gap(r.Value, quantity.True) > far {
+	if quantity.FoldedDistance(r.Value, quantity.True) > far {
 		return madeOnce(&s.nowhere, func() *table { return s.newTable(q, nil) })
 	}
 	return s.soon(q)
@@ -163,7 +163,7 @@ func (s *state) roundedTogether(q int) []outcome {
 			}
 			in := &l.Quantities[named]
 			rounded := &Rounded{What: l.SymbolText(in.Name), Digits: d.Magnitude, Keep: s.w.Settings.Work.Magnitude}
-			if in.Dim == statics.DimAngle {
+			if in.IsAngle() {
 				rounded = &Rounded{What: l.SymbolText(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
 			}
 			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weight * f.share, prog: f.prog, basis: ofAccepted, rounded: rounded})

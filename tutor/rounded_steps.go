@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 )
@@ -18,7 +17,7 @@ func (s *state) roundedIn(q int) [][]outcome {
 	for j := range prep.of[q].routes {
 		all = append(all, s.roundedBy(quantity, &prep.of[q].routes[j].formula))
 	}
-	if quantity.Dim == statics.DimAngle { // a ratio is noted before its inverse cosine
+	if quantity.IsAngle() { // a ratio is noted before its inverse cosine
 		for k := range prep.of[q].onward {
 			all = append(all, s.roundedBy(quantity, &prep.of[q].onward[k]))
 		}
@@ -182,7 +181,7 @@ func (l *Lesson) called(q *lesson.Quantity, tree, at expr.Node) string {
 	if _, r, ok := expr.Operands(n, expr.OpSub); ok && expr.IsInverseTrig(r) {
 		n = r
 	}
-	if k, ok := n.(expr.Fn); ok && expr.IsInverseTrig(n) && k.X == at && q.Dim == statics.DimAngle && !q.Turns {
+	if k, ok := n.(expr.Fn); ok && expr.IsInverseTrig(n) && k.X == at && q.IsAngle() && !q.Turns {
 		if key, ok := forwardKey[k.Func]; ok {
 			return expr.Plain(expr.Fn{Func: key, X: expr.S(q.Name)}, l.Symbol)
 		}

@@ -134,7 +134,7 @@ func (s *saying) entries(q *lesson.Quantity) []string {
 		show(q.True, d)
 	}
 	size := q.True
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		size = 100
 	}
 	for _, off := range []float64{0.004, 0.007, 0.012, 0.018} {
@@ -278,7 +278,7 @@ func shows(q *lesson.Quantity, n string) bool {
 	v, _ := strconv.ParseFloat(n, 64)
 	_, decimals, _ := strings.Cut(n, ".")
 	half := 0.5*math.Pow(10, -float64(len(decimals))) + 1e-9
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		for _, x := range []float64{q.True, -q.True, q.True + 180, q.True - 180} {
 			if len(strings.Trim(strings.ReplaceAll(n, ".", ""), "0")) >= 2 && math.Abs(math.Remainder(v-x, 360)) <= min(half, 0.05) {
 				return true

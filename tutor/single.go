@@ -133,7 +133,7 @@ func (s *state) predict(all []prediction, q *lesson.Quantity, v *variant, of bas
 	if v.quadrant == nil {
 		return append(all, p)
 	}
-	if by := v.quadrant.direction(values, &s.tape); q.Gap(by, p.value) > 1e-6 {
+	if by := v.quadrant.direction(values, &s.tape); q.FoldedDistance(by, p.value) > 1e-6 {
 		all = append(all, prediction{by, p.weight, v, of})
 		p.weight *= shareDrawn
 	}
@@ -152,7 +152,7 @@ func merge(q *lesson.Quantity, values []float64, of func(i int) outcome) []outco
 	same := q.Epsilon()
 	order := make([]place, 0, len(values))
 	for i, v := range values {
-		if folded := q.Fold(v); !(q.Gap(folded, q.True) <= same || q.Gap(folded, q.Also) <= same) {
+		if folded := q.Fold(v); !(q.FoldedDistance(folded, q.True) <= same || q.FoldedDistance(folded, q.Also) <= same) {
 			order = append(order, placeOf(q, folded, q.IsNegativeAngle(v), i))
 		}
 	}

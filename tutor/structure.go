@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -34,7 +35,9 @@ func (o *outcome) told(w *Work, r entry.Reading) []string {
 }
 
 // shape is a text that is the same for two formulas of one form: names stand
-// for their numbers, the order of sums and products does not matter.
+// for their numbers, the order of sums and products does not matter, nor does the
+// sign of what is squared. The minus of a value below zero that is squared without
+// brackets (−310²) is another form than a square subtracted.
 func (w *Work) shape(n expr.Node, values []float64) string {
 	switch n := n.(type) {
 	case expr.Num:
@@ -51,9 +54,19 @@ func (w *Work) shape(n expr.Node, values []float64) string {
 			return number(-w.Lesson.env(values)(x.Name))
 		case expr.Neg:
 			return w.shape(x.X, values)
+		case expr.Bin:
+			if base, ok := w.squared(x, values); ok && slices.Contains(values, -base) {
+				return "-" + number(base) + "²" // the minus of a value squared without brackets
+			}
 		}
 		return "-" + w.shape(n.X, values)
 	case expr.Fn:
+		if l, r, ok := expr.Operands(n.X, expr.OpSub); ok && n.Func == expr.FnAbs {
+			if expr.Eval(n.X, w.Lesson.env(values)) < 0 { // as one writes it who takes the smaller from the larger
+				l, r = r, l
+			}
+			return w.shape(expr.Sub(l, r), values)
+		}
 		return "f" + strconv.Itoa(int(n.Func)) + "." + strconv.Itoa(int(n.Mode)) + "(" + w.shape(n.X, values) + ")"
 	case expr.Bin:
 		switch n.Op {
@@ -62,9 +75,26 @@ func (w *Work) shape(n expr.Node, values []float64) string {
 		case expr.OpMul, expr.OpDiv:
 			return "Π(" + w.parts(n, values, expr.OpMul, expr.OpDiv, "/") + ")"
 		}
+		if base, ok := w.squared(n, values); ok {
+			return "(" + number(base) + ")^(2)"
+		}
 		return "(" + w.shape(n.L, values) + ")^(" + w.shape(n.R, values) + ")"
 	}
 	panic("tutor: unknown node")
+}
+
+// squared is the size of the one value whose square n is: that of a value below
+// zero is written without its sign too.
+func (w *Work) squared(n expr.Node, values []float64) (size float64, ok bool) {
+	base, exponent, ok := expr.Operands(n, expr.OpPow)
+	if minus, is := base.(expr.Neg); is {
+		base = minus.X
+	}
+	switch base.(type) {
+	case expr.Num, expr.Sym:
+		return math.Abs(expr.Eval(base, w.Lesson.env(values))), ok && exponent == expr.N(2)
+	}
+	return 0, false
 }
 
 // parts lists the terms of a sum or the factors of a product, in order.

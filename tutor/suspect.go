@@ -33,7 +33,7 @@ func addSuspect(q *lesson.Quantity, all []Suspect, s Suspect, half float64) []Su
 		case among(s.IDs, o.IDs):
 		case among(o.IDs, s.IDs):
 			o.IDs = s.IDs
-		case q.Gap(o.value, s.value) <= q.Epsilon(), q.Gap(o.value, s.value) <= half && share(o.IDs, s.IDs), sameUnentered(q, *o, s, half):
+		case q.FoldedDistance(o.value, s.value) <= q.Epsilon(), q.FoldedDistance(o.value, s.value) <= half && share(o.IDs, s.IDs), sameUnentered(q, *o, s, half):
 			o.IDs = bothIDs(o.IDs, s.IDs)
 		default:
 			continue
@@ -51,7 +51,7 @@ const afterRounding = 40
 // sameUnentered tells whether two suspects come to the same but for what was
 // rounded in the entries they are worked from.
 func sameUnentered(q *lesson.Quantity, a, b Suspect, half float64) bool {
-	return a.unentered != 0 && b.unentered != 0 && q.Gap(a.value, b.value) <= afterRounding*half && q.Gap(a.unentered, b.unentered) <= q.Epsilon()
+	return a.unentered != 0 && b.unentered != 0 && q.FoldedDistance(a.value, b.value) <= afterRounding*half && q.FoldedDistance(a.unentered, b.unentered) <= q.Epsilon()
 }
 
 // bothIDs is the ids of two lists in order: single slips, then two together.

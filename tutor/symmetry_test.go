@@ -6,7 +6,6 @@ import (
 	"strconv"
 	"testing"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
@@ -28,7 +27,7 @@ func finePair(t *testing.T, m1, m2, d1, d2 int) (*Lesson, bool) {
 		return nil, false
 	}
 	for _, q := range l.Quantities {
-		if !q.Given && !q.Turns && q.Dim == statics.DimAngle && (q.True < 12 || q.True > 168 || math.Abs(q.True-90) < 5) {
+		if !q.Given && !q.Turns && q.IsAngle() && (q.True < 12 || q.True > 168 || math.Abs(q.True-90) < 5) {
 			return nil, false
 		}
 	}

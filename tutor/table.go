@@ -55,7 +55,7 @@ func (s *state) newTable(q int, all []guess) *table {
 	for i := range all {
 		below[i] = quantity.IsNegativeAngle(all[i].raw())
 		all[i].value = quantity.Fold(all[i].value)
-		if quantity.Gap(all[i].value, quantity.True) > same {
+		if quantity.FoldedDistance(all[i].value, quantity.True) > same {
 			order = append(order, placeOf(quantity, all[i].value, below[i], i))
 		}
 	}
@@ -240,7 +240,7 @@ func inRange(q *lesson.Quantity, v, reach float64, from func(lo, hi float64)) {
 	raw := v
 	v = q.Fold(v)
 	from(v-reach, v+reach)
-	if !q.Circular() {
+	if !q.IsAngle() {
 		return
 	}
 	low := 0.0

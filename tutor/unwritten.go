@@ -40,7 +40,7 @@ func (w *Work) meanings(q *lesson.Quantity, r entry.Reading) []meant {
 	}
 	if !q.Turns {
 		all := w.meaningsOf(q, r)
-		if q.Circular() && r.Value <= -180 && r.Value > -360 {
+		if q.IsAngle() && r.Value <= -180 && r.Value > -360 {
 			r.Value += 360
 			all = append(all, w.meaningsOf(q, r)...)
 		}
@@ -55,7 +55,7 @@ func (w *Work) meanings(q *lesson.Quantity, r entry.Reading) []meant {
 // prefixed is what a formula of numbers may come to in a unit a thousand times
 // larger or smaller: kilograms times m/s² are newtons, kilonewtons being asked.
 func (w *Work) prefixed(q *lesson.Quantity, r entry.Reading) []meant {
-	if q.Dim == statics.DimAngle || r.UnitWritten {
+	if q.IsAngle() || r.UnitWritten {
 		return nil
 	}
 	var all []meant
@@ -69,7 +69,7 @@ func (w *Work) prefixed(q *lesson.Quantity, r entry.Reading) []meant {
 // the same angle within a turn: the point may stand one place further on, or two
 // digits be exchanged.
 func (w *Work) overTurn(q *lesson.Quantity, r entry.Reading) []meant {
-	if !q.Circular() || math.Abs(r.Value) < 360 || !q.Turns && (r.Value < 0 || r.Value >= 540) || r.Form == entry.Expression || r.Form == entry.Affine {
+	if !q.IsAngle() || math.Abs(r.Value) < 360 || !q.Turns && (r.Value < 0 || r.Value >= 540) || r.Form == entry.Expression || r.Form == entry.Affine {
 		return nil
 	}
 	var all []meant
@@ -89,7 +89,7 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 		all = append(all, meant{slips.ByID(id), v, w.scaled(q, v, r.Halves, math.Abs(factor)), share})
 	}
 	v := r.Value
-	if q.Dim != statics.DimAngle {
+	if !q.IsAngle() {
 		add("prefix", v*1000, 1000, 0.5)
 		add("prefix", v/1000, 0.001, 0.5)
 	}
@@ -99,7 +99,7 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 	}
 	add("decimal-place", v*10, 10, 0.5)
 	add("decimal-place", v/10, 0.1, 0.5)
-	if whole, part := math.Modf(v); q.Dim == statics.DimAngle && part != 0 && math.Abs(part) < 0.6-1e-9 {
+	if whole, part := math.Modf(v); q.IsAngle() && part != 0 && math.Abs(part) < 0.6-1e-9 {
 		add("minutes-as-decimals", whole+part/0.6, 1/0.6, 1)
 	}
 	half, shown := r.Halves[0], r.Halves
@@ -217,7 +217,7 @@ func (s *state) rightWays(q int) []rightWay {
 func (s *state) rightly(q *lesson.Quantity, ways []rightWay, r entry.Reading) float64 {
 	p := 0.0
 	for _, way := range ways {
-		if q.Gap(way.value, r.Value) > reachOf(q, r) {
+		if q.FoldedDistance(way.value, r.Value) > reachOf(q, r) {
 			continue
 		}
 		p += way.share * writing.Likely(r, s.w.Settings.Work.HalfUnit(q.Dim, r.Value), func(half float64) float64 {

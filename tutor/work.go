@@ -17,13 +17,13 @@ type Work struct {
 	Settings lesson.Settings
 	Past     []Attempt // every readable entry, oldest first
 
-	latest map[string]int      // quantity → index in Past of its standing entry
-	hints  map[string]int      // quantity → levels of hint shown
-	shown  bool                // the worked solution was shown
-	unread map[string]Reply    // quantity → its last entry, where that could not be read
-	states map[string]*state   // by quantity, as the work stands
-	kept   map[string][]*state // the last of each, whose tables may serve again
-	twos   []twice             // see together
+	latest     map[string]int      // quantity → index in Past of its standing entry
+	hints      map[string]int      // quantity → levels of hint shown
+	shown      bool                // the worked solution was shown
+	unread     map[string]Reply    // quantity → its last entry, where that could not be read
+	states     map[string]*state   // by quantity, as the work stands
+	kept       map[string][]*state // the last of each, whose tables may serve again
+	doubleHits []doubleHit         // see doublesNear
 
 	changed []string       // by the latest entry, or by taking it back
 	sketch  *sketch.Sketch // see Sketch

@@ -66,7 +66,7 @@ func (w *Work) asAsked(q *lesson.Quantity, r entry.Reading, moved bool) bool {
 		as = w.Settings.Direction.As
 	}
 	switch {
-	case q.Dim != statics.DimAngle || r.Form == entry.Affine:
+	case !q.IsAngle() || r.Form == entry.Affine:
 		return true
 	case r.Bare && as != lesson.FromX && as != lesson.AsAcute:
 		return !moved

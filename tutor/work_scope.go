@@ -22,7 +22,7 @@ func (w *Work) scope(q *lesson.Quantity) entry.Scope {
 			}
 		}
 	}
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		s.Direction, s.Things = q.Turns, w.Lesson.Problem.Things()
 		for i := range w.Lesson.Quantities {
 			if o := &w.Lesson.Quantities[i]; o.Turns && !o.Given && o.Name != q.Name {

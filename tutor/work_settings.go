@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strconv"
 
-	"closingside/statics"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 	"closingside/tutor/verdict"
@@ -74,7 +73,7 @@ func (w *Work) Asked(q *lesson.Quantity) string {
 		r := w.Settings.Direction
 		return text.Say("reported.asked."+r.As.Key(), "places", strconv.Itoa(d.Angle), "thing", lesson.ParseSymbol(r.Thing).String())
 	}
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		return text.Say("asked.angle", "places", strconv.Itoa(d.Angle))
 	}
 	return text.Say("asked.magnitude", "unit", w.Lesson.UnitOf(q).Symbol, "digits", strconv.Itoa(d.Magnitude))

@@ -4,7 +4,6 @@ import (
 	"strconv"
 	"testing"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
@@ -71,7 +70,7 @@ func TestEverySingleSlipIsRecognisedAlone(t *testing.T) {
 			w := NewWork(l, lesson.DefaultSettings())
 			for _, o := range w.now(q).slipsIn(i) {
 				entry := strconv.FormatFloat(roundedEntry(q, o.came()), 'f', -1, 64)
-				if q.Dim == statics.DimAngle { // 28.20, not 28.2
+				if q.IsAngle() { // 28.20, not 28.2
 					entry = strconv.FormatFloat(o.came(), 'f', 2, 64)
 				}
 				r := w.judge(q, entry)

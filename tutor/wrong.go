@@ -55,9 +55,9 @@ type Slipped struct {
 func (l *Lesson) Slipped(q *lesson.Quantity, tree expr.Node) []Slipped {
 	var all []Slipped
 	for _, base := range bases(tree) {
-		for i := range slips.Catalogue() {
-			for _, t := range l.apply(slips.Catalogue()[i], q, base) {
-				if s := (Slipped{slips.Catalogue()[i].ID, t}); t != tree && !slices.Contains(all, s) {
+		for _, row := range slips.Catalogue() {
+			for _, t := range l.apply(row, q, base) {
+				if s := (Slipped{row.ID, t}); t != tree && !slices.Contains(all, s) {
 					all = append(all, s)
 				}
 			}

@@ -32,7 +32,11 @@ func (v buildVerb) Run(s streams) error {
 	if dir == "" {
 		dir = filepath.FromSlash("build/site")
 	}
-	if err := folder.Write(dir, v.Force); errors.Is(err, publish.ErrNotOurs) {
+	write := folder.Write
+	if v.Force {
+		write = folder.WriteOver
+	}
+	if err := write(dir); errors.Is(err, publish.ErrNotOurs) {
 		return wrongInput("%w; name an empty folder, or add --force", err)
 	} else if err != nil {
 		return unwritable(err)
@@ -49,7 +53,11 @@ func (v buildVerb) oneFile(page *screen, folder *publish.Folder) error {
 	if info, err := os.Stat(file); err == nil && info.IsDir() {
 		return wrongInput("%s: this is a folder; name the file, such as %s", file, filepath.Join(file, "closingside.html"))
 	}
-	if err := folder.WriteFile(file, v.Force); errors.Is(err, publish.ErrFileNotOurs) {
+	write := folder.WriteFile
+	if v.Force {
+		write = folder.WriteFileOver
+	}
+	if err := write(file); errors.Is(err, publish.ErrFileNotOurs) {
 		return wrongInput("%w; name another file, or add --force to replace it", err)
 	} else if err != nil {
 		return unwritable(err)

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"path/filepath"
@@ -11,7 +12,6 @@ import (
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
-	"closingside/tutor/text"
 )
 
 // generateVerb draws fair problems.
@@ -124,10 +124,7 @@ func (v generateVerb) set(all []drawn) string {
 	if len(all) == 1 && v.Title == "" {
 		return strings.Join(problemLines(all[0].problem), "\n") + "\n"
 	}
-	title := v.Title
-	if title == "" {
-		title = text.Say(all[0].problem.Kind.Name + ".title")
-	}
+	title := cmp.Or(v.Title, all[0].problem.Kind.Title())
 	var b strings.Builder
 	fmt.Fprintf(&b, "# Drawn by: %s\ntitle: %s\nproblems:\n", v.line(), scalar(title))
 	for _, d := range all {

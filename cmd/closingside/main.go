@@ -1,6 +1,9 @@
 // Command closingside is the instructor's tool over the engine that the page
 // runs. Each verb has its own file; closingside --help lists them.
 //
+//	closingside solve testdata/problems/barge.yaml
+//	echo '{"quantity":"R","entry":"682.6 N"}' | closingside check testdata/problems/barge.yaml --json
+//
 // Exit status: 0 done, 1 something failed on the way, 2 the input was wrong
 // (one line on standard error says what, where, and what would do).
 package main

@@ -74,7 +74,7 @@ func TestServeAndStop(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "site")
 	folder, err := publish.Build(publish.Built{Wasm: []byte("\x00asm"), Exec: []byte("// go")})
 	require.NoError(t, err)
-	require.NoError(t, folder.Write(dir, false))
+	require.NoError(t, folder.Write(dir))
 
 	ctx, stop := context.WithCancel(context.Background())
 	read, write := io.Pipe()

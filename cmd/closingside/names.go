@@ -6,6 +6,7 @@ import (
 	"unicode/utf8"
 
 	"closingside/tutor"
+	"closingside/tutor/entry"
 )
 
 // index finds a quantity by its canonical name, or by its symbol as printed or
@@ -64,12 +65,13 @@ func (x index) find(name string) (string, error) {
 }
 
 // nearest lists at most three names that differ from name by case, or by few
-// letters: none in a name of one letter, one, or two in a long name.
+// letters, a swap of neighbours being one: none in a name of one letter, one, or two
+// in a long name.
 func nearest(name string, names []string) []string {
 	if utf8.RuneCountInString(name) > 20 {
 		return nil
 	}
-	off := func(n string) int { return distance(strings.ToLower(name), strings.ToLower(n)) }
+	off := func(n string) int { return entry.LettersOff(strings.ToLower(name), strings.ToLower(n)) }
 	var near []string
 	for _, n := range names {
 		if letters := utf8.RuneCountInString(n); off(n) <= min(letters-1, 1+letters/5) {
@@ -81,26 +83,4 @@ func nearest(name string, names []string) []string {
 		return near[:1]
 	}
 	return near[:min(len(near), 3)]
-}
-
-// distance counts the letters to put in, take away or change to turn a into b.
-func distance(a, b string) int {
-	from, to := []rune(a), []rune(b)
-	row := make([]int, len(to)+1)
-	for j := range row {
-		row[j] = j
-	}
-	for i, r := range from {
-		diagonal := row[0]
-		row[0] = i + 1
-		for j, s := range to {
-			change := diagonal
-			if r != s {
-				change++
-			}
-			diagonal = row[j+1]
-			row[j+1] = min(change, row[j]+1, row[j+1]+1)
-		}
-	}
-	return row[len(to)]
 }

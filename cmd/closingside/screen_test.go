@@ -50,12 +50,3 @@ var errFull = errors.New("the disk is full")
 type fullDisk struct{ writes int }
 
 func (w *fullDisk) Write([]byte) (int, error) { w.writes++; return 0, errFull }
-
-func TestDistance(t *testing.T) {
-	for _, r := range []struct {
-		a, b string
-		want int
-	}{{"", "", 0}, {"gamma", "gamma", 0}, {"gama", "gamma", 1}, {"Rz", "Rx", 1}, {"", "abc", 3}, {"thêta", "theta", 1}, {"alpha", "beta", 4}} {
-		assert.Equal(t, r.want, distance(r.a, r.b), "%s %s", r.a, r.b)
-	}
-}

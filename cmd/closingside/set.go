@@ -6,7 +6,6 @@ import (
 
 	"closingside/tutor"
 	"closingside/tutor/sets"
-	"closingside/tutor/text"
 )
 
 // setVerb shows a set.
@@ -64,12 +63,8 @@ func (v setVerb) open() (*sets.Set, *sets.Variant, error) {
 
 func showTask(page *screen, task sets.Task) {
 	p := task.Problem
-	story := p.Story
-	if story == "" {
-		story = text.Say(p.Kind.Name + ".title")
-	}
 	lead := fmt.Sprintf("%2d  ", task.Number)
-	page.hanging(lead, len(lead)+1, bold, printable(story)+" ("+counted(task.Marks, "mark")+")")
+	page.hanging(lead, len(lead)+1, bold, printable(p.Title())+" ("+counted(task.Marks, "mark")+")")
 	for _, given := range p.Statements() {
 		page.paragraph(len(lead)+1, plain, printable(given))
 	}

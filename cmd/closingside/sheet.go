@@ -6,7 +6,6 @@ import (
 
 	"closingside/site/sheet"
 	"closingside/tutor/sets"
-	"closingside/tutor/text"
 )
 
 // sheetVerb writes what is printed.
@@ -82,7 +81,7 @@ func openSheet(path string) (*sets.Set, error) {
 		return nil, err
 	}
 	p := lesson.Problem
-	return &sets.Set{Title: text.Say(p.Kind.Name + ".title"), Settings: p.Settings, Parts: []sets.Part{{Problem: p, Count: 1}}}, nil
+	return &sets.Set{Title: p.Kind.Title(), Settings: p.Settings, Parts: []sets.Part{{Problem: p, Count: 1}}}, nil
 }
 
 // copies are the students' variants, or the one for everyone.

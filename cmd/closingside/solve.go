@@ -190,14 +190,12 @@ func showSettings(page *screen, l *tutor.Lesson) {
 	page.paragraph(2, "", strings.Join(l.Conditions(), " "))
 }
 
-var methodKeys = map[lesson.Method]string{lesson.ByTriangle: "method.triangle", lesson.ByComponents: "method.components"}
-
 // showSolutions writes the worked solution by each method: what a step rests
 // on, where that is new, and the step in symbols and with numbers.
 func showSolutions(page *screen, l *tutor.Lesson) {
 	for _, way := range l.Solve(l.Problem.Settings) {
 		page.line("")
-		page.paragraph(0, bold, way.Heading(text.Say(methodKeys[way.Method])))
+		page.paragraph(0, bold, way.Heading())
 		said := map[string]bool{}
 		for _, step := range way.Steps {
 			if !said[step.Why] {

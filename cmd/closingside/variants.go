@@ -7,11 +7,10 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"runtime"
-	"sync"
 
 	"golang.org/x/term"
 
+	"closingside/site/parallel"
 	"closingside/tutor/sets"
 )
 
@@ -91,30 +90,9 @@ func (v variantsVerb) write(b *bytes.Buffer, set *sets.Set, roster []student, va
 	return w.Error()
 }
 
-// drawAll draws every student's variant, on every processor there is.
+// drawAll draws every student's variant.
 func drawAll(set *sets.Set, roster []student, progress func(done, all int)) ([]*sets.Variant, error) {
-	variants := make([]*sets.Variant, len(roster))
-	faults := make([]error, len(roster))
-	jobs := make(chan int)
-	var wait sync.WaitGroup
-	var lock sync.Mutex
-	done := 0
-	for range runtime.GOMAXPROCS(0) {
-		wait.Go(func() {
-			for i := range jobs {
-				variants[i], faults[i] = set.Variant(roster[i].ID)
-				lock.Lock()
-				done++
-				progress(done, len(roster))
-				lock.Unlock()
-			}
-		})
-	}
-	for i := range roster {
-		jobs <- i
-	}
-	close(jobs)
-	wait.Wait()
+	variants, faults := parallel.Each(len(roster), func(i int) (*sets.Variant, error) { return set.Variant(roster[i].ID) }, progress)
 	return variants, errors.Join(faults...)
 }
 

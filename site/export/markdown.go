@@ -59,7 +59,7 @@ func solved(b *strings.Builder, name string, t *sets.Task, l *tutor.Lesson) ([]F
 		}
 	}
 	for _, way := range l.Solve(l.Problem.Settings) {
-		b.WriteString("\n### " + way.Heading(text.Say(methodKey(way.Method))) + "\n")
+		b.WriteString("\n### " + way.Heading() + "\n")
 		scenes := l.Worked(way).Scenes()
 		if err := draw(scenes[len(scenes)-1]); err != nil {
 			return nil, err
@@ -120,13 +120,6 @@ func statement(l *tutor.Lesson) []string {
 	all = append(all, l.Given()...)
 	all = append(all, l.Converted()...)
 	return append(all, l.Task())
-}
-
-func methodKey(m lesson.Method) string {
-	if m == lesson.ByComponents {
-		return "method.components"
-	}
-	return "method.triangle"
 }
 
 // escape keeps what Markdown (CommonMark 0.31, section 2.4) would read as markup

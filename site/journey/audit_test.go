@@ -13,12 +13,24 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// axe is the source of axe-core, which make tools installs; "" where it is not.
+// axe is the source of axe-core, which make tools installs.
 func axe(t *testing.T) string {
 	t.Helper()
 	source, err := os.ReadFile("../../testdata/npm/node_modules/axe-core/axe.min.js")
 	require.NoError(t, err, "make tools installs axe-core")
 	return string(source)
+}
+
+// sound looks at the page in a state of that name: axe-core, whose source was
+// evaluated in it, finds nothing to complain of, and nothing scrolls sideways.
+func (p *visitor) sound(state string) {
+	p.t.Helper()
+	var wide bool
+	p.eval(`document.documentElement.scrollWidth > document.documentElement.clientWidth`, &wide)
+	assert.False(p.t, wide, "%s scrolls sideways", state)
+	var found []string
+	p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
+	assert.Empty(p.t, found, "%s:\n%s", state, strings.Join(found, "\n"))
 }
 
 // screen makes the tab a screen of this size, by day or night.
@@ -55,9 +67,7 @@ func TestAudit(t *testing.T) {
 			p.screen(size.width, size.height, size.scheme)
 			p.home()
 			p.ready()
-			if source != "" {
-				p.eval(source+";0", nil)
-			}
+			p.eval(source+";0", nil)
 			p.walk(func(state string) {
 				if i == 0 {
 					p.roomForThumbs(state)
@@ -66,15 +76,7 @@ func TestAudit(t *testing.T) {
 					snaps.keep(t, state, page)
 				}
 				p.view(fmt.Sprintf("%d-%s-%s", size.width, size.scheme, state))
-				var wide bool
-				p.eval(`document.documentElement.scrollWidth > document.documentElement.clientWidth`, &wide)
-				assert.False(t, wide, "%s scrolls sideways", state)
-				if source == "" {
-					return
-				}
-				var found []string
-				p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
-				assert.Empty(t, found, "%s:\n%s", state, strings.Join(found, "\n"))
+				p.sound(state)
 			})
 		})
 	}

@@ -83,7 +83,8 @@ func (p *visitor) said(part string) {
 	p.await("it is said that "+part, fmt.Sprintf(`document.querySelector("#say").textContent.includes(%s)`, quoted))
 }
 
-// view into the middle of the window, as one scrolls to work on it.
+// toSketch brings the sketch into the middle of the window, as one scrolls to work
+// on it.
 func (p *visitor) toSketch() {
 	p.t.Helper()
 	p.eval(`document.querySelector(".sketch svg").scrollIntoView({block: "center"})`, nil)

@@ -2,7 +2,7 @@
 //
 //	engine, err := publish.Engine(ctx, ".")
 //	folder, err := publish.Build(engine)
-//	err = folder.Write("build/site", false)
+//	err = folder.Write("build/site")
 //
 // Every file but index.html and sw.js has the hash of its content in its
 // name; the service worker's version is the hash of everything. Links are

@@ -53,7 +53,7 @@ func Build(engine Built, sets ...string) (*Folder, error) {
 	add("page.css", style)
 	add("icon.svg", iconSVG())
 	for _, icon := range icons {
-		content, err := iconPNG(icon.size, icon.maskable)
+		content, err := icon.png()
 		if err != nil {
 			return nil, err
 		}
@@ -102,7 +102,7 @@ func (f *Folder) addShell(names map[string]string) error {
 	}
 	list := strings.Join(rows, ",\n  ")
 	f.Version = hash([]byte(index), []byte(worker), []byte(first), []byte(list))[:12]
-	rest := strings.NewReplacer("{{version}}", f.Version, "{{files}}", list, "{{main}}", first, "{{mark}}", Mark(),
+	rest := strings.NewReplacer("{{version}}", f.Version, "{{files}}", list, "{{main}}", first, "{{mark}}", markSVG(),
 		"{{sets}}", html.Escape(strings.Join(f.sets, " ")))
 	for name, content := range map[string]string{"index.html": index, "sw.js": worker} {
 		content = rest.Replace(content)

@@ -25,11 +25,14 @@ var (
 	heavy  = color.NRGBA{R: 0xff, G: 0xb4, B: 0x80, A: 0xff}
 )
 
-var icons = []struct {
+// icon is one picture of the mark on its ground.
+type icon struct {
 	name     string
-	size     int
+	size     int  // pixels, wide and high
 	maskable bool // the launcher cuts its own shape: full ground, mark within the inner 80 %
-}{
+}
+
+var icons = []icon{
 	{"icon-180.png", 180, true},
 	{"icon-192.png", 192, false},
 	{"icon-512.png", 512, false},
@@ -70,26 +73,15 @@ func (s strip) covers(p point) bool {
 
 func side(a, b, p point) float64 { return (b.x-a.x)*(p.y-a.y) - (b.y-a.y)*(p.x-a.x) }
 
-// iconPNG is the mark on its ground, size pixels wide.
-func iconPNG(size int, maskable bool) ([]byte, error) {
-	key := iconKey{size, maskable}
-	if done, ok := drawn.Load(key); ok {
+// png is the icon as a file.
+func (i icon) png() ([]byte, error) {
+	if done, ok := drawn.Load(i); ok {
 		return done.([]byte), nil
 	}
-	const sub = 4 // samples along each side of a pixel
-	img := image.NewNRGBA(image.Rect(0, 0, size, size))
-	for y := range size {
-		for x := range size {
-			var r, g, b, n int
-			for i := range sub * sub {
-				p := point{(float64(x) + (float64(i%sub)+0.5)/sub) / float64(size), (float64(y) + (float64(i/sub)+0.5)/sub) / float64(size)}
-				if c, ok := sample(p, maskable); ok {
-					r, g, b, n = r+int(c.R), g+int(c.G), b+int(c.B), n+1
-				}
-			}
-			if n > 0 {
-				img.SetNRGBA(x, y, color.NRGBA{R: uint8(r / n), G: uint8(g / n), B: uint8(b / n), A: uint8(255 * n / (sub * sub))})
-			}
+	img := image.NewNRGBA(image.Rect(0, 0, i.size, i.size))
+	for y := range i.size {
+		for x := range i.size {
+			img.SetNRGBA(x, y, i.pixel(x, y))
 		}
 	}
 	var out bytes.Buffer
@@ -97,7 +89,7 @@ func iconPNG(size int, maskable bool) ([]byte, error) {
 	if err := encoder.Encode(&out, img); err != nil {
 		return nil, err
 	}
-	drawn.Store(key, out.Bytes())
+	drawn.Store(i, out.Bytes())
 	return out.Bytes(), nil
 }
 
@@ -105,15 +97,26 @@ func iconPNG(size int, maskable bool) ([]byte, error) {
 // longer than the rest of a folder.
 var drawn sync.Map
 
-type iconKey struct {
-	size     int
-	maskable bool
+// pixel is the mean of samples over one pixel.
+func (i icon) pixel(x, y int) color.NRGBA {
+	const along = 4 // samples along each side
+	var r, g, b, n int
+	for k := range along * along {
+		p := point{(float64(x) + (float64(k%along)+0.5)/along) / float64(i.size), (float64(y) + (float64(k/along)+0.5)/along) / float64(i.size)}
+		if c, ok := i.sample(p); ok {
+			r, g, b, n = r+int(c.R), g+int(c.G), b+int(c.B), n+1
+		}
+	}
+	if n == 0 {
+		return color.NRGBA{}
+	}
+	return color.NRGBA{R: uint8(r / n), G: uint8(g / n), B: uint8(b / n), A: uint8(255 * n / (along * along))}
 }
 
 // sample is the colour at p; none outside the rounded corners.
-func sample(p point, maskable bool) (color.NRGBA, bool) {
+func (i icon) sample(p point) (color.NRGBA, bool) {
 	const radius = 0.16
-	if maskable {
+	if i.maskable {
 		p = point{0.5 + (p.x-0.5)/0.8, 0.5 + (p.y-0.5)/0.8}
 	} else if dx, dy := math.Abs(p.x-0.5)-0.5+radius, math.Abs(p.y-0.5)-0.5+radius; dx > 0 && dy > 0 && math.Hypot(dx, dy) > radius {
 		return color.NRGBA{}, false
@@ -138,8 +141,8 @@ func iconSVG() []byte {
 	return []byte(b.String())
 }
 
-// Mark is the drawing for use inside the page, in the colours of its text.
-func Mark() string {
+// markSVG is the drawing for use inside the page, in the colours of its text.
+func markSVG() string {
 	var b strings.Builder
 	b.WriteString(`<svg viewBox="8 8 86 70" aria-hidden="true">`)
 	for _, s := range strips {

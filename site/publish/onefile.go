@@ -82,16 +82,22 @@ func allow(content []byte) string {
 }
 
 // WriteFile puts the page as one file at path, by a temporary name beside it
-// and a renaming. A file that is there already and not ours is refused unless
-// force is set.
-func (f *Folder) WriteFile(path string, force bool) error {
+// and a renaming. A file that is there already and not ours is refused
+// (ErrFileNotOurs).
+func (f *Folder) WriteFile(path string) error {
 	old, err := os.ReadFile(path)
-	if err == nil && !bytes.HasPrefix(old, []byte(oneFileMark)) && !force {
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+	case err != nil:
+		return err
+	case !bytes.HasPrefix(old, []byte(oneFileMark)):
 		return fmt.Errorf("%s: %w", path, ErrFileNotOurs)
 	}
-	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return err
-	}
+	return f.WriteFileOver(path)
+}
+
+// WriteFileOver is WriteFile over whatever file is there.
+func (f *Folder) WriteFileOver(path string) error {
 	page, err := f.OneFile()
 	if err != nil {
 		return err

@@ -113,12 +113,12 @@ func TestFillNamesItsGaps(t *testing.T) {
 func TestWrite(t *testing.T) {
 	f := build(t, small)
 	dir := filepath.Join(t.TempDir(), "out", "site")
-	require.NoError(t, f.Write(dir, false))
+	require.NoError(t, f.Write(dir))
 
 	list, err := os.ReadFile(filepath.Join(dir, listName))
 	require.NoError(t, err)
 	lines := strings.Split(strings.TrimSpace(string(list)), "\n")
-	assert.Equal(t, mark+f.Version, lines[0])
+	assert.Equal(t, listMark+f.Version, lines[0])
 	there, err := contents(dir)
 	require.NoError(t, err)
 	assert.Equal(t, lines[1:], there)
@@ -155,10 +155,10 @@ func TestWriteOverOlder(t *testing.T) {
 	old := build(t, small)
 	next := build(t, Built{Wasm: []byte("\x00asm2"), Exec: small.Exec})
 	dir := t.TempDir() // empty: may be written into
-	require.NoError(t, old.Write(dir, false))
+	require.NoError(t, old.Write(dir))
 	require.NoError(t, os.Mkdir(filepath.Join(dir, ".git"), 0o755))
 	require.NoError(t, os.WriteFile(filepath.Join(dir, "CNAME"), []byte("practice.example"), 0o644))
-	require.NoError(t, next.Write(dir, false))
+	require.NoError(t, next.Write(dir))
 	there, err := contents(dir)
 	require.NoError(t, err)
 	assert.Contains(t, there, ".git")
@@ -174,13 +174,13 @@ func TestWriteLeavesOthersAlone(t *testing.T) {
 	dir := t.TempDir()
 	notes := filepath.Join(dir, "index.html")
 	require.NoError(t, os.WriteFile(notes, []byte("my page"), 0o644))
-	require.ErrorIs(t, f.Write(dir, false), ErrNotOurs)
+	require.ErrorIs(t, f.Write(dir), ErrNotOurs)
 	content, err := os.ReadFile(notes)
 	require.NoError(t, err)
 	assert.Equal(t, "my page", string(content))
 
 	require.NoError(t, os.WriteFile(filepath.Join(dir, "notes.txt"), nil, 0o644))
-	require.NoError(t, f.Write(dir, true))
+	require.NoError(t, f.WriteOver(dir))
 	assert.FileExists(t, filepath.Join(dir, "notes.txt"))
 	content, err = os.ReadFile(notes)
 	require.NoError(t, err)
@@ -188,13 +188,13 @@ func TestWriteLeavesOthersAlone(t *testing.T) {
 
 	file := filepath.Join(t.TempDir(), "file")
 	require.NoError(t, os.WriteFile(file, nil, 0o644))
-	assert.Error(t, f.Write(file, true))
+	assert.Error(t, f.WriteOver(file))
 }
 
 func TestIcons(t *testing.T) {
 	for _, icon := range icons {
 		t.Run(icon.name, func(t *testing.T) {
-			content, err := iconPNG(icon.size, icon.maskable)
+			content, err := icon.png()
 			require.NoError(t, err)
 			img, err := png.Decode(bytes.NewReader(content))
 			require.NoError(t, err)
@@ -223,13 +223,13 @@ func TestMarkCloses(t *testing.T) {
 	assert.Equal(t, strips[0].from, strips[2].from)
 	assert.Equal(t, strips[1].to, strips[2].to, "the closing side goes from the first tail to the last head")
 	assert.Equal(t, 6, strings.Count(string(iconSVG()), "<path"))
-	assert.Equal(t, 6, strings.Count(Mark(), "<path"))
+	assert.Equal(t, 6, strings.Count(markSVG(), "<path"))
 }
 
 func TestHandler(t *testing.T) {
 	f := build(t, small)
 	dir := filepath.Join(t.TempDir(), "site")
-	require.NoError(t, f.Write(dir, false))
+	require.NoError(t, f.Write(dir))
 	var wasm, css string
 	for name := range f.Files {
 		switch path.Ext(name) {
@@ -319,14 +319,14 @@ func TestOneFile(t *testing.T) {
 func TestWriteFile(t *testing.T) {
 	f := build(t, small)
 	file := filepath.Join(t.TempDir(), "new", "page.html")
-	require.NoError(t, f.WriteFile(file, false))
-	require.NoError(t, f.WriteFile(file, false), "ours is replaced")
+	require.NoError(t, f.WriteFile(file))
+	require.NoError(t, f.WriteFile(file), "ours is replaced")
 	require.NoError(t, os.WriteFile(file, []byte("<!doctype html>mine"), 0o644))
-	require.ErrorIs(t, f.WriteFile(file, false), ErrFileNotOurs)
+	require.ErrorIs(t, f.WriteFile(file), ErrFileNotOurs)
 	kept, err := os.ReadFile(file)
 	require.NoError(t, err)
 	assert.Equal(t, "<!doctype html>mine", string(kept))
-	require.NoError(t, f.WriteFile(file, true))
+	require.NoError(t, f.WriteFileOver(file))
 	left, err := os.ReadDir(filepath.Dir(file))
 	require.NoError(t, err)
 	assert.Len(t, left, 1, "nothing half-written is left")
@@ -380,9 +380,9 @@ func TestWriteDeletesNothingInTheWay(t *testing.T) {
 			continue
 		}
 		dir := t.TempDir()
-		require.NoError(t, old.Write(dir, false))
+		require.NoError(t, old.Write(dir))
 		still := theirs(t, dir, name)
-		require.Error(t, next.Write(dir, true), name)
+		require.Error(t, next.WriteOver(dir), name)
 		still()
 		for kept, content := range old.Files {
 			got, err := os.ReadFile(filepath.Join(dir, kept))
@@ -390,7 +390,7 @@ func TestWriteDeletesNothingInTheWay(t *testing.T) {
 			require.Equal(t, content, got, kept)
 		}
 		require.NoError(t, os.RemoveAll(filepath.Join(dir, name)))
-		require.NoError(t, next.Write(dir, false))
+		require.NoError(t, next.Write(dir))
 	}
 }
 
@@ -401,15 +401,17 @@ func TestWriteFailsAnywhere(t *testing.T) {
 	halfway := build(t, Built{Wasm: []byte("\x00asm3"), Exec: small.Exec})
 	next := build(t, Built{Wasm: []byte("\x00asm2"), Exec: small.Exec})
 	dir := t.TempDir()
-	require.NoError(t, old.Write(dir, false))
-	require.NoError(t, next.Write(dir, false))
+	require.NoError(t, old.Write(dir))
+	require.NoError(t, next.Write(dir))
 	clean, err := contents(dir)
 	require.NoError(t, err)
 	still := theirs(t, dir, "")
 	for step, failed := 0, true; failed; step++ {
-		require.NoError(t, old.Write(dir, false))
+		require.NoError(t, old.Write(dir))
 		done := 0
-		failed = halfway.write(dir, false, func(from, to string) error {
+		before, err := look(dir)
+		require.NoError(t, err)
+		failed = halfway.replace(before, func(from, to string) error {
 			if done++; done > step {
 				return errors.New("the disk is full")
 			}
@@ -424,7 +426,7 @@ func TestWriteFailsAnywhere(t *testing.T) {
 		for _, link := range links {
 			require.FileExists(t, filepath.Join(dir, string(link[1])), "after %d steps", step)
 		}
-		require.NoError(t, next.Write(dir, false))
+		require.NoError(t, next.Write(dir))
 		there, err := contents(dir)
 		require.NoError(t, err)
 		require.ElementsMatch(t, append([]string{".git", "CNAME", "slides"}, clean...), there, "after %d steps", step)

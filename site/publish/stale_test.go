@@ -26,7 +26,7 @@ func TestWriteClearsWhatAKilledBuildLeft(t *testing.T) {
 		return path
 	}
 	killed := make(".closingside-1234", old, "index.html", "files.txt")
-	require.NoError(t, f.Write(dir, false), "nothing else is in the folder")
+	require.NoError(t, f.Write(dir), "nothing else is in the folder")
 	assert.NoDirExists(t, killed)
 
 	working := make(".closingside-55", time.Now(), "index.html")
@@ -37,12 +37,12 @@ func TestWriteClearsWhatAKilledBuildLeft(t *testing.T) {
 	elsewhere := t.TempDir()
 	link := filepath.Join(dir, ".closingside-88")
 	require.NoError(t, os.Symlink(elsewhere, link))
-	require.NoError(t, f.Write(dir, false))
+	require.NoError(t, f.Write(dir))
 	for _, kept := range []string{working, notes, deeper, elsewhere} {
 		assert.DirExists(t, kept)
 	}
 	assert.FileExists(t, link)
 	make("holiday", old)
 	assert.NoError(t, os.Remove(filepath.Join(dir, listName)))
-	assert.ErrorIs(t, f.Write(dir, false), ErrNotOurs)
+	assert.ErrorIs(t, f.Write(dir), ErrNotOurs)
 }

@@ -3,32 +3,28 @@ package publish
 import (
 	"bytes"
 	"cmp"
-	"compress/gzip"
 	"errors"
 	"fmt"
 	"io/fs"
 	"maps"
 	"os"
-	"path"
 	"path/filepath"
 	"slices"
 	"strings"
-
-	"github.com/andybalholm/brotli"
 )
 
 // listName is the plain list of files; its first line marks a folder as ours.
 const (
 	listName = "files.txt"
-	mark     = "# closingside "
+	listMark = "# closingside "
 )
 
 // ErrNotOurs is why Write leaves a folder alone.
 var ErrNotOurs = errors.New("the folder holds files that closingside did not write")
 
 // Write puts the folder at dir, which is made where there is none. A folder
-// that is neither empty nor one of ours is refused unless force is set. What
-// is in dir and not ours (.git, CNAME) is never touched.
+// that is neither empty nor one of ours is refused (ErrNotOurs). What is in dir
+// and not ours (.git, CNAME) is never touched.
 //
 // Everything is written to a temporary folder in dir first. Then each file is
 // renamed into its place: those that carry a hash stand beside the ones of the
@@ -36,43 +32,78 @@ var ErrNotOurs = errors.New("the folder holds files that closingside did not wri
 // version before had goes last, so a page works at every moment and wherever
 // this fails; the next Write sets right what is left over, and clears away the
 // temporary folder of one that was killed.
-func (f *Folder) Write(dir string, force bool) error { return f.write(dir, force, os.Rename) }
+func (f *Folder) Write(dir string) error {
+	old, err := look(dir)
+	switch {
+	case err != nil:
+		return err
+	case !old.marked && len(old.names) > 0:
+		return fmt.Errorf("%s: %w", dir, ErrNotOurs)
+	}
+	return f.replace(old, os.Rename)
+}
 
-func (f *Folder) write(dir string, force bool, rename func(from, to string) error) error {
-	there, err := contents(dir)
+// WriteOver is Write into a folder that may be anybody's: files of other names
+// than ours stay.
+func (f *Folder) WriteOver(dir string) error {
+	old, err := look(dir)
 	if err != nil {
 		return err
 	}
-	there = slices.DeleteFunc(there, func(name string) bool { return leftOver(filepath.Join(dir, name)) })
-	ours, marked := listed(dir)
-	if len(there) > 0 && !marked && !force {
-		return fmt.Errorf("%s: %w", dir, ErrNotOurs)
+	return f.replace(old, os.Rename)
+}
+
+// standing is what lies in a folder that is to be written to.
+type standing struct {
+	dir    string
+	names  []string // of all that lies there, but what killed builds left
+	ours   []string // what our list names
+	marked bool     // there is such a list
+}
+
+func look(dir string) (standing, error) {
+	names, err := contents(dir)
+	if err != nil {
+		return standing{}, err
 	}
+	s := standing{dir: dir}
+	s.names = slices.DeleteFunc(names, func(name string) bool { return leftOver(filepath.Join(dir, name)) })
+	s.ours, s.marked = listed(dir)
+	return s, nil
+}
+
+// outdated lists what of ours stands there and is not among the names of now.
+func (s standing) outdated(now []string) []string {
+	return slices.DeleteFunc(slices.Clone(s.names), func(name string) bool {
+		return !slices.Contains(s.ours, name) || slices.Contains(now, name) || name == listName
+	})
+}
+
+// The list of files has these names in the temporary folder: while files are put
+// in place it names those of both versions, all of which are ours however far
+// this comes.
+const (
+	listBoth = "both"
+	listNow  = "now"
+)
+
+// replace puts the folder in the place of what stands there; rename is os.Rename,
+// but for tests of what fails.
+func (f *Folder) replace(old standing, rename func(from, to string) error) error {
 	files, err := f.packed()
 	if err != nil {
 		return err
 	}
 	names := inOrder(files)
-	lists := map[string][]byte{
-		"before": f.list(append(ours, names...)), // ours, however far this comes
-		"after":  f.list(names),
-	}
-	if err := os.MkdirAll(dir, 0o755); err != nil {
-		return err
-	}
-	clearStale(dir)
-	temp, err := os.MkdirTemp(dir, tempName)
+	files[listBoth] = f.list(slices.Concat(old.ours, names))
+	files[listNow] = f.list(names)
+	temp, err := stage(old.dir, files)
 	if err != nil {
 		return err
 	}
 	defer os.RemoveAll(temp)
-	for _, some := range []map[string][]byte{files, lists} {
-		if err := writeInto(temp, some); err != nil {
-			return err
-		}
-	}
-	place := func(from, name string) error { return rename(filepath.Join(temp, from), filepath.Join(dir, name)) }
-	if err := place("before", listName); err != nil {
+	place := func(from, name string) error { return rename(filepath.Join(temp, from), filepath.Join(old.dir, name)) }
+	if err := place(listBoth, listName); err != nil {
 		return err
 	}
 	for _, name := range names {
@@ -80,13 +111,28 @@ func (f *Folder) write(dir string, force bool, rename func(from, to string) erro
 			return err
 		}
 	}
-	stale := slices.DeleteFunc(there, func(name string) bool {
-		return !slices.Contains(ours, name) || slices.Contains(names, name) || name == listName
-	})
-	if err := removeFiles(dir, stale); err != nil {
+	if err := removeFiles(old.dir, old.outdated(names)); err != nil {
 		return err
 	}
-	return place("after", listName)
+	return place(listNow, listName)
+}
+
+// stage writes files to a new temporary folder in dir and returns its path.
+func stage(dir string, files map[string][]byte) (temp string, err error) {
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return "", err
+	}
+	clearStale(dir)
+	temp, err = os.MkdirTemp(dir, tempName)
+	if err != nil {
+		return "", err
+	}
+	for name, content := range files {
+		if err := os.WriteFile(filepath.Join(temp, name), content, 0o644); err != nil {
+			return "", errors.Join(err, os.RemoveAll(temp))
+		}
+	}
+	return temp, nil
 }
 
 // removeFiles removes the files of those names from dir. A folder of such a
@@ -123,7 +169,7 @@ func inOrder(files map[string][]byte) []string {
 func (f *Folder) list(names []string) []byte {
 	all := append([]string{listName}, names...)
 	slices.Sort(all)
-	return []byte(mark + f.Version + "\n" + strings.Join(slices.Compact(all), "\n") + "\n")
+	return []byte(listMark + f.Version + "\n" + strings.Join(slices.Compact(all), "\n") + "\n")
 }
 
 // contents is what lies in dir; nil when there is no such folder.
@@ -145,64 +191,8 @@ func contents(dir string) ([]string, error) {
 // listed is what the folder's own list names, and whether it has one.
 func listed(dir string) ([]string, bool) {
 	content, err := os.ReadFile(filepath.Join(dir, listName))
-	if err != nil || !bytes.HasPrefix(content, []byte(mark)) {
+	if err != nil || !bytes.HasPrefix(content, []byte(listMark)) {
 		return nil, false
 	}
 	return strings.Fields(string(content[bytes.IndexByte(content, '\n')+1:])), true
-}
-
-// packed is the folder's files with their compressed copies.
-func (f *Folder) packed() (map[string][]byte, error) {
-	files := maps.Clone(f.Files)
-	for name, content := range f.Files {
-		if err := compress(files, name, content); err != nil {
-			return nil, err
-		}
-	}
-	return files, nil
-}
-
-func writeInto(dir string, files map[string][]byte) error {
-	for name, content := range files {
-		if err := os.WriteFile(filepath.Join(dir, name), content, 0o644); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// compress adds name.gz and name.br for what gains by it. PNG does not.
-func compress(files map[string][]byte, name string, content []byte) error {
-	if path.Ext(name) == ".png" {
-		return nil
-	}
-	gz, err := Gzip(content)
-	if err != nil {
-		return err
-	}
-	files[name+".gz"] = gz
-	var b bytes.Buffer
-	w := brotli.NewWriterLevel(&b, 9) // 11 takes five times as long for 3 % less
-	if _, err := w.Write(content); err != nil {
-		return err
-	}
-	if err := w.Close(); err != nil {
-		return err
-	}
-	files[name+".br"] = b.Bytes()
-	return nil
-}
-
-// Gzip is content at the highest level, without a name or time.
-func Gzip(content []byte) ([]byte, error) {
-	var b bytes.Buffer
-	w, err := gzip.NewWriterLevel(&b, gzip.BestCompression)
-	if err != nil {
-		return nil, err
-	}
-	if _, err := w.Write(content); err != nil {
-		return nil, err
-	}
-	err = w.Close()
-	return b.Bytes(), err
 }

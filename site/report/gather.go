@@ -9,7 +9,6 @@ import (
 	"closingside/tutor"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
-	"closingside/tutor/text"
 )
 
 // gathering collects what learners did by problem, by value and by slip.
@@ -126,12 +125,12 @@ func (g *gathering) add(p *learner) {
 // a set; by its code, where it is one of the page's own; else by its kind.
 func (g *gathering) problem(code string, w *worked, at task) *problem {
 	lesson := w.works[0].Lesson
-	title := text.Say(lesson.Kind.Name + ".title")
-	key, story := code, cmp.Or(lesson.Problem.Story, title)
+	title := lesson.Kind.Title()
+	key, story := code, lesson.Problem.Title()
 	switch {
 	case at.set != nil:
 		key = at.set.Code("") + "\n" + strconv.Itoa(at.number)
-	case !inBank(lesson.Kind, code):
+	case !lesson.Kind.InBank(code):
 		key, story = "other "+lesson.Kind.Name, title+" ("+otherProblems+")"
 	}
 	p := g.problems[key]
@@ -152,10 +151,6 @@ func (g *gathering) problem(code string, w *worked, at task) *problem {
 // otherProblems are those drawn on the page or typed there: everybody's are
 // others, so each that was worked counts.
 const otherProblems = "drawn on the page or typed there"
-
-func inBank(k *lesson.Kind, code string) bool {
-	return slices.ContainsFunc(k.BankProblems(), func(p *lesson.Problem) bool { return p.Code() == code })
-}
 
 // label is what a problem is called in one line.
 func (p Problem) label() string {

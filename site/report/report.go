@@ -1,10 +1,9 @@
 package report
 
 import (
-	"runtime"
 	"slices"
-	"sync"
 
+	"closingside/site/parallel"
 	"closingside/tutor/sets"
 	"closingside/tutor/verdict"
 )
@@ -165,22 +164,7 @@ func Of(logs []*Log, only *sets.Set) (r *Report, faults []error) {
 }
 
 func of(logs []*Log, only *sets.Set, work func(*Log) (*learner, error)) (r *Report, faults []error) {
-	learners := make([]*learner, len(logs))
-	why := make([]error, len(logs))
-	jobs := make(chan int)
-	var wait sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) {
-		wait.Go(func() {
-			for i := range jobs {
-				learners[i], why[i] = work(logs[i])
-			}
-		})
-	}
-	for i := range logs {
-		jobs <- i
-	}
-	close(jobs)
-	wait.Wait()
+	learners, why := parallel.Each(len(logs), func(i int) (*learner, error) { return work(logs[i]) }, nil)
 	g := newGathering(only)
 	var worked []*Log
 	for i, p := range learners {

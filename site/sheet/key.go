@@ -108,7 +108,7 @@ func (c *Copy) worked(t *sets.Task, l *tutor.Lesson) html.Node {
 			steps = append(steps, html.El("li", html.If(said != "", html.El("p", site.Prose(l.Lesson, said))), site.Chain(l.Symbol, s.Value, expr.S(s.Quantity.Name), s.Route.Tree, s.Numbers)))
 		}
 		scenes := l.Worked(way).Scenes()
-		parts = append(parts, html.El("h3", html.Text(way.Heading(methodName(way.Method)))), html.El("div", html.Class("way"),
+		parts = append(parts, html.El("h3", html.Text(way.Heading())), html.El("div", html.Class("way"),
 			html.El("figure", drawn(c, t, itoa(i+1), scenes[len(scenes)-1])), html.El("ol", steps...)))
 	}
 	for _, each := range l.Solutions() {

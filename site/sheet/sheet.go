@@ -4,12 +4,11 @@ import (
 	"bytes"
 	_ "embed"
 	"html/template"
-	"runtime"
 	"strings"
-	"sync"
 
 	"closingside/site/html"
 	"closingside/site/page"
+	"closingside/site/parallel"
 	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
@@ -66,32 +65,9 @@ func write(title string, copies []Copy, one func(*Copy) (html.Node, error), prog
 	return framed(title, bytes.Join(rendered, []byte("\n")))
 }
 
-// each is what one makes of every copy, on every processor there is.
+// each is what one makes of every copy.
 func each[T any](copies []Copy, one func(*Copy) (T, error), progress func(done, all int)) ([]T, error) {
-	made := make([]T, len(copies))
-	faults := make([]error, len(copies))
-	jobs := make(chan int)
-	var wait sync.WaitGroup
-	var lock sync.Mutex
-	done := 0
-	for range min(runtime.GOMAXPROCS(0), len(copies)) {
-		wait.Go(func() {
-			for i := range jobs {
-				made[i], faults[i] = one(&copies[i])
-				lock.Lock()
-				done++
-				if progress != nil {
-					progress(done, len(copies))
-				}
-				lock.Unlock()
-			}
-		})
-	}
-	for i := range copies {
-		jobs <- i
-	}
-	close(jobs)
-	wait.Wait()
+	made, faults := parallel.Each(len(copies), func(i int) (T, error) { return one(&copies[i]) }, progress)
 	for _, err := range faults {
 		if err != nil {
 			return nil, err

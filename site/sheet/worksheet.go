@@ -172,7 +172,7 @@ func blanks(w *tutor.Work) html.Node {
 			continue
 		}
 		if len(ways) > 1 {
-			rows = append([]html.Part{band(methodName(way.Method))}, rows...)
+			rows = append([]html.Part{band(text.Say(way.Method.Key()))}, rows...)
 		}
 		parts = append(parts, html.El("tbody", rows...))
 	}
@@ -197,13 +197,6 @@ func ways(w *tutor.Work) []lesson.Way {
 		}
 	}
 	return all
-}
-
-func methodName(m lesson.Method) string {
-	if m == lesson.ByComponents {
-		return text.Say("method.components")
-	}
-	return text.Say("method.triangle")
 }
 
 // band is a row that names the rows below it.

@@ -240,9 +240,9 @@ func (s *sorting) function(n expr.Fn, site int) (quotient, bool) {
 }
 
 // key is the sine or cosine of an angle in degrees, times a sign.
-func (c Coef) key(f expr.Func, sign float64) Coef {
-	v := expr.Eval(expr.Fn{Func: f, X: expr.N(c.Value)}, nil)
-	return Coef{sign * v, c.Off * math.Pi / 180}
+func (a Coef) key(f expr.Func, sign float64) Coef {
+	v := expr.Eval(expr.Fn{Func: f, X: expr.N(a.Value)}, nil)
+	return Coef{sign * v, a.Off * math.Pi / 180}
 }
 
 // angleIn takes ±θ + c apart.

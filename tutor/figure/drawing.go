@@ -133,7 +133,7 @@ func (c Class) head() (length, half float64) {
 	}
 }
 
-// Heading is the direction on the page of a world angle.
+// heading is the direction on the page of a world angle.
 func heading(a statics.Angle) Point {
 	sin, cos := a.Sincos()
 	return Point{cos, -sin}

@@ -13,7 +13,7 @@ import (
 	"pgregory.net/rapid"
 )
 
-// tip and tail of the arrow called name, as drawn.
+// tipAndTail is where the arrow called name begins and ends, as drawn.
 func tipAndTail(t require.TestingT, d Drawing, name string, c Class) (tip, tail Point) {
 	found := 0
 	for _, m := range d.Marks {

@@ -3,6 +3,7 @@ package kinds
 import (
 	"testing"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"gonum.org/v1/gonum/spatial/r2"
 
@@ -20,6 +21,16 @@ func lessonOf(t checker, src lesson.Source) *tutor.Lesson {
 	l, err := tutor.Open(p)
 	require.NoError(t, err)
 	return l
+}
+
+// refused checks that a statement reads, but is refused as a problem with a sentence
+// that holds says.
+func refused(t *testing.T, src lesson.Source, says string) {
+	t.Helper()
+	p, err := All.Read(src)
+	require.NoError(t, err)
+	_, err = tutor.Open(p)
+	assert.ErrorContains(t, err, says)
 }
 
 // banked is the i-th lesson of a kind's bank.

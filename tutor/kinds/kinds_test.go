@@ -48,7 +48,7 @@ func checkRoutes(t checker, l *tutor.Lesson) {
 		q := &l.Quantities[i]
 		require.True(t, q.Given || len(q.Routes) > 0, "%s has no route", q.Name)
 		unit := scale
-		if q.Dim == statics.DimAngle {
+		if q.IsAngle() {
 			unit = 180 / math.Pi
 		}
 		for _, r := range q.Routes {
@@ -63,7 +63,7 @@ func checkRoutes(t checker, l *tutor.Lesson) {
 				}
 			}
 			got := expr.Eval(r.Tree, l.Truth)
-			if off := q.Apart(got, q.True); !(off <= 1e-9*unit*condition) {
+			if off := q.Distance(got, q.True); !(off <= 1e-9*unit*condition) {
 				t.Fatalf("%s by %s = %v, want %v (%s)", q.Name, r.ID, got, q.True, l.Problem.Code())
 			}
 		}
@@ -76,7 +76,7 @@ func checkRoutes(t checker, l *tutor.Lesson) {
 	}
 }
 
-// every problem of a kind that is drawn or in its bank.
+// eachDrawn visits every problem of a kind that is drawn or in its bank.
 func eachDrawn(t testing.TB, k *lesson.Kind, visit func(*tutor.Lesson)) {
 	for _, p := range k.BankProblems() {
 		l, err := tutor.Open(p)

@@ -97,7 +97,7 @@ func asMoved(from, to *tutor.Lesson, q *lesson.Quantity, turn, factor float64) b
 
 // fromAxis tells whether q is the acute angle a force makes with an axis.
 func fromAxis(q *lesson.Quantity, k *lesson.Kind) bool {
-	return k == &Components && q.Dim == statics.DimAngle && !q.Turns
+	return k == &Components && q.IsAngle() && !q.Turns
 }
 
 // Turning the axes and scaling the loads moves what is found as it must, in
@@ -124,7 +124,7 @@ func TestTurningAndScalingEveryKind(t *testing.T) {
 				for i, s := range from.Solutions() {
 					for j := range s.Quantities {
 						q := &s.Quantities[j]
-						if to.Solutions()[i].Quantity(q.Name) == nil || fromAxis(q, k) && turn != 0 || q.Given && q.Dim == statics.DimAngle {
+						if to.Solutions()[i].Quantity(q.Name) == nil || fromAxis(q, k) && turn != 0 || q.Given && q.IsAngle() {
 							continue
 						}
 						compared++

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"math"
 	"os"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -25,9 +26,12 @@ type published struct {
 	Wrong            []string             `json:"inconsistent_answers"`
 }
 
-func readPublished(t testing.TB) map[string]published {
+// textbook is printed answers by id.
+type textbook map[string]published
+
+func readPublished(t testing.TB) textbook {
 	t.Helper()
-	all := map[string]published{}
+	all := textbook{}
 	for _, name := range []string{"published_forces.json", "published_particles.json"} {
 		file, err := os.ReadFile("testdata/" + name)
 		require.NoError(t, err)
@@ -76,6 +80,32 @@ func (p published) holds(t *testing.T, answer string, got float64, angle bool) {
 	}
 }
 
+// counterpart is a problem of ours whose quantities are printed answers.
+type counterpart struct {
+	id  string
+	src lesson.Source
+	is  map[string]as
+}
+
+// check holds our counterparts of a kind of printed problem to what is printed.
+func (b textbook) check(t *testing.T, kind string, rows []counterpart) {
+	t.Helper()
+	var ids []string
+	for _, r := range rows {
+		ids = append(ids, r.id)
+		t.Run(r.id, func(t *testing.T) { checkPublished(t, b[r.id], lessonOf(t, r.src), r.is) })
+	}
+	b.covered(t, kind, ids)
+}
+
+// covered checks that every printed problem of a kind is among those checked.
+func (b textbook) covered(t *testing.T, kind string, ids []string) {
+	t.Helper()
+	for id, row := range b {
+		assert.True(t, row.Kind != kind || slices.Contains(ids, id), "%s is not checked", id)
+	}
+}
+
 func polar(magnitude, direction string) lesson.Source {
 	return ComponentsSource("", "F", magnitude+" N", direction)
 }
@@ -85,11 +115,7 @@ func parts(x, y string) lesson.Source { return FromComponentsSource("", "F", x+"
 func TestPublishedComponents(t *testing.T) {
 	xy := func(x, y string) map[string]as { return map[string]as{x: {"Fx", 1}, y: {"Fy", 1}} }
 	md := func(m, d string) map[string]as { return map[string]as{m: {"F", 1}, d: {"theta", 1}} }
-	rows := []struct {
-		id  string
-		src lesson.Source
-		is  map[string]as
-	}{
+	readPublished(t).check(t, "components-2d", []counterpart{
 		{"pre88-e13", polar("7", "135 deg"), xy("vx", "vy")},
 		{"pre88-t4", parts("3", "5"), md("magnitude", "direction")},
 		{"pre88-x23", polar("1", "5:2 up left"), xy("ux", "uy")},
@@ -118,18 +144,7 @@ func TestPublishedComponents(t *testing.T) {
 		{"calc21-x35", parts("7.0710678118654755", "-7.0710678118654755"), map[string]as{"theta": {"theta", math.Pi / 180}}},
 		{"calc21-x45", polar("70", "30 deg above +x"), xy("vx", "vy")},
 		{"calc21-x59", polar("50", "75:50 up right"), xy("Tx", "Ty")},
-	}
-	book := readPublished(t)
-	met := map[string]bool{}
-	for _, r := range rows {
-		t.Run(r.id, func(t *testing.T) {
-			met[r.id] = true
-			checkPublished(t, book[r.id], lessonOf(t, r.src), r.is)
-		})
-	}
-	for id, row := range book {
-		assert.True(t, row.Kind != "components-2d" || met[id], "%s is not checked", id)
-	}
+	})
 }
 
 func checkPublished(t *testing.T, row published, l *tutor.Lesson, is map[string]as) {
@@ -155,11 +170,7 @@ func TestPublishedResultants(t *testing.T) {
 	root := func(v float64) string { return strconv.FormatFloat(math.Sqrt(v), 'g', 17, 64) }
 	u, v, a, b := root(13), root(17), root(13), root(17)
 	rxy := func(x, y string) map[string]as { return map[string]as{x: {"Rx", 1}, y: {"Ry", 1}} }
-	rows := []struct {
-		id  string
-		src lesson.Source
-		is  map[string]as
-	}{
+	readPublished(t).check(t, "resultant-n-components", []counterpart{
 		{"pre88-e5", sum(f(u, "2:3 down right"), f(v, "4:1 up left")), rxy("sum_x", "sum_y")},
 		{"pre88-e5", sum(f(u, "2:3 down right"), f(v, "4:1 down right")), rxy("diff_x", "diff_y")},
 		{"pre88-e7", sum(f(root(9*13), "2:3 down right"), f(root(4*17), "4:1 up left")), rxy("wx", "wy")},
@@ -176,18 +187,7 @@ func TestPublishedResultants(t *testing.T) {
 		{"up4-e14", MissingForceSource("", ForceSource("W", "90 N", "-135 deg"), MissingSource("A", "magnitude", "300 N"), DirectedSource("90 deg")), map[string]as{"v_PG": {"R", 1}}},
 		// D + R = −4|D| j with D = (3, −4): R is the force missing from 20 down.
 		{"up2-p33", MissingForceSource("", ForceSource("D", "5 N", "4:3 down right"), MissingSource("E"), ResultantSource("20 N", "down")), map[string]as{"Rx": {"F2x", 1}, "Ry": {"F2y", 1}}},
-	}
-	book := readPublished(t)
-	met := map[string]bool{}
-	for _, r := range rows {
-		t.Run(r.id, func(t *testing.T) {
-			met[r.id] = true
-			checkPublished(t, book[r.id], lessonOf(t, r.src), r.is)
-		})
-	}
-	for id, row := range book {
-		assert.True(t, row.Kind != "resultant-n-components" || met[id], "%s is not checked", id)
-	}
+	})
 }
 
 // A triangle of which two sides and an angle not between them are given, as
@@ -214,9 +214,9 @@ func TestPublishedTrianglesOfTwoSolutions(t *testing.T) {
 		{"pre88-pt1", "68", "21", "16", [3]string{"gamma", "alpha", "a"}},
 	}
 	book := readPublished(t)
-	met := map[string]bool{}
+	var ids []string
 	for _, r := range rows {
-		met[r.id] = true
+		ids = append(ids, r.id)
 		first := ForceSource("P", r.other+" N", r.angle+" deg")
 		turn := MissingForceSource("", first, MissingSource("Q", "magnitude", r.opposite+" N"), DirectedSource("0 deg"))
 		v, _ := strconv.ParseFloat(r.angle, 64)
@@ -225,9 +225,7 @@ func TestPublishedTrianglesOfTwoSolutions(t *testing.T) {
 		t.Run(r.id+" turned", func(t *testing.T) { checkTriangles(t, book[r.id], turn, r.is, [3]string{"alpha", "gamma", "R"}) })
 		t.Run(r.id+" sized", func(t *testing.T) { checkTriangles(t, book[r.id], size, r.is, [3]string{"alpha", "beta", "F2"}) })
 	}
-	for id, row := range book {
-		assert.True(t, row.Kind != "triangle-SSA" || met[id], "%s is not checked", id)
-	}
+	book.covered(t, "triangle-SSA", ids)
 }
 
 // A triangle of which two sides and the angle between them are given, as two
@@ -256,9 +254,9 @@ func TestPublishedTrianglesOfTwoForces(t *testing.T) {
 		{"pre88-pt3", "1150", 180 - 15, "575", "distance", "", ""}, // 2 h and 1 h at 575
 	}
 	book := readPublished(t)
-	met := map[string]bool{}
+	var ids []string
 	for _, r := range rows {
-		met[r.id] = true
+		ids = append(ids, r.id)
 		t.Run(r.id, func(t *testing.T) {
 			l := pulls(t, r.first+" N", "0 deg", r.second+" N", inFull(180-r.between)+" deg")
 			for answer, name := range map[string]string{r.third: "R", r.a: "alpha", r.b: "beta"} {
@@ -268,9 +266,7 @@ func TestPublishedTrianglesOfTwoForces(t *testing.T) {
 			}
 		})
 	}
-	for id, row := range book {
-		assert.True(t, row.Kind != "triangle-SAS" || met[id], "%s is not checked", id)
-	}
+	book.covered(t, "triangle-SAS", ids)
 }
 
 func inFull(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
@@ -296,18 +292,12 @@ func TestPublishedTrianglesOfTwoDirections(t *testing.T) {
 		{"pre88-r5", 180 - 49, "2.1", 25, map[string]as{"dist_from_A": {"R", 1}, "elevation": {"Ry", 1}}},
 		{"up2-a5", 180 - (37 + 62), "4.76", 180 - (159 - 37), map[string]as{"NP": {"F2", 1}, "PM": {"R", 1}, "NP_km": {"F2", 1.852}, "PM_km": {"R", 1.852}}},
 	}
-	book := readPublished(t)
-	met := map[string]bool{}
+	var all []counterpart
 	for _, r := range rows {
-		met[r.id] = true
-		t.Run(r.id, func(t *testing.T) {
-			l := lessonOf(t, MissingForceSource("", ForceSource("P", r.side+" N", "0 deg"), MissingSource("Q", "direction", inFull(180-r.to)+" deg"), DirectedSource(inFull(r.at)+" deg")))
-			checkPublished(t, book[r.id], l, r.is)
-		})
+		src := MissingForceSource("", ForceSource("P", r.side+" N", "0 deg"), MissingSource("Q", "direction", inFull(180-r.to)+" deg"), DirectedSource(inFull(r.at)+" deg"))
+		all = append(all, counterpart{r.id, src, r.is})
 	}
-	for id, row := range book {
-		assert.True(t, row.Kind != "triangle-ASA/AAS" || met[id], "%s is not checked", id)
-	}
+	readPublished(t).check(t, "triangle-ASA/AAS", all)
 }
 
 func checkTriangles(t *testing.T, row published, src lesson.Source, is, names [3]string) {

@@ -1,9 +1,17 @@
 package lesson
 
-import "sync"
+import (
+	"slices"
+	"sync"
+)
 
 // banks holds the problems of each kind, read once.
 var banks sync.Map // *Kind → []Problem
+
+// InBank tells whether the problem of a code is one of the kind's Bank.
+func (k *Kind) InBank(code string) bool {
+	return slices.ContainsFunc(k.BankProblems(), func(p *Problem) bool { return p.Code() == code })
+}
 
 // BankProblems lists the problems of the kind's Bank, in its order, copies each
 // time: their settings may be changed, their items are shared. It panics where one

@@ -6,18 +6,25 @@ import (
 	"closingside/statics"
 )
 
-// Two values of a quantity are so far apart (Apart) as a right one and an entry
-// are, or (Gap) as two wrong ones are: those are compared as they are wrong alike,
-// directions around the circle, angles of the figure without their signs. Values
-// and distances are in degrees for angles, else in the unit of UnitOf.
+// An entry and a right value lie apart by their Distance; two wrong values by their
+// FoldedDistance, which is none where they are wrong alike: angles of the figure are
+// compared without their signs. Values and distances are in degrees for angles, else
+// in the unit of UnitOf.
 
-// Circular tells whether values of q are compared around the circle: whether it is
-// an angle.
-func (q *Quantity) Circular() bool { return q.Dim == statics.DimAngle }
+// IsAngle tells whether q is an angle, whose values are compared around the circle.
+func (q *Quantity) IsAngle() bool { return q.Dim == statics.DimAngle }
 
 // Epsilon is how far apart two values of q may be, from rounding in the machine,
 // and still be one.
 func (q *Quantity) Epsilon() float64 { return 1e-9 * max(1, math.Abs(q.True)) }
+
+// Distance is how far a and b lie apart, the shorter way around for an angle.
+func (q *Quantity) Distance(a, b float64) float64 {
+	if q.IsAngle() {
+		return math.Abs(TurnRemainder(a - b))
+	}
+	return math.Abs(a - b)
+}
 
 // Fold brings a value into the range in which wrong values of q are compared:
 // a direction into (−180°, 180°], an angle of the figure into [0°, 360°), its
@@ -27,7 +34,7 @@ func (q *Quantity) Fold(v float64) float64 {
 	switch {
 	case q.Turns:
 		return Wrap(v)
-	case q.Circular():
+	case q.IsAngle():
 		size := math.Abs(v)
 		if size >= 360 {
 			size = math.Mod(size, 360)
@@ -41,16 +48,16 @@ func (q *Quantity) Fold(v float64) float64 {
 }
 
 // IsNegativeAngle tells whether v is an angle of the figure below zero.
-func (q *Quantity) IsNegativeAngle(v float64) bool { return v < 0 && q.Circular() && !q.Turns }
+func (q *Quantity) IsNegativeAngle(v float64) bool { return v < 0 && q.IsAngle() && !q.Turns }
 
 // signCounts is how near the truth the size of an angle lies, in degrees, where
 // its sign alone is wrong.
 const signCounts = 2.0
 
-// Gap is the distance of two values of q as wrong ones: after Fold, and the signs
-// of angles of the figure left out.
-func (q *Quantity) Gap(a, b float64) float64 {
-	if !q.Circular() {
+// FoldedDistance is the distance of two values of q as wrong ones: after Fold, and
+// the signs of angles of the figure left out.
+func (q *Quantity) FoldedDistance(a, b float64) float64 {
+	if !q.IsAngle() {
 		return math.Abs(a - b)
 	}
 	d := math.Abs(TurnRemainder(q.Fold(a) - q.Fold(b)))
@@ -66,14 +73,4 @@ func (q *Quantity) Within(v, lo, hi float64) bool {
 		return Wrap360(v-lo) <= Wrap360(hi-lo)
 	}
 	return lo <= v && v <= hi
-}
-
-// Apart is the distance from a to b in q's unit: around the circle for an angle,
-// plain otherwise.
-func (q *Quantity) Apart(a, b float64) float64 {
-	d := math.Abs(a - b)
-	if q.Dim == statics.DimAngle {
-		d = math.Abs(TurnRemainder(a - b))
-	}
-	return d
 }

@@ -8,6 +8,54 @@ import (
 )
 
 // Digits says how finely values are written: significant digits for
+// magnitudes, digits after the point for angles in degrees (an angle's zero is
+// arbitrary, so its significant digits mean little). Settings keep them in the
+// ranges below; a quantity that is no angle is a magnitude.
+type Digits struct {
+	Magnitude int // 3–10
+	Angle     int // 0–8
+}
+
+// Finest is where carrying further digits ends; Further goes no further.
+var Finest = Digits{Magnitude: 10, Angle: 8}
+
+// Further is one digit more.
+func (d Digits) Further() Digits {
+	return Digits{min(d.Magnitude+1, Finest.Magnitude), min(d.Angle+1, Finest.Angle)}
+}
+
+// places is how many digits after the point v keeps; below zero, how many before
+// it are given up.
+func (d Digits) places(dim statics.Dimension, v float64) int {
+	if dim == statics.DimAngle {
+		return d.Angle
+	}
+	return d.Magnitude - 1 - DecimalExponent(v)
+}
+
+// HalfUnit is half a unit of the last digit kept of v, in the unit of v: for an
+// angle a fixed number of degrees, otherwise by v's first digit.
+func (d Digits) HalfUnit(dim statics.Dimension, v float64) float64 {
+	return 0.5 * math.Pow10(-d.places(dim, v))
+}
+
+// Round rounds v to the digits d as a learner writes it, half away from zero.
+func (d Digits) Round(dim statics.Dimension, v float64) float64 {
+	return RoundPlaces(v, d.places(dim, v))
+}
+
+// Written is v as a learner would write it with digits d: fixed decimals, no
+// exponent, a true minus sign.
+func (d Digits) Written(dim statics.Dimension, v float64) string {
+	places := d.places(dim, v)
+	v = RoundPlaces(v, places)
+	s := strconv.FormatFloat(math.Abs(v), 'f', max(places, 0), 64)
+	if v < 0 {
+		s = "−" + s
+	}
+	return s
+}
+
 // DecimalExponent is the power of ten of v's first significant digit, as v is
 // written to fifteen digits: 2 for 682.6, −2 for 0.05. It is 0 for zero, NaN and
 // infinity.
@@ -32,15 +80,6 @@ func DecimalExponent(v float64) int {
 		}
 	}
 	return 0
-}
-
-// Round rounds v to the digits d as a learner writes it, half away from zero.
-func (d Digits) Round(dim statics.Dimension, v float64) float64 {
-	places := d.Angle
-	if dim != statics.DimAngle {
-		places = d.Magnitude - 1 - DecimalExponent(v)
-	}
-	return RoundPlaces(v, places)
 }
 
 // RoundPlaces rounds v to so many digits after the point (before it, when
@@ -82,44 +121,4 @@ func tenths(n int64, places int) float64 {
 	}
 	v, _ := strconv.ParseFloat(strconv.FormatInt(n, 10)+"e"+strconv.Itoa(-places), 64)
 	return v
-}
-
-// Written is v as a learner would write it with digits d: fixed decimals, no
-// exponent, a true minus sign.
-func (d Digits) Written(dim statics.Dimension, v float64) string {
-	places := d.Angle
-	if dim != statics.DimAngle {
-		places = d.Magnitude - 1 - DecimalExponent(v)
-	}
-	v = RoundPlaces(v, places)
-	s := strconv.FormatFloat(math.Abs(v), 'f', max(places, 0), 64)
-	if v < 0 {
-		s = "−" + s
-	}
-	return s
-}
-
-// magnitudes, digits after the point for angles in degrees (an angle's zero is
-// arbitrary, so its significant digits mean little). Settings keep them in the
-// ranges below; a quantity that is no angle is a magnitude.
-type Digits struct {
-	Magnitude int // 3–10
-	Angle     int // 0–8
-}
-
-// Finest is where carrying further digits ends; Further goes no further.
-var Finest = Digits{Magnitude: 10, Angle: 8}
-
-// Further is one digit more.
-func (d Digits) Further() Digits {
-	return Digits{min(d.Magnitude+1, Finest.Magnitude), min(d.Angle+1, Finest.Angle)}
-}
-
-// HalfUnit is half a unit of the last digit kept of v, in the unit of v: for an
-// angle a fixed number of degrees, otherwise by v's first digit.
-func (d Digits) HalfUnit(dim statics.Dimension, v float64) float64 {
-	if dim == statics.DimAngle {
-		return 0.5 * math.Pow10(-d.Angle)
-	}
-	return 0.5 * math.Pow10(DecimalExponent(v)-d.Magnitude+1)
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"closingside/tutor/figure"
+	"closingside/tutor/text"
 )
 
 // Kind declares a kind of problem: what its statement gives, and how that
@@ -26,6 +27,9 @@ type Kind struct {
 	Draw func(*Draw) Source
 	Rule string
 }
+
+// Title is what the kind is called on the page.
+func (k *Kind) Title() string { return text.Say(k.Name + ".title") }
 
 // Progress is what figures may show of a learner's work on a lesson.
 type Progress interface {

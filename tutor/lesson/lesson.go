@@ -23,6 +23,15 @@ const (
 	ByComponents
 )
 
+// Key is where a way of working stands among the texts: under it as a heading,
+// under it and ".by" within a sentence.
+func (m Method) Key() string {
+	if m == ByComponents {
+		return "method.components"
+	}
+	return "method.triangle"
+}
+
 // Lesson is a problem with everything that is true of it.
 type Lesson struct {
 	Kind       *Kind
@@ -198,7 +207,7 @@ func (l *Lesson) tie(other *Lesson) {
 	l.Other, other.Other = other, l
 	for i := range l.Quantities {
 		a, b := &l.Quantities[i], other.Quantity(l.Quantities[i].Name)
-		if b != nil && !(a.Apart(a.True, b.True) <= 1e-9*math.Max(1, math.Abs(a.True))) {
+		if b != nil && !(a.Distance(a.True, b.True) <= 1e-9*math.Max(1, math.Abs(a.True))) {
 			a.Also, b.Also = b.True, a.True
 		}
 	}

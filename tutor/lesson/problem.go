@@ -1,6 +1,7 @@
 package lesson
 
 import (
+	"cmp"
 	"errors"
 	"slices"
 	"strconv"
@@ -18,6 +19,10 @@ type Problem struct {
 
 	Settings Settings // how answers are checked
 }
+
+// Title is what a problem is called in a list: its story, or its kind's title
+// where it has none.
+func (p *Problem) Title() string { return cmp.Or(p.Story, p.Kind.Title()) }
 
 // Item is one thing a statement gives, such as a force.
 type Item struct {

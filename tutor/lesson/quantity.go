@@ -96,7 +96,7 @@ func (q *Quantity) IsSolved() bool { return q.Solves[0] != "" || q.Sums[0] != ni
 
 // IsSlopeAngle tells whether q is an angle found from a slope triangle.
 func (q *Quantity) IsSlopeAngle() bool {
-	return len(q.Routes) > 0 && q.Routes[0].ID == "slope" && q.Dim == statics.DimAngle
+	return len(q.Routes) > 0 && q.Routes[0].ID == "slope" && q.IsAngle()
 }
 
 // WholeOf is the given force of which q is a component that is to be found; nil

@@ -3,7 +3,6 @@ package lesson
 import (
 	"math"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 )
 
@@ -18,7 +17,7 @@ func (l *Lesson) Show(q *Quantity, v float64, d Digits) string {
 	}
 	s := d.Written(q.Dim, v)
 	switch u := l.UnitOf(q); {
-	case q.Dim == statics.DimAngle:
+	case q.IsAngle():
 		return s + "°"
 	case u.Symbol == "":
 		return s
@@ -46,7 +45,7 @@ func (l *Lesson) ShowGiven(name string) string {
 // Literal is q's value v as a number in a formula: an angle in degrees, with its
 // sign.
 func (q *Quantity) Literal(v float64) expr.Node {
-	if q.Dim == statics.DimAngle {
+	if q.IsAngle() {
 		return expr.Deg(v)
 	}
 	return expr.N(v)

@@ -72,9 +72,10 @@ func (l *Lesson) InCase(said string) string {
 	return text.Say("case.values", "case", l.CaseText(), "said", said)
 }
 
-// Heading is the heading of a worked solution: the words for its method, with the
-// case where there are two.
-func (s Solution) Heading(method string) string {
+// Heading is the heading of a worked solution: its method, with the case where
+// there are two.
+func (s Solution) Heading() string {
+	method := text.Say(s.Method.Key())
 	if s.Case == "" {
 		return method
 	}

@@ -110,7 +110,7 @@ func (s *Sketch) judgeEstimate(q *lesson.Quantity, text string) Reply {
 		return s.say(verdict.Unreadable, "", "estimate.empty", "symbol", s.lesson.SymbolText(q.Name))
 	}
 	for _, v := range values {
-		if q.Apart(v, q.True) <= s.tolerance(q, q.True) {
+		if q.Distance(v, q.True) <= s.tolerance(q, q.True) {
 			s.now.kept = append(s.now.kept, estimate{q.Name, v})
 			return s.say(verdict.Correct, "", "estimate.kept")
 		}
@@ -149,5 +149,5 @@ func (s *Sketch) tolerance(q *lesson.Quantity, v float64) float64 {
 // any value where there is none.
 func (s *Sketch) Near(q *lesson.Quantity, v float64) bool {
 	kept, ok := s.Estimated(q.Name)
-	return !ok || q.Apart(v, kept) <= s.tolerance(q, kept)
+	return !ok || q.Distance(v, kept) <= s.tolerance(q, kept)
 }

@@ -145,7 +145,7 @@ func TestARightSketchIsAlwaysRight(t *testing.T) {
 	})
 }
 
-// apart tells whether every two corners lie so far apart that no unsteady hand
+// cornersApart tells whether every two corners lie so far apart that no unsteady hand
 // can take one for another.
 func (s *Sketch) cornersApart() bool {
 	at, _ := s.Corners()

@@ -44,7 +44,7 @@ var angleSlips = []Slip{
 		return nil
 	}},
 	{ID: "bracket-lost", Prior: 1.8, Rule: func(c *Context, n expr.Node) []expr.Node { // 180° − (α + γ) without its bracket
-		if c.Quantity.Dim != statics.DimAngle {
+		if !c.Quantity.IsAngle() {
 			return nil
 		}
 		l, r, ok := expr.Operands(n, expr.OpSub)
@@ -115,7 +115,7 @@ var angleSlips = []Slip{
 	{ID: "right-triangle-assumed", Scope: InKind, Prior: 2},
 	{ID: "bisector-assumed", Scope: InKind, Prior: 0.5},
 	{ID: "minutes-as-decimals", Scope: InAnswer, Prior: 0.3, Written: func(c *Context, v float64) []float64 {
-		if c.Quantity.Dim != statics.DimAngle {
+		if !c.Quantity.IsAngle() {
 			return nil
 		}
 		whole, part := math.Modf(math.Round(v*1e9) / 1e9) // 33°, not 32° and sixty minutes

@@ -53,7 +53,7 @@ var directionSlips = []Slip{
 		return one(l) // one of the terms before is left out further in
 	}},
 	{ID: "magnitudes-for-components", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.Operands(n, expr.OpMul); ok && c.Quantity.Dim != statics.DimAngle && c.isMagnitude(l) && expr.IsTrig(r) {
+		if l, r, ok := expr.Operands(n, expr.OpMul); ok && !c.Quantity.IsAngle() && c.isMagnitude(l) && expr.IsTrig(r) {
 			if c.ofComponent() && expr.Eval(r, c.Lesson.Truth) < 0 { // or with the sign that the sketch gives
 				return []expr.Node{l, expr.Neg{X: l}}
 			}

@@ -107,7 +107,7 @@ func (c *Context) isDirection(n expr.Node) bool {
 // isAngle tells whether n is an angle of the figure that is no direction.
 func (c *Context) isAngle(n expr.Node) bool {
 	q := c.symbol(n)
-	return q != nil && q.Dim == statics.DimAngle && !q.Turns
+	return q != nil && q.IsAngle() && !q.Turns
 }
 
 // isMagnitude tells whether n is the symbol of a force.

@@ -14,7 +14,7 @@ import (
 // pounds-force and newtons is NIST SP 811's).
 var writtenSlips = []Slip{
 	{ID: "prefix", Scope: InAnswer, Prior: 2, Written: func(c *Context, v float64) []float64 {
-		if c.Quantity.Dim == statics.DimAngle {
+		if c.Quantity.IsAngle() {
 			return nil
 		}
 		return []float64{v * 1000, v / 1000}

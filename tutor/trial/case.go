@@ -6,7 +6,6 @@ import (
 	"strings"
 	"time"
 
-	"closingside/statics"
 	"closingside/tutor"
 	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
@@ -51,7 +50,7 @@ type Case struct {
 // record notes a case.
 func (p *learner) record(q *lesson.Quantity, s sheet, reply tutor.Reply, took time.Duration) {
 	c := Case{
-		Quantity: q.Name, Angle: q.Dim == statics.DimAngle, Equation: q.Equation,
+		Quantity: q.Name, Angle: q.IsAngle(), Equation: q.Equation,
 		Cause: s.fault.cause(), Rests: s.fault.rests, Refused: slices.Clone(p.refused),
 		Kept: p.keep.digits, Cut: p.keep.cut, Expression: s.expression, Written: s.written, Reply: reply, Took: took,
 	}
@@ -141,7 +140,7 @@ func (p *learner) shares(q *lesson.Quantity, reply tutor.Reply, slips []string) 
 	}
 	return slices.ContainsFunc(p.lesson.WrongValues(q, p.work.Settings), func(v tutor.WrongValue) bool {
 		d := math.Abs(v.Value - r.Value)
-		if q.Dim == statics.DimAngle {
+		if q.IsAngle() {
 			d = math.Abs(math.Remainder(v.Value-r.Value, 360))
 		}
 		return d <= half*(1+1e-9) && !slices.ContainsFunc(v.IDs, func(id string) bool { return slices.Contains(slips, id) })

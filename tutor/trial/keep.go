@@ -4,7 +4,6 @@ import (
 	"math"
 	"strconv"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor"
 )
@@ -66,6 +65,6 @@ func shorten(v float64, places int, cut bool) float64 {
 func isAngle(l *tutor.Lesson, n expr.Node) bool {
 	return expr.IsAngle(n, func(name string) bool {
 		q := l.Quantity(name)
-		return q != nil && q.Dim == statics.DimAngle
+		return q != nil && q.IsAngle()
 	})
 }

@@ -4,7 +4,6 @@ import (
 	"math"
 	"slices"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
@@ -231,7 +230,7 @@ func (p *learner) anything(q *lesson.Quantity) float64 {
 	switch {
 	case q.Turns:
 		return 360*x - 180
-	case q.Dim == statics.DimAngle:
+	case q.IsAngle():
 		return 180 * x
 	}
 	most := 0.0

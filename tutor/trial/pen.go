@@ -22,11 +22,11 @@ func (p *learner) written(q *lesson.Quantity, v float64) string {
 // digits is v at the digits written, without a unit: "682.6", "87.00".
 func (p *learner) digits(q *lesson.Quantity, v float64) string {
 	places := p.habits.Digits.Angle
-	if q.Dim != statics.DimAngle {
+	if !q.IsAngle() {
 		places = p.habits.Digits.Magnitude - 1 - exponent(v)
 	}
 	v = shorten(v, places, p.keep.cut)
-	if q.Dim != statics.DimAngle && v != 0 { // 999.97 is written 1000
+	if !q.IsAngle() && v != 0 { // 999.97 is written 1000
 		places = p.habits.Digits.Magnitude - 1 - exponent(v)
 	}
 	s := strconv.FormatFloat(math.Abs(v), 'f', max(places, 0), 64)
@@ -44,7 +44,7 @@ func (p *learner) digits(q *lesson.Quantity, v float64) string {
 func (p *learner) dressed(q *lesson.Quantity, v float64, number string) string {
 	unit := p.lesson.UnitOf(q)
 	switch {
-	case q.Dim == statics.DimAngle:
+	case q.IsAngle():
 		return number + one(p.die, []string{"°", "°", "", " deg"})
 	case unit.Symbol == "":
 		return number
@@ -147,9 +147,9 @@ func inDegrees(tree expr.Node) bool {
 func (p *learner) number(q *lesson.Quantity) expr.Node {
 	v := p.value(q.Name)
 	switch {
-	case q.Dim == statics.DimAngle && q.Given:
+	case q.IsAngle() && q.Given:
 		return expr.Deg(v)
-	case q.Dim == statics.DimAngle:
+	case q.IsAngle():
 		return expr.Deg(shorten(v, p.habits.Digits.Angle, p.keep.cut))
 	case q.Given:
 		return expr.N(v)

@@ -59,7 +59,7 @@ func (h Habit) Plus(share float64, o Habit) Habit {
 
 // Chance is the probability that x, with its spread, is typed as v ± half.
 func (h Habit) Chance(q *lesson.Quantity, v, half, x float64, s Spread) float64 {
-	d := q.Gap(v, x)
+	d := q.FoldedDistance(v, x)
 	switch {
 	case s.exact:
 		return within(d <= half*(1+1e-9))

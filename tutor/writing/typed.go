@@ -3,7 +3,6 @@ package writing
 import (
 	"math"
 
-	"closingside/statics"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 )
@@ -61,17 +60,14 @@ const (
 	shareHeld = 0.5 // of those who go on from what the calculator holds, not from what they wrote
 )
 
-// unroundedRel is the half-width, against the value, from which an entry is as
-// it came out: nothing was rounded to be written.
+// unroundedRel is the half-width, against the value (of an angle, in degrees), below
+// which an entry is as it came out: nothing was rounded to be written.
 const unroundedRel = 1e-5
 
 // Unrounded tells whether a value written as v ± half is as it came out.
 func Unrounded(q *lesson.Quantity, v, half float64) bool {
-	switch {
-	case q.Circular():
+	if q.IsAngle() { // its zero is arbitrary
 		return half < unroundedRel
-	case q.Dim == statics.DimAngle:
-		v = max(1, math.Abs(v))
 	}
 	return half < unroundedRel*math.Abs(v)
 }
@@ -87,7 +83,7 @@ const (
 // below zero or not. −30° may also be 330°, written another way.
 func Sign(q *lesson.Quantity, v, x float64, below bool) float64 {
 	switch {
-	case !q.Circular() || q.Turns:
+	case !q.IsAngle() || q.Turns:
 		return 1
 	case v < 0 && math.Abs(v+360-x) < math.Abs(-v-x):
 		return 1
@@ -109,16 +105,16 @@ func (s Spread) worked(q *lesson.Quantity, v, half, x, full float64) float64 {
 		return full
 	}
 	held := x + s.shift
-	return (1-shareHeld)*full + shareHeld*blurred(q.Gap(v, held), half, s.held, typed(q, v, held, half))
+	return (1-shareHeld)*full + shareHeld*blurred(q.FoldedDistance(v, held), half, s.held, typed(q, v, held, half))
 }
 
 // typed is how likely x is to be typed as v ± half: rounded, or cut off.
 func typed(q *lesson.Quantity, v, x, half float64) float64 {
 	off := x - v
-	if q.Circular() {
+	if q.IsAngle() {
 		off = lesson.TurnRemainder(off)
 	}
-	if q.Circular() && !q.Turns { // as they are compared: the sign may be left out
+	if q.IsAngle() && !q.Turns { // as they are compared: the sign may be left out
 		if folded := lesson.TurnRemainder(q.Fold(x) - q.Fold(v)); math.Abs(folded) < math.Abs(off) {
 			off, v = folded, q.Fold(v)
 		}

@@ -10,12 +10,12 @@ package main
 import (
 	"fmt"
 
-	"closingside/tutor"
+	"closingside/tutor/kinds"
 	"closingside/tutor/trial"
 )
 
 func main() {
-	problems := tutor.All.ByName("two-forces").BankProblems()
+	problems := kinds.All.ByName("two-forces").BankProblems()
 	s, err := trial.Measure(problems, trial.Options{Seed: 1, Learners: 8}, 3)
 	if err != nil {
 		panic(err)
