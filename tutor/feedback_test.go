@@ -43,6 +43,23 @@ func TestAnExpressionTellsWhichSlipItHolds(t *testing.T) {
 	}
 }
 
+// The 2 of a square, and of a cross term, is no value rounded to one digit,
+// though a component (Qy = 2.086 kN) comes to about that.
+func TestTheTwoOfAFormulaIsItsOwn(t *testing.T) {
+	rows := []struct{ entry, id string }{
+		{"sqrt(3.4^2+6.1^2+2*3.4*6.1*cos(45))", "cosine-sign"},
+		{"sqrt(3.4^2+6.1^2-3.4*6.1*cos(45))", "two-missing"},
+		{"sqrt(2.651^2+0.6494^2)", "sign-lost"}, // Qy − Py
+	}
+	for _, r := range rows {
+		t.Run(r.entry, func(t *testing.T) {
+			got := NewWork(pair(t, "3.4 kN", "25 deg", "6.1 kN", "160 deg"), lesson.DefaultSettings()).Enter("R", r.entry)
+			require.Equal(t, verdict.SlipFound, got.Verdict, "%+v", got)
+			assert.Contains(t, got.Slips[0].IDs, r.id)
+		})
+	}
+}
+
 // Numbers rounded on the way belong in an expression as well as in an entry.
 func TestExpressionsWithRoundedNumbersAreHeldToTheBand(t *testing.T) {
 	rows := []struct {
