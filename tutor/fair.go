@@ -139,7 +139,7 @@ func (l *Lesson) crowded(q *lesson.Quantity) bool {
 		}
 	}
 	for _, m := range q.Mistakes {
-		if slips.ByID(m.Slip).Prior >= common && near(m.Slip, m.Tree) {
+		if !m.Aside && slips.ByID(m.Slip).Prior >= common && near(m.Slip, m.Tree) {
 			return true
 		}
 	}

@@ -97,13 +97,13 @@ func TestTheSameWrongValueAgainBringsMoreHelp(t *testing.T) {
 }
 
 func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
-	// Without the factor 2 it comes to 690.5 N; with the other force's direction
-	// in one component to 690 N at three digits.
-	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "690 N")
+	// Without the cross term it comes to 698.4 N; with the other force's direction
+	// in one component to 698 N at three digits.
+	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "698 N")
 	require.Equal(t, verdict.SlipFound, r.Verdict, "%+v", r)
 	require.Less(t, r.Slips[0].Probability, sureEnough)
 	assert.Contains(t, r.Feedback, "another force's value used")
-	assert.Contains(t, r.Feedback, "factor 2 left out")
+	assert.Contains(t, r.Feedback, "right-angle theorem where the triangle has none")
 }
 
 func TestSharesSumToOne(t *testing.T) {

@@ -136,6 +136,14 @@ func (p pull) byOtherTurn(parts []lesson.Quantity) []lesson.Quantity {
 	return parts
 }
 
+// byDirection adds to a pull's components those by a direction that is another's.
+func (p pull) byDirection(parts []lesson.Quantity, dir string) {
+	x, y := resolve(p.force(), expr.S(dir))
+	for i, r := range []lesson.Route{x[0], y[0]} {
+		parts[i].Mistakes = append(parts[i].Mistakes, mistakeAside("other-force", r.Tree))
+	}
+}
+
 // bySlope is the route by the slope triangle, and the wrong ways with it: legs
 // exchanged, and a leg over the other leg.
 func (p pull) bySlope(x, y *lesson.Quantity) {
