@@ -10,12 +10,12 @@ import (
 	"closingside/tutor/verdict"
 )
 
-// Without the factor 2 R comes to 690.5 N; with the other force's direction in
-// one component to 690 N: a question separates them, and its answer counts.
+// Without the cross term R comes to 698.4 N; with the other force's direction in
+// one component to 698 N: a question separates them, and its answer counts.
 func TestTheAnswerToAQuestionIsUsed(t *testing.T) {
 	ask := func(t *testing.T) (*Work, Reply) {
 		w := NewWork(barge(t), lesson.DefaultSettings())
-		r := w.Enter("R", "690 N")
+		r := w.Enter("R", "698 N")
 		require.True(t, r.Asked, "%+v", r)
 		require.Len(t, w.Options(w.Standing("R")), 2)
 		return w, r
@@ -63,10 +63,10 @@ func TestTheAnswerToAQuestionIsUsed(t *testing.T) {
 func TestAnAnswerHoldsForTheSameValueAgain(t *testing.T) {
 	for _, c := range []Choice{First, Second, Neither} {
 		w := NewWork(barge(t), lesson.DefaultSettings())
-		require.True(t, w.Enter("R", "690 N").Asked)
+		require.True(t, w.Enter("R", "698 N").Asked)
 		first, ok := w.Answer("R", c)
 		require.True(t, ok)
-		again := w.Enter("R", "690 N")
+		again := w.Enter("R", "698 N")
 		assert.Equal(t, c, again.Chosen)
 		assert.Equal(t, first.Verdict, again.Verdict)
 		assert.Contains(t, again.Feedback, first.Feedback)
@@ -74,7 +74,7 @@ func TestAnAnswerHoldsForTheSameValueAgain(t *testing.T) {
 		assert.Nil(t, w.Options(w.Standing("R")))
 	}
 	w := NewWork(barge(t), lesson.DefaultSettings())
-	w.Enter("R", "690 N")
+	w.Enter("R", "698 N")
 	w.Answer("R", First)
 	require.Equal(t, verdict.Correct, w.Enter("R", "682.6 N").Verdict)
 }
@@ -86,7 +86,7 @@ func TestAnAnswerOutlivesRejudging(t *testing.T) {
 	for _, choice := range []Choice{First, Second, Neither} {
 		w := NewWork(barge(t), lesson.DefaultSettings())
 		w.Enter("phi", "93")
-		require.True(t, w.Enter("R", "690 N").Asked)
+		require.True(t, w.Enter("R", "698 N").Asked)
 		said, ok := w.Answer("R", choice)
 		require.True(t, ok)
 		again := w.Enter("phi", "93.0")

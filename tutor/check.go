@@ -114,10 +114,11 @@ func (w *Work) unrounded(r entry.Reading) bool {
 
 // statedAs tells whether a number of an expression is stated, degrees written as
 // radians or gradians by mistake among them. One that a value on the way rounds
-// to is that value.
+// to is that value, but for the 1 and the 2 of formulas: x² and 2·P·Q hold them
+// whatever comes to 2.1.
 func (w *Work) statedAs(r entry.Reading, l entry.Literal) bool {
 	switch {
-	case w.side(l.Value):
+	case w.side(l.Value), l.Value == 1, l.Value == 2:
 		return true
 	case w.roundsOne(l):
 		return false

@@ -152,7 +152,7 @@ func (l *Lesson) commonlySlipped(q *lesson.Quantity) iter.Seq2[string, expr.Node
 			}
 		}
 		for _, m := range q.Mistakes {
-			if slips.ByID(m.Slip).Prior >= common && !yield(m.Slip, m.Tree) {
+			if !m.Aside && slips.ByID(m.Slip).Prior >= common && !yield(m.Slip, m.Tree) {
 				return
 			}
 		}

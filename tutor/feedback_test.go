@@ -43,6 +43,23 @@ func TestAnExpressionTellsWhichSlipItHolds(t *testing.T) {
 	}
 }
 
+// The 2 of a square, and of a cross term, is no value rounded to one digit,
+// though a component (Qy = 2.086 kN) comes to about that.
+func TestTheTwoOfAFormulaIsItsOwn(t *testing.T) {
+	rows := []struct{ entry, id string }{
+		{"sqrt(3.4^2+6.1^2+2*3.4*6.1*cos(45))", "cosine-sign"},
+		{"sqrt(3.4^2+6.1^2-3.4*6.1*cos(45))", "two-missing"},
+		{"sqrt(2.651^2+0.6494^2)", "sign-lost"}, // Qy − Py
+	}
+	for _, r := range rows {
+		t.Run(r.entry, func(t *testing.T) {
+			got := NewWork(pair(t, "3.4 kN", "25 deg", "6.1 kN", "160 deg"), lesson.DefaultSettings()).Enter("R", r.entry)
+			require.Equal(t, verdict.SlipFound, got.Verdict, "%+v", got)
+			assert.Contains(t, got.Slips[0].IDs, r.id)
+		})
+	}
+}
+
 // Numbers rounded on the way belong in an expression as well as in an entry.
 func TestExpressionsWithRoundedNumbersAreHeldToTheBand(t *testing.T) {
 	rows := []struct {
@@ -80,13 +97,13 @@ func TestTheSameWrongValueAgainBringsMoreHelp(t *testing.T) {
 }
 
 func TestTwoCloseRivalsAreToldApartByAQuestion(t *testing.T) {
-	// Without the factor 2 it comes to 690.5 N; with the other force's direction
-	// in one component to 690 N at three digits.
-	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "690 N")
+	// Without the cross term it comes to 698.4 N; with the other force's direction
+	// in one component to 698 N at three digits.
+	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "698 N")
 	require.Equal(t, verdict.SlipFound, r.Verdict, "%+v", r)
 	require.Less(t, r.Slips[0].Probability, sureEnough)
 	assert.Contains(t, r.Feedback, "another force's value used")
-	assert.Contains(t, r.Feedback, "factor 2 left out")
+	assert.Contains(t, r.Feedback, "right-angle theorem where the triangle has none")
 }
 
 func TestSharesSumToOne(t *testing.T) {

@@ -71,13 +71,13 @@ func (w *Work) roundedNumber(q *lesson.Quantity, r entry.Reading) *Rounded {
 	var most *Rounded
 	worst := 0.0
 	for _, l := range r.Literals {
-		of := w.roundedTo(q, l)
-		if by := slopes[l.Site] * l.Half; of == nil || by <= worst || w.stated(l.Value) {
+		what, dim := w.roundedTo(q, r, l)
+		if by := slopes[l.Site] * l.Half; what == "" || by <= worst || w.stated(l.Value) {
 			continue
 		}
 		worst = slopes[l.Site] * l.Half
-		most = &Rounded{What: w.Lesson.SymbolText(of.Name), Digits: l.Digits, Keep: w.Settings.Work.Magnitude}
-		if of.IsAngle() {
+		most = &Rounded{What: what, Digits: l.Digits, Keep: w.Settings.Work.Magnitude}
+		if dim == statics.DimAngle {
 			most.Digits, most.Keep, most.angle = l.Decimals, w.Settings.Work.Angle, true
 		}
 		if most.Digits >= most.Keep {
@@ -87,16 +87,27 @@ func (w *Work) roundedNumber(q *lesson.Quantity, r entry.Reading) *Rounded {
 	return most
 }
 
-// roundedTo is the quantity found on the way that a number is the rounded value
-// of; nil where there is none.
-func (w *Work) roundedTo(q *lesson.Quantity, l entry.Literal) *lesson.Quantity {
+// roundedTo names what a number of an expression is the rounded value of: a
+// quantity found on the way, or a sine, cosine or tangent that a formula for q
+// has in that very place; "" where there is none.
+func (w *Work) roundedTo(q *lesson.Quantity, r entry.Reading, l entry.Literal) (what string, dim statics.Dimension) {
+	rounds := func(v float64) bool { return math.Abs(math.Abs(v)-l.Value) <= l.Half*(1+1e-9) }
 	for i := range w.Lesson.Quantities {
 		c := &w.Lesson.Quantities[i]
-		if c != q && !c.Given && !c.Equation && math.Abs(math.Abs(c.True)-l.Value) <= l.Half*(1+1e-9) {
-			return c
+		if c != q && !c.Given && !c.Equation && rounds(c.True) {
+			return w.Lesson.SymbolText(c.Name), c.Dim
 		}
 	}
-	return nil
+	own := w.now(q).own
+	for i := range q.Routes {
+		right := w.shape(q.Routes[i].Tree, own)
+		for _, p := range expr.Trace(q.Routes[i].Tree, w.Lesson.Truth) {
+			if expr.IsTrig(p.Node) && rounds(p.Value) && w.shape(expr.Replace(r.Tree, l.Site, p.Node), own) == right {
+				return expr.Plain(p.Node, w.Lesson.Symbol), statics.DimRatio
+			}
+		}
+	}
+	return "", statics.DimRatio
 }
 
 // shortened is q itself where the entry is its true value rounded to the digits
@@ -153,7 +164,7 @@ func (w *Work) oneDigitLess(q *lesson.Quantity, r entry.Reading) *Rounded {
 	if r.Form != entry.Number || len(r.Halves) == 0 || d.Magnitude < 3 || d.Angle < 1 {
 		return nil
 	}
-	half := d.HalfUnit(q.Dim, q.True)
+	half := d.HalfUnit(q.Dim, r.Value)
 	if math.Abs(math.Log10(r.Halves[0]/half)) > 1e-6 {
 		return nil
 	}

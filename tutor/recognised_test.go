@@ -21,6 +21,12 @@ func TestRowsThatAreMadeInSeveralWays(t *testing.T) {
 	rad := math.Pi / 180
 	derrick := pair(t, "7.5 kN", "205 deg", "5.1 kN", "318 deg") // Rx < 0
 	over := pair(t, "520 N", "105 deg", "310 N", "118 deg")      // directions add up to more than 180°
+	quay := pair(t, "340 N", "25 deg", "420 N", "S 59 W")        // 211°, or −149°
+	hawser := func(name, pull, direction string) lesson.Source {
+		return lesson.Branch("", lesson.Leaf("name", name), lesson.Leaf("is", "force"), lesson.Leaf("force", pull), lesson.Leaf("direction", direction))
+	}
+	buoy := solvedBy(t, lesson.Branch("", lesson.Leaf("kind", "particle-equilibrium"), lesson.Branch("parts",
+		hawser("P", "220 N", "16 deg"), hawser("Q", "500 N", "36 deg"), lesson.Branch("", lesson.Leaf("name", "C"), lesson.Leaf("is", "cable")))))
 	bargeR := 682.635
 	rows := []struct {
 		name, quantity, entry string
@@ -38,6 +44,11 @@ func TestRowsThatAreMadeInSeveralWays(t *testing.T) {
 		{"the tangent as it stands, Rx < 0", "theta", strconv.FormatFloat(math.Tan(-114.55466*rad), 'f', 4, 64), derrick, []string{"inverse-missing"}},
 		{"directions added, brought below 180°", "phi", "137°", over, []string{"directions-added"}},
 		{"both turned round, brought above −180°", "phi", "-137°", over, []string{"clockwise"}},
+		{"by the acute angle, in radians", "F2x", "-410.8 N", barge(t), []string{"radian-mode"}},        // −610 cos 62
+		{"by the acute angle, in gradians", "F2x", "-342.9 N", barge(t), []string{"gradian-mode"}},      // −610 cos 62
+		{"a direction counted clockwise, in radians", "F2x", "-93.97 N", quay, []string{"radian-mode"}}, // 420 cos −149
+		{"the same counted counter-clockwise", "F2x", "-365.9 N", quay, []string{"radian-mode"}},        // 420 cos 211
+		{"directions of two hawsers added", "phi3", "52°", buoy, []string{"directions-added"}},
 		{"directions added", "phi", "223°", over, []string{"clockwise", "directions-added"}},
 	}
 	for _, r := range rows {

@@ -80,6 +80,9 @@ func TestEarlyRoundingNamesTheIntermediate(t *testing.T) {
 		{"a sine to one digit", "beta", "64.16°", "sin β", 1, 4},
 		{"a sine to two digits", "beta", "62.87°", "sin β", 2, 4},
 		{"a sine to one digit, in the head", "theta", "89.16°", "sin β", 1, 4},
+		// cos 25° = 0.90631, sin 118° = 0.88295
+		{"a cosine to one digit, in a formula", "F1x", "340·0.9", "cos θP", 1, 4},
+		{"a sine to one digit, in a formula", "F2y", "610·0.9 N", "sin θQ", 1, 4},
 		// cos 87° = 0.052336, to one digit 0.05: R = 684.2 lies within 0.5 %
 		{"inside the band", "R", "684.2 N", "", 0, 0},
 	}
@@ -97,6 +100,14 @@ func TestEarlyRoundingNamesTheIntermediate(t *testing.T) {
 			assert.Contains(t, got.Feedback, r.what)
 		})
 	}
+}
+
+// The digits of an entry are counted on the value written: 103.1 has four, though
+// the right one, 98.08, would have three with as many decimals.
+func TestDigitsAreThoseOfTheValueWritten(t *testing.T) {
+	src := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "260 N", "-21 deg"), kinds.AxisSource("u", "-58 deg"), kinds.AxisSource("v", "-3 deg"))
+	got := NewWork(solvedBy(t, src), lesson.DefaultSettings()).Enter("Fu", "103.1 N") // by a tangent
+	assert.NotEqual(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
 }
 
 // A right value with too few digits accuses nobody, and neither does what

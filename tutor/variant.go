@@ -86,7 +86,11 @@ func (l *Lesson) slipped(q *lesson.Quantity, add addTree) {
 		add(by, v.id, v.prior, v.tree)
 	}
 	for _, m := range q.Mistakes {
-		add(len(q.Routes), m.Slip, slips.ByID(m.Slip).Prior, m.Tree)
+		by := len(q.Routes)
+		if m.Aside {
+			by = aside
+		}
+		add(by, m.Slip, slips.ByID(m.Slip).Prior, m.Tree)
 	}
 }
 

@@ -101,7 +101,7 @@ func (p *visitor) walk(look func(state string)) {
 	look("desk")
 	p.do(chromedp.Click(chromedp.CSS(`#next a`)))
 	look("field")
-	p.enter("R", "690 N")
+	p.enter("R", "698 N")
 	p.await("which of two slips it was is asked", `document.querySelectorAll("#card-R .which button").length === 3`)
 	p.eval(`document.querySelector("#card-R .which").scrollIntoView({ block: "center" })`, nil)
 	look("which")

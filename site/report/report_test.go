@@ -93,7 +93,7 @@ func TestHowAValueWasFound(t *testing.T) {
 // A question between two slips counts as what the learner says.
 func TestAnAnsweredQuestion(t *testing.T) {
 	answer := func(which string) []string {
-		return []string{"do", "answer", "problem", barge(), "quantity", "R", "entry", "690 N", "which", which}
+		return []string{"do", "answer", "problem", barge(), "quantity", "R", "entry", "698 N", "which", which}
 	}
 	times := func(lines ...[]string) (n int) {
 		r, faults := Of([]*Log{written(t, "one", lines...)}, nil)
@@ -103,9 +103,9 @@ func TestAnAnsweredQuestion(t *testing.T) {
 		}
 		return n
 	}
-	assert.Equal(t, 1, times(open, enter("R", "690 N"), answer("1")))
-	assert.Equal(t, 0, times(open, enter("R", "690 N"), answer("3")))
-	assert.Equal(t, 1, times(open, enter("R", "690 N")), "left open: the likelier one")
+	assert.Equal(t, 1, times(open, enter("R", "698 N"), answer("1")))
+	assert.Equal(t, 0, times(open, enter("R", "698 N"), answer("3")))
+	assert.Equal(t, 1, times(open, enter("R", "698 N")), "left open: the likelier one")
 }
 
 // Logs that can't be worked again are all named at once; the report is on the

@@ -95,6 +95,9 @@ func (s *rest) angleAndCorner(i int) (q, c lesson.Quantity) {
 	if a.leads[0].push != b.leads[0].push { // the one taken to act as the other does
 		q.Mistakes = []lesson.Mistake{mistake("sense-reversed", expr.Sub(expr.Deg(180), q.Routes[0].Tree))}
 	}
+	if a.leads[0].fromX() && b.leads[0].fromX() {
+		q.Mistakes = append(q.Mistakes, mistakeAside("directions-added", expr.Add(a.leads[0].direction(), b.leads[0].direction())))
+	}
 	q.Between, c.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}, [2]expr.Node{expr.Deg(0), expr.Deg(180)}
 	return q, c
 }

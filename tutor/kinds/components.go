@@ -104,7 +104,7 @@ func resolveForce(it lesson.Item) *lesson.Lesson {
 		theta.Routes = []lesson.Route{route("heading", "heading", lesson.AnyMethod, headingTree(h))}
 	}
 	qs := []lesson.Quantity{size, theta}
-	xy := f.parts("")
+	xy := f.byOtherTurn(f.parts(""))
 	if acute, ok := acuteAngle(f.vec); ok {
 		if theta := &qs[1]; !theta.Given {
 			theta.Onward = []expr.Node{fromAcute(f.vec, symAlpha)}

@@ -223,6 +223,11 @@ func (l lead) direction() expr.Node {
 	return expr.Sum(angle)
 }
 
+// fromX tells whether the direction is told from +x, counter-clockwise.
+func (l lead) fromX() bool {
+	return l.heading.Form == statics.FromAxis && l.heading.Axis == statics.PlusX && l.heading.Sense == statics.CounterClockwise
+}
+
 // to is the angle between two forces: the difference of their directions, the
 // short way round.
 func (l lead) to(o lead) expr.Node {

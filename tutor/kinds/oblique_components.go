@@ -132,7 +132,11 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 		qs = append(qs, dir)
 	}
 	qs = append(qs, t.phi(), t.angle(0), t.angle(1), t.angle(2))
-	qs = append(qs, t.result.byReference(t.result.parts(""))...)
+	whole := t.result.byReference(t.result.parts(""))
+	for _, axis := range []pull{t.first, t.second} {
+		t.result.byDirection(whole, axis.dir)
+	}
+	qs = append(qs, whole...)
 	alpha, beta := expr.S("alpha"), expr.S("beta")
 	for i, p := range []pull{t.first, t.second} {
 		near, far := []expr.Node{beta, alpha}[i], []expr.Node{alpha, beta}[i] // to this axis, and to the other

@@ -103,8 +103,9 @@ func (p pull) acute() expr.Node {
 
 // byReference adds to a pull's components, where its direction from +x lies
 // beyond the first quadrant, the ways by the acute angle to the x axis, the
-// signs taken from the sketch.
+// signs taken from the sketch; otherwise that of byOtherTurn.
 func (p pull) byReference(parts []lesson.Quantity) []lesson.Quantity {
+	parts = p.byOtherTurn(parts)
 	acute := p.acute()
 	if acute == nil {
 		return parts
@@ -117,6 +118,30 @@ func (p pull) byReference(parts []lesson.Quantity) []lesson.Quantity {
 		parts[i].Aside = append(parts[i].Aside, tree)
 	}
 	return parts
+}
+
+// byOtherTurn adds to a pull's components, where its direction is not told from +x
+// and lies below the x axis, the ways by that direction counted the other way round
+// from +x: to a calculator in degrees −121° is 239°, to one in radians it is not.
+func (p pull) byOtherTurn(parts []lesson.Quantity) []lesson.Quantity {
+	if p.fromX() || p.vec.Y >= 0 {
+		return parts
+	}
+	dir := expr.Node(expr.Deg(p.at + 360))
+	if p.at > 0 {
+		dir = expr.Neg{X: expr.Deg(360 - p.at)}
+	}
+	x, y := resolve(p.force(), dir)
+	parts[0].Aside, parts[1].Aside = append(parts[0].Aside, x[0].Tree), append(parts[1].Aside, y[0].Tree)
+	return parts
+}
+
+// byDirection adds to a pull's components those by a direction that is another's.
+func (p pull) byDirection(parts []lesson.Quantity, dir string) {
+	x, y := resolve(p.force(), expr.S(dir))
+	for i, r := range []lesson.Route{x[0], y[0]} {
+		parts[i].Mistakes = append(parts[i].Mistakes, mistakeAside("other-force", r.Tree))
+	}
 }
 
 // bySlope is the route by the slope triangle, and the wrong ways with it: legs

@@ -16,6 +16,11 @@ func mistake(slip string, tree expr.Node) lesson.Mistake {
 	return lesson.Mistake{Slip: slip, Tree: tree}
 }
 
+// mistakeAside is a mistake that no draw is refused for.
+func mistakeAside(slip string, tree expr.Node) lesson.Mistake {
+	return lesson.Mistake{Slip: slip, Tree: tree, Aside: true}
+}
+
 func way(m lesson.Method, steps ...lesson.Step) lesson.Way {
 	return lesson.Way{Method: m, Steps: steps}
 }

@@ -157,8 +157,13 @@ func TestSlipsOfComponentsAreNamed(t *testing.T) {
 		{back, "theta", "60.37", "reference-angle"},
 		{three, "Rx", decimal(math.Round((420*math.Cos(20*math.Pi/180)+350*math.Cos(115*math.Pi/180))*10)/10) + " N", "term-missing"}, // the third
 		{three, "R", "1280 N", "magnitudes-added"},
-		{known, "F2x", "499.7 N", "known-added"},          // 560 cos 70° + 340 cos 25°
-		{least, "F2", "850 lb", "perpendicular-to-given"}, // 850 tan 45°
+		{known, "F2x", "499.7 N", "known-added"},                           // 560 cos 70° + 340 cos 25°
+		{known, "F2x", "191.5 N", "term-missing"},                          // 560 cos 70° alone
+		{known, "F2x", "-308.1 N", "term-missing"},                         // −340 cos 25° alone
+		{known, "F1x", "116.3 N", "other-force"},                           // 340 cos 70°
+		{known, "Ry", "236.7 N", "other-force"},                            // 560 sin 25°
+		{banked(t, &ObliqueComponents, 0), "Fx", "507.5 N", "other-force"}, // 560 cos 25°
+		{least, "F2", "850 lb", "perpendicular-to-given"},                  // 850 tan 45°
 	}
 	for _, r := range rows {
 		t.Run(r.id, func(t *testing.T) {

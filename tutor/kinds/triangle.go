@@ -205,6 +205,7 @@ func (t *triangle) directions() (second, result lesson.Quantity) {
 // parts declares the components of both forces and of the resultant.
 func (t *triangle) parts() []lesson.Quantity {
 	first, second := t.first.byReference(t.first.parts("")), t.second.parts("")
+	t.first.byDirection(first, t.result.dir)
 	all := append(first, second...)
 	for i, c := range []coordinate{alongX, alongY} {
 		axis := c.String()
@@ -212,6 +213,8 @@ func (t *triangle) parts() []lesson.Quantity {
 		q := &second[i]
 		q.Routes = append([]lesson.Route{route("difference", "difference-of-components", lesson.ByComponents,
 			expr.Sub(expr.S("R"+axis), expr.S("F1"+axis)))}, q.Routes...)
+		x, y := resolve(t.result.force(), theta1)
+		whole.Mistakes = append(whole.Mistakes, mistakeAside("other-force", [][]lesson.Route{x, y}[i][0].Tree))
 		slices.Reverse(whole.Routes) // by its own magnitude and direction first
 		all[2+i] = *q
 		all = append(all, whole)

@@ -18,8 +18,8 @@ func (s *plane) quantities(pulls []pull) []lesson.Quantity {
 	phi, gamma := s.betweenForces(v)
 	alpha, beta := s.besideResultant(v, r)
 	all := []lesson.Quantity{phi, gamma, resultantOfTwo(r), alpha, beta, s.resultantDirection(v, r)}
-	all = append(all, pulls[0].parts("F2")...)
-	all = append(all, pulls[1].parts("F1")...)
+	all = append(all, pulls[0].byReference(pulls[0].parts("F2"))...)
+	all = append(all, pulls[1].byReference(pulls[1].parts("F1"))...)
 	for c, t := range []lesson.Quantity{total(pulls, alongX, r), total(pulls, alongY, r)} {
 		axis := coordinate(c).String()
 		first, second := expr.S("F1"+axis), expr.S("F2"+axis)

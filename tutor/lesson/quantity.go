@@ -23,8 +23,9 @@ func (r *Route) Fits(m Method) bool {
 // Mistake is a wrong way to a quantity that no rewrite of a route gives, such
 // as treating forces as numbers. It carries the id of its row in the catalogue.
 type Mistake struct {
-	Slip string
-	Tree expr.Node
+	Slip  string
+	Tree  expr.Node
+	Aside bool // looked for; no draw is refused where its value lies near another
 }
 
 // Quantity is a value of the lesson: a given, or one the learner may enter.

@@ -43,6 +43,9 @@ var directionSlips = []Slip{
 		if c.Quantity.Equation {
 			return withoutTerm(n)
 		}
+		if l, r, ok := expr.Operands(n, expr.OpSub); ok && c.isComponent(l) && c.isComponent(r) {
+			return []expr.Node{l, expr.Neg{X: r}}
+		}
 		l, r, ok := expr.Operands(n, expr.OpAdd)
 		if !ok || !c.isMagnitude(r) || !c.isSum(l) {
 			return nil
