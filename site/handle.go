@@ -65,6 +65,7 @@ func (s *session) start(f Form, log string) html.Nodes {
 	for _, f := range lines {
 		s.replay(f)
 	}
+	s.lost = "" // what a link of days ago, or a damaged line, had to be told
 	if code := f.Get("hash"); code != "" && code != s.current {
 		s.open(code)
 	}

@@ -151,3 +151,19 @@ func TestOwnProblemNamesTheField(t *testing.T) {
 		})
 	}
 }
+
+// Who opens the page again without a link is not told once more that the link of
+// last time was broken, nor that a damaged line of the log is one.
+func TestABrokenLinkIsToldOfOnce(t *testing.T) {
+	const broken = "This link is not whole"
+	for name, past := range map[string]string{
+		"a link followed before": line("do", "open", "hash", barge()+"x", "at", "1"),
+		"a damaged line":         line("do", "enter", "problem", "", "quantity", "R", "entry", "1", "at", "1"),
+	} {
+		again := func(hash string) string {
+			return string(Handle([]byte(line("do", "start", "hash", hash, "at", "2") + "\n" + past)))
+		}
+		assert.NotContains(t, again(""), broken, name)
+		assert.Contains(t, again(barge()+"y"), broken, "the link it is opened with is told of")
+	}
+}

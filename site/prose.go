@@ -17,7 +17,7 @@ func (d *desk) prose(s string) html.Node { return Prose(d.lesson.Lesson, s) }
 
 // Prose is a sentence of the tutor's with its symbols set as in a formula: plain
 // text has no subscript letters, so that a mass mW and an angle θT read badly.
-// Symbols that are letters or words by themselves stay as they are.
+// Letters by themselves stay as they are, and so does what may be a word.
 func Prose(l *lesson.Lesson, s string) html.Node {
 	symbols := map[string]expr.Symbol{}
 	var names []string
@@ -36,6 +36,9 @@ func Prose(l *lesson.Lesson, s string) html.Node {
 		if before, _ := utf8.DecodeLastRuneInString(s[:at]); !partOfWord(before) {
 			name = symbolAt(s[at:], names)
 		}
+		if name != "" && beginsSentence(s, at, name) {
+			name = ""
+		}
 		if name == "" {
 			_, size := utf8.DecodeRuneInString(s[at:])
 			at += size
@@ -48,10 +51,21 @@ func Prose(l *lesson.Lesson, s string) html.Node {
 	return html.Group(append(parts, html.Text(s[from:]))...)
 }
 
-// lowered tells whether a symbol has letters below the line and can't be taken
-// for a word of a sentence, as a force A along an axis t can.
-func lowered(s expr.Symbol) bool {
-	return strings.ContainsFunc(s.Sub, unicode.IsLetter) && !slices.Contains(words, s.String())
+// lowered tells whether a symbol has letters below the line.
+func lowered(s expr.Symbol) bool { return strings.ContainsFunc(s.Sub, unicode.IsLetter) }
+
+// beginsSentence tells whether what looks like a symbol may be the first word of a
+// sentence, as the component of a force A along an axis t can: a word stands
+// first, and another follows it.
+func beginsSentence(s string, at int, name string) bool {
+	if !slices.Contains(words, name) {
+		return false
+	}
+	before, _ := utf8.DecodeLastRuneInString(strings.TrimRightFunc(s[:at], unicode.IsSpace))
+	first := before == utf8.RuneError || strings.ContainsRune(".?!:;(“", before)
+	rest := strings.TrimLeftFunc(s[at+len(name):], unicode.IsSpace)
+	after, _ := utf8.DecodeRuneInString(rest)
+	return first && len(rest) < len(s)-at-len(name) && unicode.IsLetter(after)
 }
 
 // words are the words of two letters that begin a sentence.

@@ -3,7 +3,6 @@ package site
 import (
 	"testing"
 
-	"closingside/statics/expr"
 	"closingside/tutor/kinds"
 
 	"github.com/stretchr/testify/assert"
@@ -31,5 +30,14 @@ func TestSymbolsInSentences(t *testing.T) {
 	l, err = openCode(kinds.All.ByName("oblique-components").BankProblems()[1].Code())
 	require.NoError(t, err)
 	assert.Equal(t, "Find <i>M</i><sub>a</sub> and <i>M</i><sub>b</sub> along a.", string((&desk{lesson: l}).prose("Find Ma and Mb along a.").Render(nil)))
-	assert.False(t, lowered(expr.Symbol{Letter: "A", Sub: "t"}), "At may begin a sentence")
+	l, err = openCode("1!two-forces!!forces:A;460_N;-7_deg!forces:B;700_N;64_deg!4nz5")
+	require.NoError(t, err)
+	by := "<i>B</i><sub>y</sub>"
+	for sentence, want := range map[string]string{
+		"By rectangular components": "By rectangular components", "Right. By which law?": "Right. By which law?", "Which one? By\u00a0it": "Which one? By\u00a0it",
+		"By": by, "By = 629.2 N, By\u00a0=\u00a0629.2\u00a0N": by + " = 629.2 N, " + by + "\u00a0=\u00a0629.2\u00a0N",
+		"What is By of B?": "What is " + by + " of B?", "in By: a sign lost": "in " + by + ": a sign lost",
+	} {
+		assert.Equal(t, want, string((&desk{lesson: l}).prose(sentence).Render(nil)), "By is a word where it may begin a sentence")
+	}
 }

@@ -145,11 +145,19 @@ func reasons(l *tutor.Lesson, r tutor.Reply) []string {
 			titles = append(titles, strings.Join(parts, " + "))
 		}
 		if more := len(s.IDs) - len(titles); more > 0 {
-			titles = append(titles, strconv.Itoa(more)+" more that give the same")
+			titles = append(titles, moreAlike(more))
 		}
 		all = append(all, strconv.Itoa(percent)+" % "+strings.Join(titles, "; or "))
 	}
 	return all
+}
+
+// moreAlike counts the explanations that are not written out.
+func moreAlike(n int) string {
+	if n == 1 {
+		return "1 more that gives the same"
+	}
+	return strconv.Itoa(n) + " more that give the same"
 }
 
 func digits(n int) string {

@@ -281,7 +281,7 @@ func explanations(l *tutor.Lesson, r tutor.Reply) []foundLine {
 			titles = append(titles, l.SlipTitle(id)+" ("+id+")")
 		}
 		if more := len(s.IDs) - len(titles); more > 0 {
-			titles = append(titles, strconv.Itoa(more)+" more that give the same")
+			titles = append(titles, moreAlike(more))
 		}
 		add(s.Probability, at+strings.Join(titles, "; or "))
 	}

@@ -162,3 +162,9 @@ func TestSlipsOfEveryKind(t *testing.T) {
 		})
 	}
 }
+
+// What is left out is counted in a sentence that holds for one, too.
+func TestTheRestIsCountedInASentence(t *testing.T) {
+	assert.Equal(t, "1 more that gives the same", moreAlike(1))
+	assert.Equal(t, "3 more that give the same", moreAlike(3))
+}

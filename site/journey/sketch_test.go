@@ -188,6 +188,31 @@ func TestTheNextStepIsInViewAfterTheSketch(t *testing.T) {
 	}
 }
 
+// On a desk's screen the drawing, what to do and the way past it are seen at once; on a
+// phone the two tools keep to a line each.
+func TestTheSketchIsSeenWhole(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.screen(1280, 800, "dark")
+	for _, part := range []string{"#sketch-step", ".sketch svg", "#sketch-choose", "#sketch-skip"} {
+		assert.True(t, p.whole(part), part)
+	}
+	p.view("sketch-desk")
+	f1, h1 := p.ends("F1")
+	f2, h2 := p.ends("F2")
+	p.mouseDrag(between(f2, h2, 0.6), spot{between(f2, h2, 0.6).X + h1.X - f1.X, between(f2, h2, 0.6).Y + h1.Y - f1.Y})
+	p.stage("close")
+	assert.True(t, p.whole("#sketch-undo"), "and so with what is said")
+
+	p.screen(390, 844, "light")
+	for _, tool := range []string{"move", "draw"} {
+		p.eval(fmt.Sprintf(`document.querySelector("#tool-%s").click()`, tool), nil)
+		var lines int
+		p.eval(fmt.Sprintf(`(() => { const r = document.createRange(); r.selectNodeContents(document.querySelector("#tool-%s + span"));
+			return new Set([...r.getClientRects()].map((b) => b.top)).size; })()`, tool), &lines)
+		assert.Equal(t, 1, lines, "lines of the tool %s", tool)
+	}
+}
+
 // whole tells whether the whole of an element is in the window.
 func (p *visitor) whole(selector string) bool {
 	p.t.Helper()

@@ -3,6 +3,7 @@ package sheet
 import (
 	"strings"
 
+	"closingside/site"
 	"closingside/site/html"
 	"closingside/tutor/text"
 )
@@ -33,7 +34,7 @@ func (c *Copy) row() (html.Node, error) {
 			found, _ := values(each)
 			said = append(said, each.InCase(strings.Join(found, ", ")))
 		}
-		all = append(all, html.El("span", html.El("b", html.Text(itoa(c.Variant.Tasks[i].Number)+"\u2002")), html.Text(strings.Join(said, "; "))), html.Text(" "))
+		all = append(all, html.El("span", html.El("b", html.Text(itoa(c.Variant.Tasks[i].Number)+"\u2002")), site.Prose(l.Lesson, strings.Join(said, "; "))), html.Text(" "))
 	}
 	whose := []html.Part{html.A("scope", "row"), html.Text(c.ID)}
 	if c.Name != "" {

@@ -54,7 +54,7 @@ func TestKeysShowBothSolutions(t *testing.T) {
 			assert.Equal(t, 1, strings.Count(page, html.Escape(head)), head)
 			for i := range s.Quantities {
 				if q := &s.Quantities[i]; q.Answer {
-					assert.Contains(t, page, html.Escape(s.Show(q, q.True, l.Problem.Settings.Answer)))
+					assert.Contains(t, page, html.Escape(unbroken(s.Show(q, q.True, l.Problem.Settings.Answer))))
 				}
 			}
 		}

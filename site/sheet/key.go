@@ -74,13 +74,16 @@ func values(l *tutor.Lesson) (answers, way []string) {
 		switch {
 		case !w.Offered(q):
 		case q.Answer:
-			answers = append(answers, l.SymbolText(q.Name)+" = "+l.Show(q, q.True, w.Settings.Answer))
+			answers = append(answers, unbroken(l.SymbolText(q.Name)+" = "+l.Show(q, q.True, w.Settings.Answer)))
 		default:
-			way = append(way, l.SymbolText(q.Name)+" = "+l.ShowKept(q, q.True, w.Settings))
+			way = append(way, unbroken(l.SymbolText(q.Name)+" = "+l.ShowKept(q, q.True, w.Settings)))
 		}
 	}
 	return answers, way
 }
+
+// unbroken stays on one line.
+func unbroken(s string) string { return strings.ReplaceAll(s, " ", "\u00a0") }
 
 // lines are sentences on a lesson, one below the other.
 func lines(l *tutor.Lesson, all []string) []html.Part {

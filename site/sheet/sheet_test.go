@@ -76,6 +76,24 @@ func TestSymbolsAreSetAsInFormulas(t *testing.T) {
 	assert.NotContains(t, statement(l).String(), "θQ")
 }
 
+// A value of a key stays on one line, and its symbol is set everywhere: in the
+// table of answers, and where By might be a word.
+func TestAnswersOfAKeyAreWhole(t *testing.T) {
+	p, err := kinds.All.Decode("1!two-forces!!forces:A;460_N;-7_deg!forces:B;700_N;64_deg!4nz5")
+	require.NoError(t, err)
+	set := &sets.Set{Title: "Lines", Version: "1", Settings: lesson.DefaultSettings(), Parts: []sets.Part{
+		{Problem: p, Count: 1, Marks: 1}, {Problem: kinds.MissingForce.BankProblems()[0], Count: 1, Marks: 1}}}
+	v, err := set.Variant("")
+	require.NoError(t, err)
+	c := Copy{Variant: v}
+	k, err := key(&c)
+	require.NoError(t, err)
+	assert.Contains(t, k.String(), "<i>B</i><sub>y</sub>\u00a0=\u00a0629.2\u00a0N")
+	row, err := c.row()
+	require.NoError(t, err)
+	assert.Contains(t, row.String(), "<i>θ</i><sub>Q</sub>\u00a0=\u00a0")
+}
+
 func TestAKeyAnswersEverything(t *testing.T) {
 	c := everyKind(t)
 	for i, task := range c.Variant.Tasks {
@@ -140,7 +158,7 @@ func TestAnswersOfAClass(t *testing.T) {
 		require.NoError(t, err)
 		answers, _ := values(l)
 		for _, a := range answers {
-			assert.Equal(t, 3, strings.Count(page, html.Escape(a)), a)
+			assert.Equal(t, 3, strings.Count(page, site.Prose(l.Lesson, a).String()), a)
 		}
 	}
 }

@@ -29,7 +29,7 @@ func (d *Drawing) FromWorld(v r2.Vec) Point {
 type Cost struct {
 	Overlaps  int     // labels that touch another label, a stroke or the frame
 	Leaders   int     // labels tied to their part by a leader
-	Crossings int     // strokes crossed by leaders
+	Crossings int     // strokes crossed by leaders, an arrow counted three times
 	Stage     int     // how many attempts failed before: from 2 on, the geometry is drawn smaller
 	Total     float64 // sum of the chosen places' costs
 }

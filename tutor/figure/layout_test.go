@@ -207,3 +207,31 @@ func TestStepsBuildTheFigureUp(t *testing.T) {
 		}
 	}
 }
+
+// TestANarrowAngleIsLabelledBetweenItsSides: where a narrow angle opens wide enough, its
+// label stands there, and no leader crosses the force.
+func TestANarrowAngleIsLabelledBetweenItsSides(t *testing.T) {
+	for _, degrees := range []float64{20, 25, 35} {
+		for _, size := range []Size{{Width: 330, Height: 250}, {Width: 330, Height: 175, Text: 14}} {
+			s := Rectangular(forceAt("T", "", 340, degrees), Symbol("T", "x"), Symbol("T", "y"))
+			d := Layout(s, size)
+			assert.Zero(t, d.Cost.Leaders, "%g°, %v", degrees, size)
+			for _, m := range d.Marks {
+				if m.Shape == Text && m.Class == ClassArc {
+					at := d.Origin.sub(m.Box.centre())
+					got := math.Atan2(at.Y, -at.X) * 180 / math.Pi
+					assert.True(t, 0 < got && got < degrees, "%g°, %v: the label stands at %g°", degrees, size, got)
+				}
+			}
+		}
+	}
+}
+
+// TestALeaderPrefersNotToCrossAnArrow: of two ways out, it takes the one across fine lines.
+func TestALeaderPrefersNotToCrossAnArrow(t *testing.T) {
+	p := placer{strokes: []stroke{{a: Point{0, 10}, b: Point{20, 10}, half: 1, owner: 1, shaft: true}, {a: Point{0, -10}, b: Point{20, -10}, half: 0.5, owner: 2}}}
+	arrow, axis := p.crossed(Point{10, 0}, Point{10, 20}, 3), p.crossed(Point{10, 0}, Point{10, -20}, 3)
+	assert.Equal(t, 3, arrow)
+	assert.Equal(t, 1, axis)
+	assert.Zero(t, p.crossed(Point{10, 0}, Point{10, 20}, 1), "its own part is none")
+}

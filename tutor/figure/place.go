@@ -57,7 +57,7 @@ const (
 	costInside  = 1.5
 	costLeader  = 7.0
 	costLength  = 0.06 // for each pixel of leader
-	costCross   = 5.0  // for each stroke a leader crosses
+	costCross   = 5.0  // for each stroke a leader crosses, and twice more for an arrow
 	costDoubt   = 8.0  // another part of the kind is as near as the label's own
 	costSlanted = 3.0  // a leader along its arrow
 )
@@ -152,7 +152,7 @@ func (p *placer) besideTip(w *want, add adder) {
 
 // besideArc offers places outside an arc and between its sides, close to it
 // or, as long as nothing stands between, farther out where a narrow angle
-// opens.
+// opens, which may be far.
 func (p *placer) besideArc(w *want, add adder) {
 	a := w.anchor
 	for i, t := range [...]float64{0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85} {
@@ -162,10 +162,31 @@ func (p *placer) besideArc(w *want, add adder) {
 			cost := 0.4*float64(i) + 1.1*float64(j)
 			add(a.a.along(u, a.r+d+support(u, w.w, w.h)), cost, &sight)
 		}
+		for j, d := range [...]float64{36, 48, 62} {
+			if c := a.a.along(u, a.r+d+support(u, w.w, w.h)); p.within(w, c) {
+				add(c, 0.4*float64(i)+8.5+0.5*float64(j), &sight)
+			}
+		}
 		if span := math.Abs(a.turn.Radians()); span > 0.6 {
 			add(a.a.along(u, a.r-3.5-support(u, w.w, w.h)), 1.5+0.4*float64(i), &sight)
 		}
 	}
+}
+
+// within reports whether a place far out still lies between the two sides of a
+// narrow angle, with nothing else between them: whose angle it is then shows
+// without a leader.
+func (p *placer) within(w *want, c Point) bool {
+	a := w.anchor
+	turn := a.turn.Radians()
+	if math.Abs(turn) > 1 {
+		return false
+	}
+	far := c.sub(a.a).norm()
+	past := statics.Angle(math.Copysign(6/far, turn))
+	at := func(direction statics.Angle) Point { return a.a.along(heading(direction), far) }
+	return p.clear(c, at(a.from+a.turn*0.15), w.owner) && p.clear(c, at(a.from+a.turn*0.85), w.owner) &&
+		!p.clear(c, at(a.from-past), w.owner) && !p.clear(c, at(a.from+a.turn+past), w.owner)
 }
 
 // besideDot offers places around a point.
@@ -199,7 +220,10 @@ func (p *placer) led(w *want, all []spot) []spot {
 	case onTip:
 		starts = []Point{a.b}
 	case onArc:
-		starts = []Point{a.a.along(heading(a.from+a.turn/2), a.r)}
+		starts = nil
+		for _, t := range [...]float64{0.5, 0.35, 0.65, 0.2, 0.8} {
+			starts = append(starts, a.a.along(heading(a.from+a.turn*statics.Angle(t)), a.r))
+		}
 	case onDot:
 		rim = a.r
 	}
@@ -292,12 +316,16 @@ func (p *placer) clear(a, b Point, owner int) bool {
 	return p.crossed(a, b, owner) == 0
 }
 
-// crossed counts the strokes of other parts that a segment crosses.
+// crossed counts the strokes of other parts that a segment crosses, an arrow's
+// shaft three times: it is what one follows with the eye.
 func (p *placer) crossed(a, b Point, owner int) int {
 	n := 0
 	for i := range p.strokes {
 		if s := &p.strokes[i]; s.owner != owner && crosses(a, b, s.a, s.b) {
 			n++
+			if s.shaft {
+				n += 2
+			}
 		}
 	}
 	return n
