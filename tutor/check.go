@@ -81,6 +81,9 @@ func (w *Work) decideAs(q *lesson.Quantity, r *Reply) {
 // rightly from the learner's own accepted entries as typed. Where those were so
 // coarse that it lies beyond every limit, it was rounded (see onlyRounded).
 func (w *Work) right(q *lesson.Quantity, r entry.Reading) bool {
+	if q.IsAngle() && !q.Turns && math.Abs(r.Value-q.True) > 540 { // no angle of a figure is written several turns off
+		return false
+	}
 	half, exact := w.Settings.DigitsOf(q).HalfUnit(q.Dim, r.Value), w.unrounded(r)
 	if exact {
 		half = exactly * math.Abs(r.Value)

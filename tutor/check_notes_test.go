@@ -51,3 +51,24 @@ func TestTheUnitIsMissedOfWhateverHasOne(t *testing.T) {
 		assert.Equal(t, r.missed, slices.Contains(got.Notes, "unit-missing"), r.entry)
 	}
 }
+
+// An angle of the figure may be written a turn off, as calculations give it; that
+// is noted. Several turns off it is a slip of the pen that ends there by chance.
+func TestAngleOfTheFigureATurnOff(t *testing.T) {
+	rows := []struct {
+		entry string
+		want  verdict.Verdict
+		notes []string
+	}{
+		{"87°", verdict.Correct, nil},
+		{"447°", verdict.Correct, []string{"angle-otherwise"}},
+		{"-273°", verdict.Correct, []string{"angle-otherwise"}},
+		{"807°", verdict.Unexplained, nil},
+		{"-633°", verdict.Unexplained, nil},
+	}
+	for _, r := range rows {
+		got := NewWork(barge(t), lesson.DefaultSettings()).Enter("gamma", r.entry)
+		assert.Equal(t, r.want, got.Verdict, "%s: %+v", r.entry, got)
+		assert.Equal(t, r.notes, got.Notes, r.entry)
+	}
+}

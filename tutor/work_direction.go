@@ -75,7 +75,7 @@ func (w *Work) asAsked(q *lesson.Quantity, r entry.Reading, moved bool) bool {
 	case r.Unit != lesson.AngleUnit.Symbol || moved:
 		return false
 	case !q.Turns:
-		return math.Abs(r.Value) < 360
+		return math.Abs(r.Value-q.True) < 180
 	case as == lesson.FromX, as == lesson.FromThing:
 		return r.Value > -180-1e-9 && r.Value < 360
 	case as == lesson.AsBearing:
