@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"sync"
@@ -72,13 +73,15 @@ func TestDoublesLeftOutCountNowhere(t *testing.T) {
 	assert.InDelta(t, mostDoubles/2, d.weightFor(2), 1e-9)
 }
 
-// A table whose guesses are all the true value is as good as an empty one: what
-// is divided by its weight has a value.
-func TestATableOfTheTruthAloneHasAWeight(t *testing.T) {
+// A table whose guesses are all the true value, or no number, is as good as an
+// empty one: what is divided by its weight has a value.
+func TestATableOfNothingWrongHasAWeight(t *testing.T) {
 	l := barge(t)
 	q := l.Quantity("R")
 	i := l.index[q.Name]
-	table := NewWork(l, lesson.DefaultSettings()).now(q).newTable(i, []guess{{value: q.True, weight: 1, first: &outcome{value: q.True, ids: carriedIDs}}})
-	assert.Empty(t, table.cells)
-	assert.InDelta(t, 1, table.total, 0)
+	for _, v := range []float64{q.True, math.Inf(1), math.Inf(-1)} {
+		table := NewWork(l, lesson.DefaultSettings()).now(q).newTable(i, []guess{{value: v, weight: 1, first: &outcome{value: v, ids: carriedIDs}}})
+		assert.Empty(t, table.cells)
+		assert.InDelta(t, 1, table.total, 0)
+	}
 }

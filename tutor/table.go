@@ -46,7 +46,7 @@ type cell struct {
 }
 
 // newTable sorts and merges guesses about quantity q. The true value itself is
-// dropped.
+// dropped, and so is what is no number.
 func (s *state) newTable(q int, all []guess) *table {
 	quantity := &s.w.Lesson.Quantities[q]
 	order := make([]place, 0, len(all))
@@ -55,20 +55,20 @@ func (s *state) newTable(q int, all []guess) *table {
 	for i := range all {
 		below[i] = quantity.IsNegativeAngle(all[i].raw())
 		all[i].value = quantity.Fold(all[i].value)
-		if quantity.FoldedDistance(all[i].value, quantity.True) > same {
+		if off := quantity.FoldedDistance(all[i].value, quantity.True); off > same && !math.IsInf(off, 0) { // divided by an entry of 0
 			order = append(order, placeOf(quantity, all[i].value, below[i], i))
 		}
 	}
 	sortPlaces(order)
 	t := &table{s: s, q: q, guesses: make([]guess, 0, len(order)), cells: make([]cell, 0, distinct(order, same))}
+	first := math.Inf(-1)
 	for _, at := range order {
 		t.guesses = append(t.guesses, all[at.index])
-		n := len(t.cells)
-		if n == 0 || at.value-t.cells[n-1].value > same {
-			t.cells = append(t.cells, cell{value: at.value, below: below[at.index], from: int32(len(t.guesses) - 1)})
-			n++
+		if at.value-first > same {
+			first = at.value
+			t.cells = append(t.cells, cell{value: all[at.index].value, below: below[at.index], from: int32(len(t.guesses) - 1)})
 		}
-		t.cells[n-1].to = int32(len(t.guesses))
+		t.cells[len(t.cells)-1].to = int32(len(t.guesses))
 	}
 	for i := range t.cells {
 		c := &t.cells[i]

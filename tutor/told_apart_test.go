@@ -41,6 +41,7 @@ func TestMistakesToldApart(t *testing.T) {
 		{"a whole force where its component is written already", "270 -10 280 46", "F1y -46.89, Ry 471.4", "magnitudes-for-components", verdict.SlipFound},
 		{"a whole force with a sign, further on", "760 10 900 -51", "F2x 566.4, F2y -699.4, Rx 1315, R 1671", "magnitudes-for-components", verdict.SlipFound},
 		{"right from a coarse entry, a step in the head between", "4200 15 2900 72", "R 6243, theta 38.19", "", verdict.Correct},
+		{"from a right angle, below zero", "500 7 700 126", "gamma -29", "complement-for-supplement given-miscopied", verdict.SlipFound},
 		{"a whole force with the sign of the sketch", "640 160 590 46", "F1x -640", "digits-swapped magnitudes-for-components", verdict.SlipFound},
 		{"a written component kept to three digits", "220 64 170 36", "F1x 96.36, F2x 137.5, Rx 234.4", "Qx", verdict.EarlyRounding},
 		{"an angle whole by chance, rounded work", "500 -111 500 33", "gamma 36, R 309.0, theta 105.01", "wrong-side", verdict.SlipFound},
