@@ -23,8 +23,8 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 		c = c.notCarried()
 	}
 	r.Slips, r.Unexplained = c.slips, c.unexplained
-	early := func(o *Rounded) {
-		r.Verdict, r.Rounded, r.Feedback = verdict.EarlyRounding, o, w.keepDigits(q, o, r.Reading.Value)
+	early := func(o *Rounded, way string) {
+		r.Verdict, r.Rounded, r.Feedback = verdict.EarlyRounding, o, w.keepDigits(q, o, r.Reading.Value, way)
 	}
 	carried := func(from string) {
 		r.Verdict, r.From, r.Feedback = verdict.Carried, from, w.sendTo(q, from)
@@ -37,16 +37,19 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 	}
 	switch {
 	case short != nil && (short.Digits > 2 || !slip): // 500 for 490.5 may have another g behind it
-		early(short)
+		early(short, theWay)
 		alone(min(c.unexplained, 0.5))
-	case c.carried != nil && (c.carriedShare >= halfSure || !slip && c.orSlip(c.carriedShare)):
+	case c.carried != nil && (c.carriedShare >= halfSure || !slip && c.mayBeCarried()):
 		carried(c.carried.from)
 		r.Unexplained -= c.carriedShare
 	case beyond != nil && !(c.rounded != nil && c.onlyTooSoon() && w.now(q).standing != 0): // one value, where entries show the way
-		early(beyond)
+		early(beyond, theWay)
 		alone(min(c.unexplained, 0.5))
-	case c.rounded != nil && (c.onlyTooSoon() || !slip && c.orSlip(c.roundedShare)):
-		early(c.rounded.rounded)
+	case c.rounded != nil && c.roundedShare >= sureOfRounding:
+		early(c.rounded.rounded, theWay)
+		r.Unexplained -= c.roundedShare
+	case c.rounded != nil && (c.onlyTooSoon() || c.ratherRounded()):
+		early(c.rounded.rounded, perhaps)
 		r.Unexplained -= c.roundedShare
 	case slip:
 		r.Verdict, r.Feedback = verdict.SlipFound, w.askAbout(r.Slips[0])
@@ -97,10 +100,18 @@ func (c weighed) notCarried() weighed {
 }
 
 // orSlip tells whether a value is all but surely one slip, or what has that share:
-// carried, or rounded too soon. Going back to an earlier entry, or asking for more
-// digits, accuses nobody.
+// carried, or rounded too soon.
 func (c *weighed) orSlip(share float64) bool {
-	return share >= mayBe && len(c.slips) > 0 && !c.slips[0].double() && share+c.slips[0].Probability >= sureEnough
+	return len(c.slips) > 0 && !c.slips[0].double() && share+c.slips[0].Probability >= sureEnough
+}
+
+// mayBeCarried tells so of what is carried, be it the less likely of the two: going
+// back to an earlier entry accuses nobody.
+func (c *weighed) mayBeCarried() bool { return c.carriedShare >= mayBe && c.orSlip(c.carriedShare) }
+
+// ratherRounded tells so of what was rounded, being the likelier of the two.
+func (c *weighed) ratherRounded() bool {
+	return c.orSlip(c.roundedShare) && c.roundedShare >= c.slips[0].Probability
 }
 
 // nearlyCarried is the first wrong entry behind a value that lies as near to one

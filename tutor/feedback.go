@@ -118,10 +118,17 @@ func (w *Work) sendTo(q *lesson.Quantity, from string) string {
 	return w.Lesson.Say(key, "symbol", w.Lesson.SymbolText(q.Name), "from", w.Lesson.SymbolText(from))
 }
 
+// How sure it is that a way is right on which something was rounded.
+const (
+	theWay  = "way"
+	perhaps = "perhaps"
+)
+
 // keepDigits says what was rounded too soon and about how far that moved the
 // value: to the nearest of 1, 2, 5, 10 and so on, and not to which side, so that
-// it shows how much but not where the value lies.
-func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64) string {
+// it shows how much but not where the value lies. way tells how sure it is that
+// nothing else is wrong.
+func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64, way string) string {
 	moved := roughly(q.FoldedDistance(v, q.True))
 	symbol := w.Lesson.SymbolText(q.Name)
 	key := "feedback.rounded"
@@ -133,7 +140,7 @@ func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64) string {
 	case r.several:
 		key += ".several"
 	}
-	return w.Lesson.Say(key, "what", r.What, "kept", r.kept(), "keep", (&Rounded{Digits: r.Keep, angle: r.angle}).kept(),
+	return w.Lesson.Say(key, "way", w.Lesson.Say("feedback.rounded."+way), "what", r.What, "kept", r.kept(), "keep", (&Rounded{Digits: r.Keep, angle: r.angle}).kept(),
 		"moved", w.Lesson.Show(q, moved, lesson.Digits{Magnitude: 1, Angle: max(0, -lesson.DecimalExponent(moved))}), "symbol", symbol)
 }
 

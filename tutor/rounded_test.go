@@ -164,17 +164,30 @@ func TestAValueWrittenShortIsAskedForAsItsFieldAsks(t *testing.T) {
 	}
 }
 
-// cos(-177°) = -0.9986 kept to two digits is 1.0: whether it was rounded so or left
-// out, asking for more digits accuses nobody, and the slip stays listed.
+// cos(-177°) = -0.9986 kept to two digits is 1.0, and cos(-116°) = -0.4384 is 0.44,
+// which makes -237.6 of -236.7: whether it was rounded so, or left out, or two digits
+// of the value exchanged, asking for more of them accuses nobody, and the slip stays
+// listed.
 func TestRoundingOrSlip(t *testing.T) {
-	got := NewWork(pair(t, "500 N", "-177 deg", "290 N", "113 deg"), lesson.DefaultSettings()).Enter("F1x", "-500.0 N")
-	require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
-	assert.Equal(t, 2, got.Rounded.Digits)
-	require.NotEmpty(t, got.Slips)
-	assert.Contains(t, got.Slips[0].IDs, "magnitudes-for-components")
-	sum := got.Unexplained
-	for _, s := range got.Slips {
-		sum += s.Probability
+	rows := []struct {
+		lesson      *Lesson
+		entry       string
+		slip, words string
+	}{
+		{pair(t, "500 N", "-177 deg", "290 N", "113 deg"), "-500.0 N", "magnitudes-for-components", "The way is right"},
+		{pair(t, "540 N", "-116 deg", "560 N", "-147 deg"), "-237.6 N", "digits-swapped", "The way may be right"},
 	}
-	assert.Less(t, sum, 1.0, "the rest is that it was rounded")
+	for _, r := range rows {
+		got := NewWork(r.lesson, lesson.DefaultSettings()).Enter("F1x", r.entry)
+		require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
+		assert.Equal(t, 2, got.Rounded.Digits)
+		require.NotEmpty(t, got.Slips)
+		assert.Contains(t, got.Slips[0].IDs, r.slip)
+		assert.Contains(t, got.Feedback, r.words)
+		sum := got.Unexplained
+		for _, s := range got.Slips {
+			sum += s.Probability
+		}
+		assert.Less(t, sum, 1.0, "the rest is that it was rounded")
+	}
 }
