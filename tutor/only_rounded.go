@@ -146,7 +146,7 @@ func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 // farthest bounds what correct rounding is followed to: beyond it the way can't
 // be worked at these digits at all, and anything is as likely.
 const (
-	farthest      = 12   // times the limit
+	farthest      = 8    // times the limit
 	beyondLargest = 0.01 // of the largest force, for a component
 )
 

@@ -140,16 +140,17 @@ func (f *formula) keys() []string {
 	return keys
 }
 
-// multiple tells whether n is a number times a given, such as 2·P: as clean as
-// the given, it is not rounded. (The formula with the forces exchanged has 2·Q.)
+// multiple tells whether n is a given times a number, such as 2·P, or a leg of a
+// slope in the place of the number, P·3: as clean as the given, it is not rounded.
+// (The formula with the forces exchanged has 2·Q.)
 func (l *Lesson) multiple(n expr.Node) bool {
 	number, given, ok := expr.Operands(n, expr.OpMul)
-	if !ok {
-		return false
+	if _, last := given.(expr.Num); last {
+		number, given = given, number
 	}
-	s, symbol := given.(expr.Sym)
 	_, constant := number.(expr.Num)
-	return symbol && constant && l.Quantity(s.Name).Given
+	s, symbol := given.(expr.Sym)
+	return ok && symbol && constant && l.Quantity(s.Name).Given
 }
 
 // workedWith is a formula's value where one value in it comes out as v: every

@@ -42,9 +42,9 @@ var trigSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "ratio-inverted", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
+	{ID: "ratio-inverted", Prior: 2, Rule: func(c *Context, n expr.Node) []expr.Node {
 		l, r, ok := expr.Operands(n, expr.OpDiv)
-		if !ok || isNumber(r) { // a half is no ratio of quantities
+		if !ok || isNumber(r) && !c.Quantity.Given { // a half is no ratio of quantities, rise over run is
 			return nil
 		}
 		if over, under, ok := sineLaw(n); ok {
@@ -85,7 +85,7 @@ var trigSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "quadrant-missed", Prior: 5, Rule: func(_ *Context, n expr.Node) []expr.Node { // the principal value, by definition
+	{ID: "quadrant-missed", Prior: 5, Rule: func(c *Context, n expr.Node) []expr.Node { // the principal value, by definition
 		l, r, ok := expr.Operands(n, expr.OpAdd)
 		if ok && expr.IsDegrees(l, 180) && isArctangent(r) {
 			return one(r)
@@ -93,6 +93,10 @@ var trigSlips = []Slip{
 		l, r, ok = expr.Operands(n, expr.OpSub)
 		if ok && expr.IsDegrees(r, 180) && isArctangent(l) {
 			return one(l)
+		}
+		l, r, ok = expr.Operands(n, expr.OpSub)
+		if ok && c.Quantity.Given && expr.IsDegrees(l, 180) && isArctangent(r) { // of a slope, which has its sign from the sketch
+			return one(expr.Neg{X: r})
 		}
 		return nil
 	}},

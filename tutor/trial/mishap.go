@@ -188,16 +188,16 @@ func (p *learner) twoSlips(chain []step) []slip {
 	return append(slips, p.slip(at, last, tree, func(id string) bool { return common(id) && id != first.id })...)
 }
 
-// multiple tells whether n is a number times a given, such as 2·P, which is as
-// clean as the given.
+// multiple tells whether n is a number times a given, such as 2·P or P·3, which is
+// as clean as the given.
 func (p *learner) multiple(n expr.Node) bool {
-	product, ok := n.(expr.Bin)
-	if !ok || product.Op != expr.OpMul {
-		return false
+	l, r, ok := expr.Operands(n, expr.OpMul)
+	if _, first := r.(expr.Num); first {
+		l, r = r, l
 	}
-	_, number := product.L.(expr.Num)
-	given, symbol := product.R.(expr.Sym)
-	return number && symbol && p.lesson.Quantity(given.Name).Given
+	_, number := l.(expr.Num)
+	given, symbol := r.(expr.Sym)
+	return ok && number && symbol && p.lesson.Quantity(given.Name).Given
 }
 
 // early draws a value inside a step, the value itself left out, and how few
