@@ -20,6 +20,8 @@ func TestMisreadingsAndNeighboursAreTold(t *testing.T) {
 	tugs := kinds.TwoForcesSource("", kinds.ForceSource("P", "2.82 kN", "S 22 E"), kinds.ForceSource("Q", "6.61 kN", "4:3 down left"))
 	buoy := kinds.TwoForcesSource("", kinds.ForceSource("P", "161 N", "76 deg"), kinds.ForceSource("Q", "46 N", "39 deg above -x"))
 	slip := kinds.TwoForcesSource("", kinds.ForceSource("P", "70 N", "33 deg above -x"), kinds.ForceSource("Q", "41 N", "12:5 up left"))
+	tow := kinds.TwoForcesSource("", kinds.ForceSource("P", "448 lb", "-62 deg"), kinds.ForceSource("Q", "570 lb", "12 deg above -x"))
+	dredger := kinds.TwoForcesSource("", kinds.ForceSource("P", "2.52 kN", "S 34 W"), kinds.ForceSource("Q", "8.64 kN", "81 deg"))
 	hawsers := kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "4.66 kN", "37 deg above -x"), kinds.ForceSource("B", "7.65 kN", "S 44 E"), kinds.ForceSource("C", "9.62 kN", "62 deg below +x"))
 	whole := kinds.MissingForceSource("", kinds.ForceSource("A", "510 N", "-160 deg"), kinds.MissingSource("B"), kinds.ResultantSource("800 N", "158 deg"))
 	ahead := kinds.MissingForceSource("", kinds.ForceSource("A", "530 N", "-26 deg"), kinds.MissingSource("B"), kinds.ResultantSource("560 N", "17 deg"))
@@ -40,6 +42,11 @@ func TestMisreadingsAndNeighboursAreTold(t *testing.T) {
 		{"a slope's fraction upside down", tugs, "phi 75.13", "ratio-inverted slope-inverted"},
 		{"a slope's angle in the wrong quadrant", slip, "phi 214.38", "quadrant-missed opposite-sense"},
 		{"90° − 39° for 180° − 39°", buoy, "phi 25", "complement-for-supplement"},
+		// 360° − (78° + 62°); ten times the right 130° is 1300°, three turns and 220°
+		{"the same, where a point moved leads there too", tow, "phi 220", "complement-for-supplement"},
+		// 34° and 81° from south and from +x: −124° + 81°, and 236° + 81°
+		{"directions added, one counted below the axis", dredger, "phi 155; gamma 223", "directions-added"},
+		{"directions added, counted all round", dredger, "phi 155; gamma -137", "directions-added"},
 		{"another's angle to one's own sides", hawsers, "F3x 6.920", "other-force"},
 
 		{"the other magnitude with one's own direction", whole, "F1x -751.8", "other-force"},
@@ -95,9 +102,11 @@ func TestFarFromTheRightValueIsNotRounding(t *testing.T) {
 func TestReadingComesToTheDirection(t *testing.T) {
 	for _, told := range []string{"40 deg below +x", "40 deg above -x", "40 deg below -x", "N 40 E", "N 40 W", "S 40 E", "S 40 W",
 		"40 deg N of W", "3:4 up right", "3:4 up left", "3:4 down right", "3:4 down left", "20 deg clockwise from +y"} {
-		q := solvedBy(t, kinds.ComponentsSource("", "P", "340 N", told)).Quantity("theta")
+		q := solvedBy(t, kinds.TwoForcesSource("", kinds.ForceSource("P", "340 N", told), kinds.ForceSource("Q", "610 N", "75 deg"))).Quantity("theta1")
 		require.NotNil(t, q.Reading(), told)
 		assert.InDelta(t, q.True, expr.Eval(q.Reading(), nil), 1e-9, told)
 	}
-	assert.Nil(t, solvedBy(t, kinds.ComponentsSource("", "P", "340 N", "140 deg")).Quantity("theta").Reading())
+	plain := kinds.TwoForcesSource("", kinds.ForceSource("P", "340 N", "140 deg"), kinds.ForceSource("Q", "610 N", "40 deg above +x"))
+	assert.Nil(t, solvedBy(t, plain).Quantity("theta1").Reading())
+	assert.Nil(t, solvedBy(t, plain).Quantity("theta2").Reading())
 }

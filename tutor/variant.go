@@ -135,9 +135,15 @@ func (l *Lesson) slippedReading(q *lesson.Quantity, add addTree) {
 		return
 	}
 	for _, id := range inReading {
-		l.each(*slips.ByID(id), q, tree, func(t expr.Node, alternatives int) { add(0, id, slips.ByID(id).Prior/float64(alternatives), t) })
+		l.each(*slips.ByID(id), q, tree, func(t expr.Node, alternatives int) {
+			add(0, id, slips.ByID(id).Prior*shareRead/float64(alternatives), t)
+		})
 	}
 }
+
+// shareRead is how often a slip in working a given direction out is gone on from
+// (judgement): beside the sketch, where it lies, most are seen.
+const shareRead = 0.3
 
 // inReading are the slips made in working out a direction from how it is given.
 var inReading = []string{"complement-for-supplement", "radian-mode", "gradian-mode", "inverse-missing", "ratio-inverted", "quadrant-missed", "reference-angle"}

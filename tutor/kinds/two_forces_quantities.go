@@ -43,6 +43,11 @@ func (s *plane) betweenForces(v [2]r2.Vec) (phi, gamma lesson.Quantity) {
 	gamma.Routes = s.interior()
 	phi.Mistakes = directionsAdded(s.th[0] + s.th[1])
 	gamma.Mistakes = []lesson.Mistake{mistake("directions-added", expr.Sub(expr.Deg(180), expr.Add(theta1, theta2)))}
+	for _, turn := range []float64{-360, 360} { // a direction counted the other way round
+		if math.Abs(180-s.th[0]-s.th[1]+turn) < 360 {
+			gamma.Mistakes = append(gamma.Mistakes, mistakeAside("directions-added", expr.Sub(expr.Deg(180+turn), expr.Add(theta1, theta2))))
+		}
+	}
 	phi.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}
 	gamma.Between = phi.Between
 	return phi, gamma
