@@ -82,7 +82,7 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 			if symbol >= 0 && s.standing.has(symbol) {
 				weight *= weightReread
 			}
-			if expr.IsTrig(node) && d.digits == 1 && bare(d.value) {
+			if d.digits == 1 && (expr.IsTrig(node) && bare(d.value) || isBareRoot(node)) {
 				weight *= weightBare
 			}
 			out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted,
@@ -94,6 +94,13 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 
 // bare tells whether a sine or cosine was kept to nothing of it.
 func bare(kept float64) bool { return kept == 0 || math.Abs(kept) == 1 }
+
+// isBareRoot tells whether n is the root of numbers alone, as the long side of a
+// slope triangle is: nobody takes 2 for √5.
+func isBareRoot(n expr.Node) bool {
+	_, root := expr.Argument(n, expr.FnSqrt)
+	return root && len(expr.Symbols(n)) == 0
+}
 
 // roundKeys appends what a formula comes to where all its sines, cosines and
 // tangents are kept to the same few digits.

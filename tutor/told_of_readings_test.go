@@ -22,6 +22,7 @@ func TestMisreadingsAndNeighboursAreTold(t *testing.T) {
 	slip := kinds.TwoForcesSource("", kinds.ForceSource("P", "70 N", "33 deg above -x"), kinds.ForceSource("Q", "41 N", "12:5 up left"))
 	tow := kinds.TwoForcesSource("", kinds.ForceSource("P", "448 lb", "-62 deg"), kinds.ForceSource("Q", "570 lb", "12 deg above -x"))
 	dredger := kinds.TwoForcesSource("", kinds.ForceSource("P", "2.52 kN", "S 34 W"), kinds.ForceSource("Q", "8.64 kN", "81 deg"))
+	barge := kinds.TwoForcesSource("", kinds.ForceSource("P", "280 N", "86 deg"), kinds.ForceSource("Q", "260 N", "-50 deg"))
 	hawsers := kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "4.66 kN", "37 deg above -x"), kinds.ForceSource("B", "7.65 kN", "S 44 E"), kinds.ForceSource("C", "9.62 kN", "62 deg below +x"))
 	whole := kinds.MissingForceSource("", kinds.ForceSource("A", "510 N", "-160 deg"), kinds.MissingSource("B"), kinds.ResultantSource("800 N", "158 deg"))
 	ahead := kinds.MissingForceSource("", kinds.ForceSource("A", "530 N", "-26 deg"), kinds.MissingSource("B"), kinds.ResultantSource("560 N", "17 deg"))
@@ -47,6 +48,8 @@ func TestMisreadingsAndNeighboursAreTold(t *testing.T) {
 		// 34° and 81° from south and from +x: −124° + 81°, and 236° + 81°
 		{"directions added, one counted below the axis", dredger, "phi 155; gamma 223", "directions-added"},
 		{"directions added, counted all round", dredger, "phi 155; gamma -137", "directions-added"},
+		// α = 73.24° and β = 62.76°: θ = 86° − β = −50° + α
+		{"α laid off from the other force as from its own", barge, "theta 159.24", "wrong-neighbour"},
 		{"another's angle to one's own sides", hawsers, "F3x 6.920", "other-force"},
 
 		{"the other magnitude with one's own direction", whole, "F1x -751.8", "other-force"},
@@ -95,6 +98,24 @@ func TestFarFromTheRightValueIsNotRounding(t *testing.T) {
 	require.NotEmpty(t, r.Slips)
 	assert.Equal(t, verdict.SlipFound, r.Verdict, "%s", r.Feedback)
 	assert.Contains(t, r.Slips[0].IDs, "given-miscopied")
+}
+
+// Values that are whole are not rounded to whole degrees on the way, and nobody
+// takes 2 for √5.
+func TestWhatNobodyRoundsIsNotBlamed(t *testing.T) {
+	bridle := kinds.ObliqueComponentsSource("", kinds.ForceSource("F", "570 N", "42 deg"), kinds.AxisSource("a", "12 deg"), kinds.AxisSource("b", "78 deg"))
+	steep := kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "168 N", "1:2 up right"), kinds.ForceSource("B", "880 N", "27 deg below -x"), kinds.ForceSource("C", "177 N", "-71 deg"))
+	for _, row := range []struct {
+		problem               lesson.Source
+		quantity, entry, told string
+	}{
+		{bridle, "phi", "65.00", "given-miscopied"}, // 66°, of 77° for 78°
+		{steep, "F1y", "84.00 N", "leg-over-leg"},   // 168·1/2
+	} {
+		r := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings()).Enter(row.quantity, row.entry)
+		require.Equal(t, verdict.SlipFound, r.Verdict, "%s %v", r.Feedback, r.Slips)
+		assert.Contains(t, r.Slips[0].IDs, row.told)
+	}
 }
 
 // However a direction is told, the formula it is read by comes to it; where it is

@@ -199,9 +199,14 @@ func (s *plane) directionMistakes(v [2]r2.Vec) []lesson.Mistake {
 	diff := statics.Resultant(v[0], r2.Scale(-1, v[1]))
 	x := expr.Sub(expr.S("F1x"), expr.S("F2x"))
 	y := expr.Sub(expr.S("F1y"), expr.S("F2y"))
+	alpha, beta := expr.Node(expr.Sub(theta1, expr.S("alpha"))), expr.Node(expr.Add(theta2, expr.S("beta"))) // turned as from their own forces
+	if !s.ccw {
+		alpha, beta = expr.Add(theta1, expr.S("alpha")), expr.Sub(theta2, expr.S("beta"))
+	}
 	return []lesson.Mistake{
 		mistake("bisector-assumed", expr.Div(expr.Add(theta1, theta2), expr.N(2))),
 		mistake("other-diagonal", arctangent(x, y, diff)),
 		mistake("other-diagonal", arctangent(expr.Neg{X: x}, expr.Neg{X: y}, r2.Scale(-1, diff))),
+		mistakeAside("wrong-neighbour", alpha), mistakeAside("wrong-neighbour", beta),
 	}
 }
