@@ -104,13 +104,15 @@ func TestFarFromTheRightValueIsNotRounding(t *testing.T) {
 // takes 2 for √5.
 func TestWhatNobodyRoundsIsNotBlamed(t *testing.T) {
 	bridle := kinds.ObliqueComponentsSource("", kinds.ForceSource("F", "570 N", "42 deg"), kinds.AxisSource("a", "12 deg"), kinds.AxisSource("b", "78 deg"))
+	sides := kinds.FromComponentsSource("", "F", "29 N", "-130 N")
 	steep := kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "168 N", "1:2 up right"), kinds.ForceSource("B", "880 N", "27 deg below -x"), kinds.ForceSource("C", "177 N", "-71 deg"))
 	for _, row := range []struct {
 		problem               lesson.Source
 		quantity, entry, told string
 	}{
-		{bridle, "phi", "65.00", "given-miscopied"}, // 66°, of 77° for 78°
-		{steep, "F1y", "84.00 N", "leg-over-leg"},   // 168·1/2
+		{bridle, "phi", "65.00", "given-miscopied"},   // 66°, of 77° for 78°
+		{sides, "alpha", "73.83°", "given-miscopied"}, // 100 for 130, which is given
+		{steep, "F1y", "84.00 N", "leg-over-leg"},     // 168·1/2
 	} {
 		r := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings()).Enter(row.quantity, row.entry)
 		require.Equal(t, verdict.SlipFound, r.Verdict, "%s %v", r.Feedback, r.Slips)
