@@ -76,7 +76,7 @@ func (s *state) early(q int) *table {
 		}
 	}
 	for in := range s.own {
-		if in == q || s.w.Lesson.ready().givens.has(in) || s.standing.has(in) {
+		if in == q || s.standing.has(in) {
 			continue
 		}
 		plans := s.w.Lesson.plans(q, in, s.standing)
@@ -84,6 +84,9 @@ func (s *state) early(q int) *table {
 			continue
 		}
 		wrong := s.roundedIn(in)
+		if s.w.Lesson.ready().givens.has(in) {
+			wrong = [][]outcome{s.roundedReading(in)}
+		}
 		for i := range plans {
 			if plans[i].blunt() {
 				continue

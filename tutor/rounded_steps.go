@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 )
@@ -100,6 +101,28 @@ func bare(kept float64) bool { return kept == 0 || math.Abs(kept) == 1 }
 func isBareRoot(n expr.Node) bool {
 	_, root := expr.Argument(n, expr.FnSqrt)
 	return root && len(expr.Symbols(n)) == 0
+}
+
+// roundedReading lists what a direction given by a slope is read as where the
+// slope's angle is kept to too few digits.
+func (s *state) roundedReading(i int) []outcome {
+	q, l := &s.w.Lesson.Quantities[i], s.w.Lesson
+	h, tree := q.Heading, q.Reading()
+	if tree == nil || h.Form != statics.Slope {
+		return nil
+	}
+	prog, acute := l.compile(tree), lesson.Degrees(h.Turn)
+	var out []outcome
+	for _, d := range tooFew(&s.w.Settings, statics.DimAngle, acute) {
+		by := d.value - acute
+		if h.Sense == statics.Clockwise {
+			by = -by
+		}
+		what := expr.Plain(expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run))), l.Symbol)
+		out = append(out, outcome{value: q.True + by, ids: carriedIDs, at: q.Name, weight: d.weight, prog: prog, basis: ofAccepted,
+			rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: true, value: d.value}})
+	}
+	return out
 }
 
 // roundKeys appends what a formula comes to where all its sines, cosines and
