@@ -30,6 +30,7 @@ func TestMisreadingsAndNeighboursAreTold(t *testing.T) {
 	derrick := kinds.EquilibriumSource("", kinds.PartSource("P force", "direction: 80 deg", "force: 880 N"), kinds.PartSource("Q force", "direction: -154 deg", "force: 530 N"), kinds.PartSource("C cable"))
 	outward := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "51 N", "42 deg"), kinds.AxisSource("u", "35 deg"), kinds.AxisSource("v", "115 deg"))
 	sloped := kinds.ComponentsSource("", "T", "180 N", "2:3 down left")
+	pontoon := kinds.ConcurrentForcesSource("", kinds.ForceSource("P", "610 lb", "2:3 up right"), kinds.ForceSource("Q", "190 lb", "S 32 E"), kinds.ForceSource("S", "250 lb", "72 deg"))
 	rows := []struct {
 		name    string
 		problem lesson.Source
@@ -64,6 +65,10 @@ func TestMisreadingsAndNeighboursAreTold(t *testing.T) {
 		{"one direction clockwise", derrick, "phi3 286", "clockwise"},
 		{"one direction from the other axis", derrick, "phi3 164", "other-axis"},
 		{"the whole force for its part", outward, "phi 80; Fu 51.00", "magnitudes-for-components"},
+
+		// 100.7 + 77.25, and 610·(√13/3) for 610·(3/√13)
+		{"a force left out of a sum of slopes", pontoon, "F2x 100.7; F3x 77.25; Rx 177.9", "term-missing"},
+		{"the long side over a leg", pontoon, "F1x 733.1", "ratio-inverted"},
 
 		// 180·(3/13) and 180·(2/13) with the fraction kept to four digits
 		{"a root left out, the fraction rounded", sloped, "Fy -27.68", "root-missing"},

@@ -44,7 +44,7 @@ var trigSlips = []Slip{
 	}},
 	{ID: "ratio-inverted", Prior: 2, Rule: func(c *Context, n expr.Node) []expr.Node {
 		l, r, ok := expr.Operands(n, expr.OpDiv)
-		if !ok || isNumber(r) && !c.Quantity.Given { // a half is no ratio of quantities, rise over run is
+		if !ok || isPlain(r) && !c.Quantity.Given { // a half is no ratio of quantities, rise over run is
 			return nil
 		}
 		if over, under, ok := sineLaw(n); ok {
@@ -114,9 +114,15 @@ var trigSlips = []Slip{
 	}},
 }
 
-// Divided is ratio-inverted where no fraction is written: the force over the
-// cosine for its component, or a component times it for the force.
+// Divided is ratio-inverted where no fraction of quantities is written: the force
+// over the cosine for its component, or by the long side of a slope triangle over a
+// leg; a component times the cosine for the force.
 var Divided = Slip{ID: "ratio-inverted", Prior: 0.5, Rule: func(c *Context, n expr.Node) []expr.Node {
+	if over, long, ok := expr.Operands(n, expr.OpDiv); ok && c.ofComponent() && isPlain(long) {
+		if force, leg, ok := expr.Operands(over, expr.OpMul); ok && c.isMagnitude(force) && isNumber(leg) {
+			return one(expr.Mul(force, expr.Div(long, leg)))
+		}
+	}
 	if l, r, ok := expr.Operands(n, expr.OpMul); ok && c.ofComponent() && expr.IsTrig(r) {
 		return one(expr.Div(l, r))
 	}
@@ -162,6 +168,9 @@ var otherKey = map[expr.Func]expr.Func{
 }
 
 func isNumber(n expr.Node) bool { _, ok := n.(expr.Num); return ok }
+
+// isPlain tells whether n is made of numbers alone, without a key pressed on an angle.
+func isPlain(n expr.Node) bool { return len(expr.Symbols(n)) == 0 && !expr.Contains(n, expr.IsTrig) }
 
 func isArctangent(n expr.Node) bool { _, ok := expr.Argument(n, expr.FnAtan); return ok }
 
