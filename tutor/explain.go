@@ -42,9 +42,14 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 	case c.carried != nil && (c.carriedShare >= halfSure || !slip && c.mayBeCarried()):
 		carried(c.carried.from)
 		r.Unexplained -= c.carriedShare
-	case beyond != nil && !(c.rounded != nil && c.onlyTooSoon() && w.now(q).standing != 0): // one value, where entries show the way
-		early(beyond, theWay)
-		alone(min(c.unexplained, 0.5))
+	case beyond != nil && !(slip && w.farOff(q, r.Reading)) && !(c.rounded != nil && c.onlyTooSoon() && w.now(q).standing != 0): // one value, where entries show the way
+		if !slip {
+			early(beyond, theWay)
+			alone(min(c.unexplained, 0.5))
+			return
+		}
+		early(beyond, perhaps)
+		r.Slips, r.Unexplained = halved(c.slips), c.unexplained/2
 	case c.rounded != nil && c.roundedShare >= sureOfRounding:
 		early(c.rounded.rounded, theWay)
 		r.Unexplained -= c.roundedShare
@@ -64,6 +69,25 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 		}
 		r.Verdict, r.Feedback = verdict.Unexplained, w.bounds(q, r.Reading.Value)
 	}
+}
+
+// farOff tells whether a value lies so far from the right one that the rounding
+// which may have carried it there is no likelier than one slip that surely does.
+func (w *Work) farOff(q *lesson.Quantity, r entry.Reading) bool {
+	return q.Distance(r.Value, q.True) > farFromRight*w.limit(q)
+}
+
+// farFromRight is in limits of the band: within that, of correct rounding at three
+// digits one in two hundred values is called a slip (see the tests).
+const farFromRight = 5
+
+// halved are suspects half as likely: the other half is rounding.
+func halved(all []Suspect) []Suspect {
+	all = slices.Clone(all)
+	for i := range all {
+		all[i].Probability /= 2
+	}
+	return all
 }
 
 // onlyTooSoon tells whether a value was most likely only rounded too soon: surely

@@ -87,7 +87,7 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 			continue
 		}
 		g := guess{value: v, weight: o.weight * p.weight, first: o, plan: p}
-		if p.keyed && slips.IsCalculatorMode(o.lead()) { // and set right again for the next key
+		if p.keyed && (slips.IsCalculatorMode(o.lead()) || o.lead() == "inverse-missing") {
 			g.weight *= shareModeSet
 		}
 		out = append(out, g)
@@ -100,7 +100,8 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 }
 
 // shareModeSet is how often a calculator in the wrong mode is set right before
-// the next key is pressed, by who does both steps in the head (judgement).
+// the next key is pressed, by who does both steps in the head, and how often that
+// key is pressed on a sine that stands for its angle: cos 0.5° (judgement).
 const shareModeSet = 0.3
 
 // asDrawn is what the last step of a plan that was just run comes to where the

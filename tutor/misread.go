@@ -47,6 +47,9 @@ func (l *Lesson) misreadings() []misreading {
 					continue
 				}
 				m.outcome.weight *= perMisreading
+				if slips.IsCalculatorMode(o.lead()) { // in which the next key undoes it
+					m.outcome.weight *= shareModeSet
+				}
 				prep.misread = append(prep.misread, m)
 			}
 			if truth := l.leftOut(at); truth != nil {

@@ -99,10 +99,14 @@ func (w *Work) roundedTo(q *lesson.Quantity, r entry.Reading, l entry.Literal) (
 		}
 	}
 	own := w.now(q).own
-	for i := range q.Routes {
-		right := w.shape(q.Routes[i].Tree, own)
-		for _, p := range expr.Trace(q.Routes[i].Tree, w.Lesson.Truth) {
-			if expr.IsTrig(p.Node) && rounds(p.Value) && w.shape(expr.Replace(r.Tree, l.Site, p.Node), own) == right {
+	for _, tree := range q.Formulas() {
+		right := w.shape(tree, own)
+		for _, p := range expr.Trace(tree, w.Lesson.Truth) {
+			key := p.Node
+			if p.Value < 0 { // written by its size, the sign beside it
+				key = expr.Neg{X: key}
+			}
+			if expr.IsTrig(p.Node) && rounds(p.Value) && w.shape(expr.Replace(r.Tree, l.Site, key), own) == right {
 				return expr.Plain(p.Node, w.Lesson.Symbol), statics.DimRatio
 			}
 		}
@@ -146,7 +150,7 @@ func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 // farthest bounds what correct rounding is followed to: beyond it the way can't
 // be worked at these digits at all, and anything is as likely.
 const (
-	farthest      = 12   // times the limit
+	farthest      = 8    // times the limit
 	beyondLargest = 0.01 // of the largest force, for a component
 )
 

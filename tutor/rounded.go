@@ -20,7 +20,7 @@ const (
 	weightTogether = 1.0 // of every value read being kept so
 
 	weightNoted  = 1.0 // a quantity, a sine or cosine, the value an inverse key is pressed on
-	weightBare   = 0.1 // of a sine or cosine that becomes 1 or 0: nobody takes that for one
+	weightBare   = 0.1 // of a sine or cosine that becomes 1 or 0, or a number's root one digit: nobody takes that for one
 	weightPassed = 0.5 // a square, product or sum on the way, which most calculators keep
 	weightReread = 0.3 // of a right entry, which stands there with all its digits
 )
@@ -76,7 +76,7 @@ func (s *state) early(q int) *table {
 		}
 	}
 	for in := range s.own {
-		if in == q || s.w.Lesson.ready().givens.has(in) || s.standing.has(in) {
+		if in == q || s.standing.has(in) {
 			continue
 		}
 		plans := s.w.Lesson.plans(q, in, s.standing)
@@ -84,6 +84,9 @@ func (s *state) early(q int) *table {
 			continue
 		}
 		wrong := s.roundedIn(in)
+		if s.w.Lesson.ready().givens.has(in) {
+			wrong = [][]outcome{s.roundedReading(in)}
+		}
 		for i := range plans {
 			if plans[i].blunt() {
 				continue
@@ -208,9 +211,13 @@ func tooFew(s *lesson.Settings, dim statics.Dimension, v float64) []kept {
 	return out
 }
 
-// cutPlaces is v with the digits beyond so many places left off.
+// cutPlaces is v with the digits beyond so many places left off. What a calculator
+// shows as a whole number is one, though the last bits fall short of it.
 func cutPlaces(v float64, places int) float64 {
 	p := math.Pow10(-places)
-	c := math.Trunc(v/p) * p
+	c := math.Trunc(lesson.RoundPlaces(v/p, hiddenPlaces)) * p
 	return lesson.RoundPlaces(c, places)
 }
+
+// hiddenPlaces is beyond what a calculator shows of an angle in degrees.
+const hiddenPlaces = 9

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 )
@@ -64,7 +65,7 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 		node, symbol := f.prog.Node(p), f.prog.Symbol(p)
 		dim := dimensionAt(f.prog, p)
 		switch {
-		case f.prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.multiple(node):
+		case f.prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.asGiven(node):
 			continue
 		case symbol >= 0:
 			if l.Quantities[symbol].Given || s.wrong.has(symbol) || seen.has(symbol) {
@@ -82,7 +83,7 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 			if symbol >= 0 && s.standing.has(symbol) {
 				weight *= weightReread
 			}
-			if expr.IsTrig(node) && d.digits == 1 && bare(d.value) {
+			if d.digits == 1 && (expr.IsTrig(node) && bare(d.value) || isBareRoot(node)) {
 				weight *= weightBare
 			}
 			out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted,
@@ -94,6 +95,35 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 
 // bare tells whether a sine or cosine was kept to nothing of it.
 func bare(kept float64) bool { return kept == 0 || math.Abs(kept) == 1 }
+
+// isBareRoot tells whether n is the root of numbers alone, as the long side of a
+// slope triangle is: nobody takes 2 for √5.
+func isBareRoot(n expr.Node) bool {
+	_, root := expr.Argument(n, expr.FnSqrt)
+	return root && len(expr.Symbols(n)) == 0
+}
+
+// roundedReading lists what a direction given by a slope is read as where the
+// slope's angle is kept to too few digits.
+func (s *state) roundedReading(i int) []outcome {
+	q, l := &s.w.Lesson.Quantities[i], s.w.Lesson
+	h, tree := q.Heading, q.Reading()
+	if tree == nil || h.Form != statics.Slope {
+		return nil
+	}
+	prog, acute := l.compile(tree), lesson.Degrees(h.Turn)
+	var out []outcome
+	for _, d := range tooFew(&s.w.Settings, statics.DimAngle, acute) {
+		by := d.value - acute
+		if h.Sense == statics.Clockwise {
+			by = -by
+		}
+		what := expr.Plain(expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run))), l.Symbol)
+		out = append(out, outcome{value: q.True + by, ids: carriedIDs, at: q.Name, weight: d.weight, prog: prog, basis: ofAccepted,
+			rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: true, value: d.value}})
+	}
+	return out
+}
 
 // roundKeys appends what a formula comes to where all its sines, cosines and
 // tangents are kept to the same few digits.
@@ -140,16 +170,23 @@ func (f *formula) keys() []string {
 	return keys
 }
 
-// multiple tells whether n is a number times a given, such as 2·P: as clean as
-// the given, it is not rounded. (The formula with the forces exchanged has 2·Q.)
-func (l *Lesson) multiple(n expr.Node) bool {
-	number, given, ok := expr.Operands(n, expr.OpMul)
-	if !ok {
-		return false
+// asGiven tells whether n is a given without its sign, or a given times a number,
+// such as 2·P, or a leg of a slope in the place of the number, P·3: as clean as the
+// given, it is not rounded. (The formula with the forces exchanged has 2·Q.)
+func (l *Lesson) asGiven(n expr.Node) bool {
+	if x, ok := expr.Argument(n, expr.FnAbs); ok {
+		n = x
 	}
-	s, symbol := given.(expr.Sym)
-	_, constant := number.(expr.Num)
-	return symbol && constant && l.Quantity(s.Name).Given
+	if number, given, ok := expr.Operands(n, expr.OpMul); ok {
+		if _, last := given.(expr.Num); last {
+			number, given = given, number
+		}
+		if _, constant := number.(expr.Num); constant {
+			n = given
+		}
+	}
+	s, symbol := n.(expr.Sym)
+	return symbol && l.Quantity(s.Name).Given
 }
 
 // workedWith is a formula's value where one value in it comes out as v: every

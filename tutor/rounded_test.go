@@ -102,6 +102,28 @@ func TestEarlyRoundingNamesTheIntermediate(t *testing.T) {
 	}
 }
 
+// A sine beside its sign, and the angle of a slope, are rounded like others.
+func TestSizesAndSlopesAreRoundedToo(t *testing.T) {
+	bow := pair(t, "890 N", "152 deg", "690 N", "-60 deg")
+	sloped := solvedBy(t, kinds.ConcurrentForcesSource("", kinds.ForceSource("A", "48 N", "35 deg above -x"), kinds.ForceSource("B", "510 N", "5:12 up right")))
+	rows := []struct {
+		l                     *Lesson
+		quantity, entry, what string
+		digits                int
+	}{
+		{bow, "F1x", "-890·0.9", "cos 28°", 1},
+		{bow, "F1x", "890·(−0.9)", "cos θP", 1},
+		{sloped, "F2x", "469.5 N", "tan⁻¹(5/12)", 0}, // 510·cos 23°
+		{sloped, "F2y", "199.3 N", "tan⁻¹(5/12)", 0}, // 510·sin 23°
+	}
+	for _, r := range rows {
+		got := NewWork(r.l, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
+		require.Equal(t, verdict.EarlyRounding, got.Verdict, "%s %+v", r.entry, got)
+		assert.Equal(t, r.what, got.Rounded.What)
+		assert.Equal(t, r.digits, got.Rounded.Digits)
+	}
+}
+
 // The digits of an entry are counted on the value written: 103.1 has four, though
 // the right one, 98.08, would have three with as many decimals.
 func TestDigitsAreThoseOfTheValueWritten(t *testing.T) {

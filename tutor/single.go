@@ -162,6 +162,9 @@ func merge(q *lesson.Quantity, values []float64, of func(i int) outcome) []outco
 		o := of(int(at.index))
 		o.raw, o.value = o.value, q.Fold(o.value)
 		if n := len(out); n > 0 && o.value-out[n-1].value <= same && q.IsNegativeAngle(o.raw) == q.IsNegativeAngle(out[n-1].raw) {
+			if out[n-1].written && !o.written { // a formula leads there too
+				out[n-1], o = o, out[n-1]
+			}
 			out[n-1].absorb(&o)
 			out[n-1].forms = append(slices.Clip(out[n-1].forms), o.forms...)
 			continue

@@ -72,7 +72,11 @@ func (s *state) newTable(q int, all []guess) *table {
 	}
 	for i := range t.cells {
 		c := &t.cells[i]
-		c.weight = weightOf(t.guesses[c.from:c.to])
+		ways := t.guesses[c.from:c.to]
+		if k := slices.IndexFunc(ways, func(g guess) bool { return !g.first.written }); k > 0 { // what is written down wrongly comes first alone only
+			ways[0], ways[k] = ways[k], ways[0]
+		}
+		c.weight = weightOf(ways)
 		t.total += c.weight
 	}
 	if len(t.cells) == 0 {

@@ -71,6 +71,7 @@ type addTree func(route int, id string, prior float64, tree expr.Node)
 // may come again.
 func (l *Lesson) slipped(q *lesson.Quantity, add addTree) {
 	l.slippedRoutes(q, add)
+	l.slippedReading(q, add)
 	l.slippedAside(q, add)
 	if q.Turns && !q.Given {
 		l.leftAcute(q, add)
@@ -90,7 +91,12 @@ func (l *Lesson) slipped(q *lesson.Quantity, add addTree) {
 		if m.Aside {
 			by = aside
 		}
-		add(by, m.Slip, slips.ByID(m.Slip).Prior, m.Tree)
+		prior := slips.ByID(m.Slip).Prior
+		if drawn, other := l.between(q, m.Tree); m.Aside && other {
+			add(by, m.Slip, prior*shareDrawnAngle, drawn)
+			prior *= 1 - shareDrawnAngle
+		}
+		add(by, m.Slip, prior, m.Tree)
 	}
 }
 
@@ -120,6 +126,27 @@ func (l *Lesson) slippedRoutes(q *lesson.Quantity, add addTree) {
 		}
 	}
 }
+
+// slippedReading makes the slips in what is worked out to read a given direction:
+// those of its sums and keys. As a whole it is misread by slippedRoutes.
+func (l *Lesson) slippedReading(q *lesson.Quantity, add addTree) {
+	tree := q.Reading()
+	if tree == nil {
+		return
+	}
+	for _, id := range inReading {
+		l.each(*slips.ByID(id), q, tree, func(t expr.Node, alternatives int) {
+			add(0, id, slips.ByID(id).Prior*shareRead/float64(alternatives), t)
+		})
+	}
+}
+
+// shareRead is how often a slip in working a given direction out is gone on from
+// (judgement): beside the sketch, where it lies, most are seen.
+const shareRead = 0.3
+
+// inReading are the slips made in working out a direction from how it is given.
+var inReading = []string{"complement-for-supplement", "radian-mode", "gradian-mode", "inverse-missing", "ratio-inverted", "quadrant-missed", "reference-angle"}
 
 // slippedAside makes the slips that are looked for in other words of q's routes,
 // or by dividing where no fraction is written.
@@ -243,12 +270,15 @@ func (l *Lesson) each(s slips.Slip, q *lesson.Quantity, tree expr.Node, visit fu
 	}
 }
 
-// sumsAlone tells whether tree is made of whole-degree givens by sums alone.
+// sumsAlone tells whether tree is made of whole givens by sums alone, halves of
+// them and multiples among them: no digits are left off on the way.
 func sumsAlone(tree expr.Node, l *Lesson) bool {
 	return !expr.Contains(tree, func(n expr.Node) bool {
 		switch n := n.(type) {
 		case expr.Fn:
 			return true
+		case expr.Bin:
+			return n.Op == expr.OpDiv && n.R != expr.N(2)
 		case expr.Sym:
 			return !l.whole.has(l.index[n.Name])
 		}

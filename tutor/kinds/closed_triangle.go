@@ -1,6 +1,7 @@
 package kinds
 
 import (
+	"slices"
 	"strconv"
 
 	"closingside/statics"
@@ -97,6 +98,7 @@ func (s *rest) angleAndCorner(i int) (q, c lesson.Quantity) {
 	}
 	if a.leads[0].fromX() && b.leads[0].fromX() {
 		q.Mistakes = append(q.Mistakes, mistakeAside("directions-added", expr.Add(a.leads[0].direction(), b.leads[0].direction())))
+		q.Mistakes = append(q.Mistakes, misdirected(q.Routes[0].Tree, a.leads[0].direction(), b.leads[0].direction())...)
 	}
 	q.Between, c.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}, [2]expr.Node{expr.Deg(0), expr.Deg(180)}
 	return q, c
@@ -114,4 +116,24 @@ func (s *rest) beside(i int, q, c *lesson.Quantity) {
 	}
 	directions, turn := q.Routes[0], q.Routes[1]
 	q.Routes = []lesson.Route{route("supplement", "triangle-corner", lesson.ByTriangle, expr.Sub(expr.Deg(180), expr.S(angleNames[i]))), turn, directions}
+}
+
+// misdirected are the mistakes of a formula in which a direction from +x is taken the
+// wrong way round, from the other axis, or from head to tail.
+func misdirected(tree expr.Node, directions ...expr.Node) []lesson.Mistake {
+	var all []lesson.Mistake
+	expr.Walk(tree, func(site int, n expr.Node) {
+		if !slices.Contains(directions, n) {
+			return
+		}
+		for _, m := range []lesson.Mistake{
+			mistakeAside("clockwise", expr.Neg{X: n}),
+			mistakeAside("other-axis", expr.Sub(expr.Deg(90), n)),
+			mistakeAside("opposite-sense", expr.Add(n, expr.Deg(180))),
+		} {
+			m.Tree = expr.Replace(tree, site, m.Tree)
+			all = append(all, m)
+		}
+	})
+	return all
 }

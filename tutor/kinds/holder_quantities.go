@@ -170,6 +170,13 @@ func (s *rest) components(h *holder) []lesson.Quantity {
 		q.Means = expr.Mul(h.f, []expr.Node{expr.Cos(theta), expr.Sin(theta)}[i])
 		q.Solves = [2]string{"sum" + axis, ""}
 		q.Routes = []lesson.Route{route("from-sum", "from-sum-"+axis, lesson.ByComponents, tree), route("resolve", "resolve", lesson.ByComponents, q.Means)}
+		for j, o := range s.parts { // one known force taken for another
+			for _, p := range s.parts[j+1:] {
+				if o.given && p.given {
+					q.Mistakes = append(q.Mistakes, takenForOther(tree, o.f, p.f)...)
+				}
+			}
+		}
 		qs = append(qs, q)
 	}
 	return qs

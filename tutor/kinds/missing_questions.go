@@ -58,6 +58,7 @@ func (t *triangle) specialOfResultant(second, _, turn *lesson.Quantity) {
 	across, _ := t.across()
 	second.Routes = append(second.Routes, across)
 	second.Mistakes = []lesson.Mistake{mistake("magnitudes-subtracted", difference), mistake("magnitudes-added", sum)}
+	second.Mistakes = append(second.Mistakes, takenForOther(t.cosineLaw(1), f1, symR)...)
 	second.Between = [2]expr.Node{difference, sum}
 	turn.Mistakes = append(turn.Mistakes, t.other())
 	x, y := expr.Add(symRx, expr.S("F1x")), expr.Add(symRy, expr.S("F1y"))

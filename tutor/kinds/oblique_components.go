@@ -148,6 +148,7 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 			q.Aside = []expr.Node{t.twoEquations(i, acuteLegs)}
 		}
 		q.Mistakes = t.wrongPairs(i)
+		q.Mistakes = append(q.Mistakes, mistakeAside("magnitudes-for-components", t.result.force()))
 		for _, tree := range []expr.Node{expr.Mul(t.result.force(), expr.Cos(near)), expr.Mul(t.result.force(), expr.Sin(far)), expr.Div(t.result.force(), expr.Cos(near))} {
 			if p.back {
 				tree = expr.Neg{X: tree}

@@ -136,7 +136,8 @@ func (p pull) byOtherTurn(parts []lesson.Quantity) []lesson.Quantity {
 	return parts
 }
 
-// byDirection adds to a pull's components those by a direction that is another's.
+// byDirection adds to components what a pull would have of one direction: its own
+// components by another's direction, or another's by its magnitude.
 func (p pull) byDirection(parts []lesson.Quantity, dir string) {
 	x, y := resolve(p.force(), expr.S(dir))
 	for i, r := range []lesson.Route{x[0], y[0]} {
@@ -159,8 +160,13 @@ func (p pull) bySlope(x, y *lesson.Quantity) {
 		long := hypotenuse(p.heading.Rise, p.heading.Run)
 		q.Routes = append([]lesson.Route{route("slope", "slope", lesson.ByComponents, by(leg, long))}, q.Routes...)
 		if p.heading.Rise != p.heading.Run {
-			q.Mistakes = append(q.Mistakes, mistake("slope-inverted", by(other, long)), mistake("leg-over-leg", by(leg, other)))
-			q.Mistakes = append(q.Mistakes, mistake("legs-added", by(leg, expr.Add(rise, run))), mistake("root-missing", by(leg, expr.Add(expr.Sq(rise), expr.Sq(run)))))
+			wrong := func(slip string, top, under expr.Node) { // the fraction is worked out first by some, and rounded
+				q.Mistakes = append(q.Mistakes, mistake(slip, signed(expr.Mul(p.force(), expr.Div(top, under)))))
+			}
+			wrong("slope-inverted", other, long)
+			wrong("leg-over-leg", leg, other)
+			wrong("legs-added", leg, expr.Add(rise, run))
+			wrong("root-missing", leg, expr.Add(expr.Sq(rise), expr.Sq(run)))
 		}
 	}
 	leg(x, run, rise)

@@ -21,6 +21,21 @@ func mistakeAside(slip string, tree expr.Node) lesson.Mistake {
 	return lesson.Mistake{Slip: slip, Tree: tree, Aside: true}
 }
 
+// takenForOther are the mistakes of a formula in which, at one place, one of two
+// values stands for the other; no draw is refused for them.
+func takenForOther(tree, a, b expr.Node) []lesson.Mistake {
+	var all []lesson.Mistake
+	expr.Walk(tree, func(site int, n expr.Node) {
+		switch n {
+		case a:
+			all = append(all, mistakeAside("other-force", expr.Replace(tree, site, b)))
+		case b:
+			all = append(all, mistakeAside("other-force", expr.Replace(tree, site, a)))
+		}
+	})
+	return all
+}
+
 func way(m lesson.Method, steps ...lesson.Step) lesson.Way {
 	return lesson.Way{Method: m, Steps: steps}
 }

@@ -53,15 +53,20 @@ func (t *triangle) sideRoutes(i int) []lesson.Route {
 		routes = append(routes, route("sine-law-"+s[j].name, "sine-law-side", lesson.ByTriangle,
 			expr.Div(expr.Mul(s[j].force(), expr.Sin(own)), expr.Sin(expr.S(angleNames[j])))))
 	}
-	a, b := s[otherTwo(i)[0]].force(), s[otherTwo(i)[1]].force()
-	routes = append(routes, route("cosine-law", "cosine-law", lesson.ByTriangle,
-		expr.Sqrt(expr.Sub(expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(own))))))
+	routes = append(routes, route("cosine-law", "cosine-law", lesson.ByTriangle, t.cosineLaw(i)))
 	for k := range routes {
 		if s[i].back {
 			routes[k].Tree = expr.Neg{X: routes[k].Tree}
 		}
 	}
 	return routes
+}
+
+// cosineLaw is side i by the cosine law.
+func (t *triangle) cosineLaw(i int) expr.Node {
+	s, at := t.sides(), otherTwo(i)
+	a, b := s[at[0]].force(), s[at[1]].force()
+	return expr.Sqrt(expr.Sub(expr.Add(expr.Sq(a), expr.Sq(b)), expr.Mul(expr.N(2), a, b, expr.Cos(expr.S(angleNames[i])))))
 }
 
 // wrongPairs is side i by the sine law with an angle that is not opposite its
@@ -206,20 +211,28 @@ func (t *triangle) directions() (second, result lesson.Quantity) {
 func (t *triangle) parts() []lesson.Quantity {
 	first, second := t.first.byReference(t.first.parts("")), t.second.parts("")
 	t.first.byDirection(first, t.result.dir)
-	all := append(first, second...)
+	var whole []lesson.Quantity
 	for i, c := range []coordinate{alongX, alongY} {
 		axis := c.String()
-		whole := total([]pull{t.first, t.second}, c, t.result.vec)
+		sum := total([]pull{t.first, t.second}, c, t.result.vec)
 		q := &second[i]
 		q.Routes = append([]lesson.Route{route("difference", "difference-of-components", lesson.ByComponents,
 			expr.Sub(expr.S("R"+axis), expr.S("F1"+axis)))}, q.Routes...)
-		x, y := resolve(t.result.force(), theta1)
-		whole.Mistakes = append(whole.Mistakes, mistakeAside("other-force", [][]lesson.Route{x, y}[i][0].Tree))
-		slices.Reverse(whole.Routes) // by its own magnitude and direction first
-		all[2+i] = *q
-		all = append(all, whole)
+		slices.Reverse(sum.Routes) // by its own magnitude and direction first
+		whole = append(whole, sum)
 	}
-	return all
+	t.result.byDirection(whole, t.first.dir)
+	t.first.byDirection(whole, t.result.dir) // the other's magnitude in its place
+	if t.ask != turnAndSize {
+		whole = t.result.byReference(whole)
+	}
+	switch t.ask {
+	case wholeResultant, turnAndSize:
+		t.result.byDirection(first, t.first.dir)
+	case sizeAndTurn:
+		t.second.byDirection(first, t.first.dir)
+	}
+	return append(append(first, second...), whole...)
 }
 
 // pruned is qs without the routes and mistakes that read what the lesson does not

@@ -43,6 +43,11 @@ func (s *plane) betweenForces(v [2]r2.Vec) (phi, gamma lesson.Quantity) {
 	gamma.Routes = s.interior()
 	phi.Mistakes = directionsAdded(s.th[0] + s.th[1])
 	gamma.Mistakes = []lesson.Mistake{mistake("directions-added", expr.Sub(expr.Deg(180), expr.Add(theta1, theta2)))}
+	for _, turn := range []float64{-360, 360} { // a direction counted the other way round
+		if math.Abs(180-s.th[0]-s.th[1]+turn) < 360 {
+			gamma.Mistakes = append(gamma.Mistakes, mistakeAside("directions-added", expr.Sub(expr.Deg(180+turn), expr.Add(theta1, theta2))))
+		}
+	}
 	phi.Between = [2]expr.Node{expr.Deg(0), expr.Deg(180)}
 	gamma.Between = phi.Between
 	return phi, gamma
@@ -194,9 +199,14 @@ func (s *plane) directionMistakes(v [2]r2.Vec) []lesson.Mistake {
 	diff := statics.Resultant(v[0], r2.Scale(-1, v[1]))
 	x := expr.Sub(expr.S("F1x"), expr.S("F2x"))
 	y := expr.Sub(expr.S("F1y"), expr.S("F2y"))
+	alpha, beta := expr.Node(expr.Sub(theta1, expr.S("alpha"))), expr.Node(expr.Add(theta2, expr.S("beta"))) // turned as from their own forces
+	if !s.ccw {
+		alpha, beta = expr.Add(theta1, expr.S("alpha")), expr.Sub(theta2, expr.S("beta"))
+	}
 	return []lesson.Mistake{
 		mistake("bisector-assumed", expr.Div(expr.Add(theta1, theta2), expr.N(2))),
 		mistake("other-diagonal", arctangent(x, y, diff)),
 		mistake("other-diagonal", arctangent(expr.Neg{X: x}, expr.Neg{X: y}, r2.Scale(-1, diff))),
+		mistakeAside("wrong-neighbour", alpha), mistakeAside("wrong-neighbour", beta),
 	}
 }

@@ -15,6 +15,15 @@ type Route struct {
 	Tree      expr.Node // the formula for this sketch, signs already chosen
 }
 
+// Formulas are the trees of q's routes, and those in other words.
+func (q *Quantity) Formulas() []expr.Node {
+	var all []expr.Node
+	for _, r := range q.Routes {
+		all = append(all, r.Tree)
+	}
+	return append(all, q.Aside...)
+}
+
 // Fits tells whether the route may be taken where a method is asked for.
 func (r *Route) Fits(m Method) bool {
 	return m == AnyMethod || r.Method == AnyMethod || r.Method == m

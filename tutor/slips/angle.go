@@ -105,7 +105,7 @@ var angleSlips = []Slip{
 	}},
 	{ID: "other-force", Prior: 2, Rule: func(c *Context, n expr.Node) []expr.Node {
 		if q := c.symbol(n); q != nil {
-			return c.others(q)
+			return append(c.others(q), c.otherTurns(q)...)
 		}
 		if c.atRoot() {
 			return c.others(c.Quantity)
@@ -137,6 +137,21 @@ func (c *Context) others(q *lesson.Quantity) []expr.Node {
 	for name := q.Twin; name != "" && name != q.Name && len(all) < mostOthers; name = c.Lesson.Quantity(name).Twin {
 		if name != c.Quantity.Name {
 			all = append(all, expr.S(name))
+		}
+	}
+	return all
+}
+
+// otherTurns is a direction given by an acute angle, where it is misread: another
+// force's angle, to the sides that its own arrow lies.
+func (c *Context) otherTurns(q *lesson.Quantity) []expr.Node {
+	acute := func(h statics.Heading) bool { return h.Form != statics.Slope && h.Turn > 0 && h.Turn.Degrees() < 90 }
+	var all []expr.Node
+	for name := q.Twin; c.Quantity.Given && q.Turns && acute(q.Heading) && name != "" && name != q.Name && len(all) < mostOthers; name = c.Lesson.Quantity(name).Twin {
+		h, other := q.Heading, c.Lesson.Quantity(name).Heading
+		if acute(other) && other.Turn != h.Turn && (other.Axis != h.Axis || other.Sense != h.Sense) { // else it is the other's direction
+			h.Turn = other.Turn
+			all = append(all, q.Literal(lesson.Degrees(h.Angle())))
 		}
 	}
 	return all

@@ -42,9 +42,9 @@ var trigSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "ratio-inverted", Prior: 2, Rule: func(_ *Context, n expr.Node) []expr.Node {
+	{ID: "ratio-inverted", Prior: 2, Rule: func(c *Context, n expr.Node) []expr.Node {
 		l, r, ok := expr.Operands(n, expr.OpDiv)
-		if !ok || isNumber(r) { // a half is no ratio of quantities
+		if !ok || isPlain(r) && !c.Quantity.Given { // a half is no ratio of quantities, rise over run is
 			return nil
 		}
 		if over, under, ok := sineLaw(n); ok {
@@ -85,7 +85,7 @@ var trigSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "quadrant-missed", Prior: 5, Rule: func(_ *Context, n expr.Node) []expr.Node { // the principal value, by definition
+	{ID: "quadrant-missed", Prior: 5, Rule: func(c *Context, n expr.Node) []expr.Node { // the principal value, by definition
 		l, r, ok := expr.Operands(n, expr.OpAdd)
 		if ok && expr.IsDegrees(l, 180) && isArctangent(r) {
 			return one(r)
@@ -93,6 +93,10 @@ var trigSlips = []Slip{
 		l, r, ok = expr.Operands(n, expr.OpSub)
 		if ok && expr.IsDegrees(r, 180) && isArctangent(l) {
 			return one(l)
+		}
+		l, r, ok = expr.Operands(n, expr.OpSub)
+		if ok && c.Quantity.Given && expr.IsDegrees(l, 180) && isArctangent(r) { // of a slope, which has its sign from the sketch
+			return one(expr.Neg{X: r})
 		}
 		return nil
 	}},
@@ -110,9 +114,15 @@ var trigSlips = []Slip{
 	}},
 }
 
-// Divided is ratio-inverted where no fraction is written: the force over the
-// cosine for its component, or a component times it for the force.
+// Divided is ratio-inverted where no fraction of quantities is written: the force
+// over the cosine for its component, or by the long side of a slope triangle over a
+// leg; a component times the cosine for the force.
 var Divided = Slip{ID: "ratio-inverted", Prior: 0.5, Rule: func(c *Context, n expr.Node) []expr.Node {
+	if over, long, ok := expr.Operands(n, expr.OpDiv); ok && c.ofComponent() && isPlain(long) {
+		if force, leg, ok := expr.Operands(over, expr.OpMul); ok && c.isMagnitude(force) && isNumber(leg) {
+			return one(expr.Mul(force, expr.Div(long, leg)))
+		}
+	}
 	if l, r, ok := expr.Operands(n, expr.OpMul); ok && c.ofComponent() && expr.IsTrig(r) {
 		return one(expr.Div(l, r))
 	}
@@ -158,6 +168,9 @@ var otherKey = map[expr.Func]expr.Func{
 }
 
 func isNumber(n expr.Node) bool { _, ok := n.(expr.Num); return ok }
+
+// isPlain tells whether n is made of numbers alone, without a key pressed on an angle.
+func isPlain(n expr.Node) bool { return len(expr.Symbols(n)) == 0 && !expr.Contains(n, expr.IsTrig) }
 
 func isArctangent(n expr.Node) bool { _, ok := expr.Argument(n, expr.FnAtan); return ok }
 

@@ -188,16 +188,22 @@ func (p *learner) twoSlips(chain []step) []slip {
 	return append(slips, p.slip(at, last, tree, func(id string) bool { return common(id) && id != first.id })...)
 }
 
-// multiple tells whether n is a number times a given, such as 2·P, which is as
-// clean as the given.
-func (p *learner) multiple(n expr.Node) bool {
-	product, ok := n.(expr.Bin)
-	if !ok || product.Op != expr.OpMul {
-		return false
+// asGiven tells whether n is a given without its sign, or times a number, such as
+// 2·P or P·3, which is as clean as the given.
+func (p *learner) asGiven(n expr.Node) bool {
+	if x, ok := expr.Argument(n, expr.FnAbs); ok {
+		n = x
 	}
-	_, number := product.L.(expr.Num)
-	given, symbol := product.R.(expr.Sym)
-	return number && symbol && p.lesson.Quantity(given.Name).Given
+	if l, r, ok := expr.Operands(n, expr.OpMul); ok {
+		if _, last := r.(expr.Num); last {
+			l, r = r, l
+		}
+		if _, number := l.(expr.Num); number {
+			n = r
+		}
+	}
+	given, symbol := n.(expr.Sym)
+	return symbol && p.lesson.Quantity(given.Name).Given
 }
 
 // early draws a value inside a step, the value itself left out, and how few
@@ -212,7 +218,7 @@ func (p *learner) early(s step) *early {
 				sites = append(sites, site)
 			}
 		default:
-			if site > 0 && !p.multiple(n) {
+			if site > 0 && !p.asGiven(n) {
 				sites = append(sites, site)
 			}
 		}
