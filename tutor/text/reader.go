@@ -87,7 +87,7 @@ var reader = map[string]string{
 	"entry.value-asked":    "This is an equation, and a value is asked here: solve it, and enter what it comes to.",
 	"entry.equation-asked": "An equation is asked here: write the sum with its unknowns in it, such as T1 cos 40 − T2 cos 30 = 0.",
 
-	"entry.measure":           "A number with its unit is needed: write it like 340 N or 25 deg.",
+	"entry.measure":           "A number with its unit is needed.",
 	"entry.measure-unit":      "The unit of {is} is missing: write it behind the number.",
 	"entry.measure-dimension": "This is {is}, and {wanted} is needed: check the unit.",
 	"entry.unknown-unit":      "“{name}” is not a unit that can be read here: use one such as N, kN, lb, kip, m, ft or deg.",
