@@ -34,6 +34,7 @@ type Suspect struct {
 	Likely      string // of IDs the one that most likely made it
 	At          string // the quantity in whose finding the slip sits
 
+	same      string  // the symbol of the force whose very value was written down; "" where there is none
 	value     float64 // what it comes to
 	unentered float64 // from true values in the place of those entered; 0 where there is none
 }
