@@ -25,6 +25,9 @@ func showReport(page *screen, r *report.Report) {
 	page.paragraph(0, bold, title)
 	page.paragraph(2, dim, fmt.Sprintf("Entries: %d right, %d right but for an earlier value, %d rounded too soon, %d with a slip that was named, %d wrong with no slip named, %d that could not be read.",
 		c.Correct, c.Carried, c.Rounding, c.Slip, c.Unexplained, c.Unreadable))
+	if r.Strange > 0 {
+		page.paragraph(2, yellow, count(r.Strange, "student")+" worked at a set that another version of closingside draws: its problems are among those of no set here. The version that built their page reports it whole.")
+	}
 	showAgain(page, r)
 	showProblems(page, r)
 	showMet(page, r)
