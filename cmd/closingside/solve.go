@@ -218,7 +218,14 @@ func showStep(page *screen, l *tutor.Lesson, f lesson.Formula) {
 		return
 	}
 	page.line(lead + parts[0])
+	at := utf8.RuneCountInString(lead)
 	for _, p := range parts[1:] {
-		page.line(spaces(utf8.RuneCountInString(lead)-2) + "= " + p)
+		over, under, cut := strings.Cut(p, ")/(")
+		if !cut || at+utf8.RuneCountInString(p) <= page.width {
+			page.line(spaces(at-2) + "= " + p)
+			continue
+		}
+		page.line(spaces(at-2) + "= " + over + ")") // a long fraction goes on below its upper part
+		page.line(spaces(at+1) + "/(" + under)
 	}
 }

@@ -68,6 +68,19 @@ func TestEveryExampleSolves(t *testing.T) {
 	}
 }
 
+// Two equations solved for a component are the longest formulas there are.
+func TestLongFormulasKeepToTheWidth(t *testing.T) {
+	out, errs, status := tell("", "solve", writeFile(t, "bridle.yaml", `kind: oblique-components
+force: {name: P, magnitude: 560 N, direction: 112.5 deg}
+axes:
+  - {name: u, direction: 25.5 deg}
+  - {name: v, direction: -118.5 deg}
+`))
+	require.Zero(t, status, errs)
+	withinWidth(t, out)
+	assert.Contains(t, out, "\n          /(cos(25.5°)·sin(−118.5°) − sin(25.5°)·cos(−118.5°))\n")
+}
+
 func TestSolveForScripts(t *testing.T) {
 	out, errs, status := tell("", "solve", problem("barge.yaml"), "--json")
 	require.Zero(t, status)
