@@ -43,7 +43,7 @@ func (s *session) ownForm(k *lesson.Kind) html.Node {
 		}
 		fields = append(fields, html.El("details", more...))
 	}
-	if s.refused != "" && s.wrong == "" {
+	if s.refused != "" && len(s.faults) == 0 {
 		fields = append(fields, s.why())
 	}
 	fields = append(fields, s.checkForm(k), button(text.Say("page.home.own.go"), "primary"))

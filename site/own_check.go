@@ -1,6 +1,7 @@
 package site
 
 import (
+	"slices"
 	"strings"
 
 	"closingside/site/html"
@@ -72,12 +73,19 @@ func (s *session) checkThing(k *lesson.Kind) []html.Part {
 	return []html.Part{html.El("label", html.A("for", id), html.Text(text.Say("check.thing"))), html.El("input", input...), why}
 }
 
-// faulty marks the field called name where it is what was refused, and says why.
+// faulty marks the field called name where it was refused, and says why. The first
+// of such fields is in use, and what is said there tells how many others there are.
 func (s *session) faulty(name, id string, input []html.Part) ([]html.Part, html.Nodes) {
-	if s.refused == "" || s.wrong != name {
+	i := slices.IndexFunc(s.faults, func(f fault) bool { return f.field == name })
+	if s.refused == "" || i < 0 {
 		return input, nil
 	}
-	return append(input, html.A("aria-invalid", "true"), html.A("aria-describedby", "refused"), html.Data("focus", id)), html.Nodes{s.why()}
+	input = append(input, html.A("aria-invalid", "true"))
+	if i == 0 {
+		return append(input, html.A("aria-describedby", "refused"), html.Data("focus", id)), html.Nodes{s.why()}
+	}
+	why := "refused-" + id
+	return append(input, html.A("aria-describedby", why)), html.Nodes{html.El("p", html.ID(why), html.Class("notice"), html.Text(s.faults[i].why))}
 }
 
 // checkSource is what a form says of how answers are checked; names are the

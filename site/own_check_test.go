@@ -143,3 +143,21 @@ func TestABrokenLinkIsNoFaultOfTheForm(t *testing.T) {
 		assert.Contains(t, page, `value="6l0 N"`, "what was typed stays, %s", name)
 	}
 }
+
+// Every field that can't be read is told of, each beside itself; the first is in use.
+func TestEveryFieldThatCannotBeReadIsToldOf(t *testing.T) {
+	ask("do", "start", "at", "1")
+	page := ask("do", "own", "kind", "two-forces", "at", "1", "forces.0.name", "P", "forces.0.magnitude", "34o N", "forces.0.direction", "25 deg",
+		"forces.1.name", "Q", "forces.1.magnitude", "", "forces.1.direction", "sideways")
+	assert.Equal(t, 3, strings.Count(page, `aria-invalid="true"`))
+	for field, why := range map[string]string{"forces.0.magnitude": "“34o N”", "forces.1.magnitude": text.Say("page.home.own.empty"), "forces.1.direction": "“sideways”"} {
+		_, input, found := strings.Cut(page, `name="`+field+`"`)
+		require.True(t, found, field)
+		input, said, _ := strings.Cut(input, ">")
+		assert.Contains(t, input, `aria-invalid="true"`, field)
+		assert.Contains(t, said[:strings.Index(said, "</p>")], why, field)
+	}
+	assert.Equal(t, 1, strings.Count(page, `id="refused"`))
+	assert.Equal(t, 1, strings.Count(page, `data-focus="two-forces.`))
+	assert.NotContains(t, ask("do", "form", "kind", "two-forces", "at", "2"), `aria-invalid`, "a form opened anew is fresh")
+}

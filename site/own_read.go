@@ -13,7 +13,7 @@ import (
 
 // own opens a problem typed into the page's form.
 func (s *session) own(f Form) {
-	s.current, s.draft, s.wrong = "", f, ""
+	s.current, s.draft, s.faults = "", f, nil
 	k := kinds.All.ByName(f.Get("kind"))
 	if k == nil {
 		return
@@ -24,17 +24,39 @@ func (s *session) own(f Form) {
 		_, err = tutor.Open(p)
 	}
 	if err != nil {
-		s.refused = err.Error()
-		if fault := (*lesson.SourceError)(nil); errors.As(err, &fault) && fault.Line > 0 {
-			s.wrong, s.refused = names[fault.Line-1], fault.At("page.home.own")
-			if strings.TrimSpace(f.Get(s.wrong)) == "" {
-				s.refused = text.Say("page.home.own.empty")
-			}
-		}
+		s.refuse(err, k.Faults(src), names)
 		return
 	}
 	if s.open(p.Code()) {
 		s.draft = nil
+	}
+}
+
+// fault is a field of a form that was refused, and why.
+type fault struct{ field, why string }
+
+// refuse keeps why a draft was refused: what every value has that can't be read,
+// else err. The line of a value is its place among the names of the fields.
+func (s *session) refuse(err error, unread []*lesson.SourceError, names []string) {
+	s.refused = err.Error()
+	if whole := (*lesson.SourceError)(nil); len(unread) == 0 && errors.As(err, &whole) {
+		unread = append(unread, whole)
+	}
+	for _, e := range unread {
+		if e.Line == 0 {
+			continue
+		}
+		f := fault{names[e.Line-1], e.At("page.home.own")}
+		if strings.TrimSpace(s.draft.Get(f.field)) == "" {
+			f.why = text.Say("page.home.own.empty")
+		}
+		s.faults = append(s.faults, f)
+	}
+	if len(s.faults) > 0 {
+		s.refused = s.faults[0].why
+	}
+	if n := len(s.faults) - 1; n > 0 {
+		s.refused = join(s.refused, text.Say("page.home.own.more", "n", itoa(n)))
 	}
 }
 

@@ -124,8 +124,14 @@ func (s *session) kind(k *lesson.Kind, n int, open bool) html.Node {
 // progress is how far a learner has come with a kind: how many of its harbour
 // problems are done. Nothing where none was begun.
 func (s *session) progress(k *lesson.Kind) html.Node {
-	bank, begun, done := k.BankProblems(), false, 0
-	for _, p := range bank {
+	words := s.howMany(k.BankProblems())
+	return html.If(words != "", html.El("span", html.Class("progress"), html.Text(words)))
+}
+
+// howMany tells how many problems of a list are done; "" where none was begun.
+func (s *session) howMany(problems []*lesson.Problem) string {
+	begun, done := false, 0
+	for _, p := range problems {
 		d := s.desks[p.Code()]
 		if d == nil {
 			continue
@@ -136,11 +142,13 @@ func (s *session) progress(k *lesson.Kind) html.Node {
 			done++
 		}
 	}
-	words := text.Say("page.state.begun")
-	if done > 0 {
-		words = text.Say("page.home.done", "done", itoa(done), "all", itoa(len(bank)))
+	switch {
+	case done > 0:
+		return text.Say("page.home.done", "done", itoa(done), "all", itoa(len(problems)))
+	case begun:
+		return text.Say("page.state.begun")
 	}
-	return html.If(begun, html.El("span", html.Class("progress"), html.Text(words)))
+	return ""
 }
 
 func (s *session) choices(problems []*lesson.Problem) html.Node {

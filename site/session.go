@@ -21,7 +21,7 @@ type session struct {
 	draft   Form              // what was typed for a problem of one's own
 	lost    string            // why a link was not opened
 	refused string            // why a problem of one's own was not opened, or a student's number not taken
-	wrong   string            // the field of the draft it is about; "" for the whole
+	faults  []fault           // the fields of the draft it is about; none for the whole
 	warmed  *desk             // what its checks look in is being made ahead
 	lately  [2]*desk          // the desk turned to last, and the one before
 	codes   map[string]string // request to draw a problem → its code, from the log
@@ -106,7 +106,7 @@ func (s *session) move(f Form) {
 		}
 	case "form":
 		if kinds.All.ByName(f.Get("kind")) != nil {
-			s.current, s.draft, s.wrong = "", f, ""
+			s.current, s.draft, s.faults = "", f, nil
 		}
 	case "own":
 		s.own(f)

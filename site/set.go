@@ -7,6 +7,7 @@ import (
 
 	"closingside/site/html"
 	"closingside/statics/expr"
+	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
 	"closingside/tutor/text"
 )
@@ -199,10 +200,21 @@ func (s *session) shelfOf() html.Node {
 		if v.student != "" {
 			about += " · " + v.student
 		}
+		if far := s.howMany(v.problems()); far != "" {
+			about += " · " + far
+		}
 		items = append(items, choice(v.set.Title, about, html.Hidden("problem", code)))
 	}
 	return html.El("section", html.Class("sheet"), html.A("aria-labelledby", "sets"),
 		html.El("h2", html.ID("sets"), html.Text(text.Say("set.home"))), html.El("ul", items...))
+}
+
+// problems are those of a set that is drawn whole; none is drawn for it.
+func (v *setView) problems() (all []*lesson.Problem) {
+	for _, task := range v.draw(0) {
+		all = append(all, task.Problem)
+	}
+	return all
 }
 
 // choice is one line of a list of things to open.

@@ -91,6 +91,7 @@ func TestASetIsOpenedAndWorked(t *testing.T) {
 
 	// The log alone brings it back, the way back to the set included.
 	again := &learner{log: l.log}
+	assert.Contains(t, again.ask("do", "start", "hash", "", "sets", code)+again.ask("do", "home"), "3 problems, 6 marks · 1 of 3 done")
 	desk = again.ask("do", "start", "hash", second, "sets", code)
 	assert.Contains(t, desk, "← Week 3 &amp; more")
 	screen = again.ask("do", "open", "problem", code)

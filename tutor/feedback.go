@@ -34,10 +34,12 @@ func (w *Work) askAbout(s Suspect) string {
 		key = "slip.any.ask.given"
 	case at.Signed && text.Has(key+".part"):
 		key += ".part"
+	case id == otherForce && s.same != "":
+		key += ".same"
 	case share(s.IDs, supplements) && text.Has(key+".supplement"):
 		key += ".supplement"
 	}
-	ask := w.Lesson.Say(key, "at", w.Lesson.SymbolText(s.At), "where", w.where(s.At))
+	ask := w.Lesson.Say(key, "at", w.Lesson.SymbolText(s.At), "where", w.where(s.At), "other", s.same)
 	if s.double() {
 		ask = w.Lesson.Say("feedback.two") + " " + ask
 	}

@@ -294,7 +294,7 @@ func (k *ranking) shares() weighed {
 	for i := range likely[:min(len(likely), maxWeighed)] {
 		m := &likely[i]
 		o := k.what(m)
-		c.slips = addSuspect(k.q, c.slips, k.w.suspect(&o, k.r, m.p/k.sum), k.r.Halves[0])
+		c.slips = addSuspect(k.q, c.slips, k.w.suspect(k.q, &o, k.r, m.p/k.sum), k.r.Halves[0])
 	}
 	slices.SortStableFunc(c.slips, func(a, b Suspect) int { return cmp.Compare(b.Probability, a.Probability) })
 	c.slips = c.slips[:min(len(c.slips), maxSuspects)]

@@ -1,6 +1,8 @@
 package tutor
 
 import (
+	"slices"
+
 	"closingside/tutor/entry"
 	"closingside/tutor/verdict"
 )
@@ -34,8 +36,19 @@ type Suspect struct {
 	Likely      string // of IDs the one that most likely made it
 	At          string // the quantity in whose finding the slip sits
 
+	same      string  // the symbol of the force whose very value was written down; "" where there is none
 	value     float64 // what it comes to
 	unentered float64 // from true values in the place of those entered; 0 where there is none
+}
+
+// LikeliestFirst lists the ids of s, that which most likely made it before the others.
+func (s Suspect) LikeliestFirst() []string {
+	ids := slices.Clone(s.IDs)
+	if i := slices.Index(ids, s.Likely); i > 0 {
+		copy(ids[1:i+1], ids[:i])
+		ids[0] = s.Likely
+	}
+	return ids
 }
 
 // Rounded names the intermediate that was rounded too soon.

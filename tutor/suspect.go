@@ -2,23 +2,45 @@ package tutor
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"strings"
 
+	"closingside/statics"
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 )
 
-// suspect is o as an explanation of an entry: where the form of an expression
-// tells its ids apart, of those that lead to it.
-func (w *Work) suspect(o *outcome, r entry.Reading, p float64) Suspect {
+// suspect is o as an explanation of an entry for q: where the form of an expression
+// tells its ids apart, of those that lead to it. The very value of another force was
+// most likely written down as it stands, whatever else comes to it.
+func (w *Work) suspect(q *lesson.Quantity, o *outcome, r entry.Reading, p float64) Suspect {
 	s := Suspect{IDs: o.ids, Probability: p, At: o.at, Likely: o.lead(), value: o.value, unentered: o.unentered}
 	if ids := o.told(w, r); len(ids) > 0 {
 		s.Likely = ids[0]
 		slices.Sort(ids)
 		s.IDs = ids
 	}
+	if o.at == q.Name && slices.Contains(s.IDs, otherForce) {
+		if s.same = w.sameForce(q, o.value); s.same != "" {
+			s.Likely = otherForce
+		}
+	}
 	return s
+}
+
+const otherForce = "other-force"
+
+// sameForce is the symbol of a force that has the value v, other than q and known to
+// the learner; "" where there is none, and where q is no magnitude of a force.
+func (w *Work) sameForce(q *lesson.Quantity, v float64) string {
+	for i := range w.Lesson.Quantities {
+		o := &w.Lesson.Quantities[i]
+		if o != q && o.Dim == statics.DimForce && q.Dim == o.Dim && !q.Signed && !o.Signed && math.Abs(w.accepted(o.Name)-v) <= q.Epsilon() {
+			return w.Lesson.SymbolText(o.Name)
+		}
+	}
+	return ""
 }
 
 // addSuspect adds a suspect, those of higher probability before it. One of the

@@ -137,12 +137,8 @@ func reasons(l *tutor.Lesson, r tutor.Reply) []string {
 			continue
 		}
 		var titles []string
-		for _, id := range s.IDs[:min(len(s.IDs), mostTitles)] {
-			var parts []string
-			for part := range strings.SplitSeq(id, "+") {
-				parts = append(parts, l.Say("slip."+part+".title"))
-			}
-			titles = append(titles, strings.Join(parts, " + "))
+		for _, id := range s.LikeliestFirst()[:min(len(s.IDs), mostTitles)] {
+			titles = append(titles, l.SlipTitle(id))
 		}
 		if more := len(s.IDs) - len(titles); more > 0 {
 			titles = append(titles, moreAlike(more))

@@ -25,6 +25,9 @@ func showReport(page *screen, r *report.Report) {
 	page.paragraph(0, bold, title)
 	page.paragraph(2, dim, fmt.Sprintf("Entries: %d right, %d right but for an earlier value, %d rounded too soon, %d with a slip that was named, %d wrong with no slip named, %d that could not be read.",
 		c.Correct, c.Carried, c.Rounding, c.Slip, c.Unexplained, c.Unreadable))
+	if r.Strange > 0 {
+		page.paragraph(2, yellow, count(r.Strange, "student")+" worked at a set that another version of closingside draws: its problems are among those of no set here. The version that built their page reports it whole.")
+	}
 	showAgain(page, r)
 	showProblems(page, r)
 	showMet(page, r)
@@ -40,6 +43,9 @@ func showReport(page *screen, r *report.Report) {
 	page.paragraph(0, dim, "A saved log is a text file that can be edited: it serves teaching, and credit for practice, not examinations.")
 }
 
+// called is what a problem is called within a sentence: a story ends in a full stop.
+func called(problem string) string { return printable(strings.TrimSuffix(problem, ".")) }
+
 func showAgain(page *screen, r *report.Report) {
 	page.line("")
 	page.line(page.in(bold, "What to teach again"))
@@ -52,7 +58,7 @@ func showAgain(page *screen, r *report.Report) {
 			what = "needed help, or have not found it: " + a.Title
 		}
 		page.hanging(fmt.Sprintf("%3d.", i+1), 5, plain, fmt.Sprintf("%d of %d %s", a.Students, len(r.Students), what))
-		page.paragraph(5, dim, "at "+printable(a.At)+" in "+printable(a.Problem))
+		page.paragraph(5, dim, "at "+printable(a.At)+" in "+called(a.Problem))
 	}
 }
 
@@ -79,7 +85,7 @@ func showProblems(page *screen, r *report.Report) {
 			about += fmt.Sprintf(", %d with the solution open", p.Shown)
 		}
 		page.line("")
-		page.hanging(lead, max(2, len(lead)+1), plain, printable(p.Story)+about)
+		page.hanging(lead, max(2, len(lead)+1), plain, called(p.Story)+about)
 		if len(p.Quantities) > 0 {
 			page.line(heading)
 		}
@@ -116,7 +122,7 @@ func showMet(page *screen, r *report.Report) {
 			}
 			page.line("  " + l)
 		}
-		where := "at " + printable(s.At) + " in " + printable(s.Problem)
+		where := "at " + printable(s.At) + " in " + called(s.Problem)
 		if s.Example.Entry != "" {
 			where += "; wrote " + s.Example.Quantity + " as “" + fitted(printable(s.Example.Entry), 40) + "”"
 		}

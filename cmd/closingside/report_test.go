@@ -251,6 +251,8 @@ func TestReportShowsAndDoesNotObey(t *testing.T) {
 
 	out, _, _ := tell("", "report", path, path)
 	assert.Contains(t, out, "1 student, 1 entry", "the same file named twice is read once")
+	assert.Contains(t, out, "hold a barge off the quay: 1 began", "a story's full stop stands in no sentence")
+	assert.NotContains(t, out, ".;")
 	twin := writeFile(t, "twin.txt", "")
 	content, err := os.ReadFile(path)
 	require.NoError(t, err)

@@ -277,7 +277,7 @@ func explanations(l *tutor.Lesson, r tutor.Reply) []foundLine {
 			at = "in " + l.SymbolText(s.At) + ": "
 		}
 		var titles []string
-		for _, id := range s.IDs[:min(len(s.IDs), mostTitles)] {
+		for _, id := range s.LikeliestFirst()[:min(len(s.IDs), mostTitles)] {
 			titles = append(titles, l.SlipTitle(id)+" ("+id+")")
 		}
 		if more := len(s.IDs) - len(titles); more > 0 {

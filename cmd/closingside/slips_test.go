@@ -69,7 +69,7 @@ func TestSlipsOfAValue(t *testing.T) {
 		withinWidth(t, out)
 		assert.Contains(t, out, "(cosine-sign)")
 		assert.Contains(t, out, "(included-for-interior)")
-		assert.Regexp(t, `(?m)^ +(9\d|100) %  cross term`, out)
+		assert.Regexp(t, `(?m)^ +(9\d|100) %  angle between the forces used`, out)
 	})
 	t.Run("any quantity", func(t *testing.T) {
 		out, errs, status := tell("", "slips", problem("barge.yaml"), "--value", "713.7 N", "--json")

@@ -217,8 +217,30 @@ func showStep(page *screen, l *tutor.Lesson, f lesson.Formula) {
 		page.line(line)
 		return
 	}
-	page.line(lead + parts[0])
-	for _, p := range parts[1:] {
-		page.line(spaces(utf8.RuneCountInString(lead)-2) + "= " + p)
+	at := utf8.RuneCountInString(lead)
+	for _, p := range parts {
+		for i, l := range broken(p, page.width-at) {
+			page.line(lead + spaces(min(i, 1)*further) + l)
+			lead = spaces(at)
+		}
+		lead = spaces(at-2) + "= "
 	}
 }
+
+// further is how far the lines of a formula that is broken stand in.
+const further = 2
+
+// broken is a formula in lines of so many letters, those after the first set in
+// further: broken before a term of a sum, or what a bracket is divided by.
+func broken(formula string, width int) (lines []string) {
+	line, room := "", width
+	for piece := range strings.SplitSeq(breaks.Replace(formula), "\n") {
+		if line != "" && utf8.RuneCountInString(line+piece) > room {
+			lines, line, piece, room = append(lines, line), "", strings.TrimPrefix(piece, " "), width-further
+		}
+		line += piece
+	}
+	return append(lines, line)
+}
+
+var breaks = strings.NewReplacer(" + ", "\n + ", " − ", "\n − ", ")/(", ")\n/(")

@@ -68,6 +68,29 @@ func TestEveryExampleSolves(t *testing.T) {
 	}
 }
 
+// Two equations solved for a component, and the sums of many forces, are long.
+func TestLongFormulasKeepToTheWidth(t *testing.T) {
+	for name, source := range map[string]string{"bridle": `kind: oblique-components
+force: {name: P, magnitude: 560 N, direction: 112.5 deg}
+axes:
+  - {name: u, direction: 25.5 deg}
+  - {name: v, direction: -118.5 deg}
+`, "buoy": `kind: particle-equilibrium
+parts:
+  - {name: T1, is: cable, direction: 40.5 deg above -x}
+  - {name: T2, is: cable, direction: 30.5 deg above +x}
+  - {name: Wind, is: force, direction: 12.5 deg, force: 250.5 N}
+  - {name: Tide, is: force, direction: 215.5 deg, force: 350.5 N}
+  - {name: Guy, is: force, direction: -35.5 deg, force: 150.5 N}
+  - {name: W, is: weight, mass: 120.5 kg}
+`} {
+		out, errs, status := tell("", "solve", writeFile(t, name+".yaml", source))
+		require.Zero(t, status, errs)
+		withinWidth(t, out)
+	}
+	assert.Equal(t, []string{"(1·cos 30°", "− 2·sin 7°)", "/(cos 2°)"}, broken("(1·cos 30° − 2·sin 7°)/(cos 2°)", 13))
+}
+
 func TestSolveForScripts(t *testing.T) {
 	out, errs, status := tell("", "solve", problem("barge.yaml"), "--json")
 	require.Zero(t, status)

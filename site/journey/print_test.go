@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/ledongthuc/pdf"
@@ -113,4 +114,22 @@ func printed(t *testing.T, p *visitor, document []byte, width, height float64) [
 		texts = append(texts, text)
 	}
 	return texts
+}
+
+// A problem printed from the page is dark on white, with its figure in its place and
+// the safety sentence, whatever the screen shows.
+func TestThePagePrints(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.skipSketch()
+	p.screen(390, 844, "dark")
+	p.eval(`document.querySelector("#solution button").click()`, nil)
+	p.await("the solution", `document.querySelector("#solved")`)
+	p.eval(`scrollTo(0, document.body.scrollHeight)`, nil)
+	p.do(call(emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print", Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: "dark"}}}))
+	p.await("the ink is dark", `getComputedStyle(document.body).color.match(/\d+/g).every((c) => c < 80)`)
+	assert.True(t, p.shown(".safety"), "the safety sentence")
+	assert.False(t, p.shown("#keys"))
+	var place string
+	p.eval(`getComputedStyle(document.querySelector(".pin")).position`, &place)
+	assert.Equal(t, "static", place, "what stays in view lies over what is read")
 }

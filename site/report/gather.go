@@ -91,6 +91,9 @@ func (g *gathering) leavesOut(s *sets.Set) bool {
 // add takes in one learner.
 func (g *gathering) add(p *learner) {
 	s := Student{Name: p.log.Name, Seconds: float64(p.clock) / 1000, Sets: []Standing{}, Rows: []Row{}}
+	if p.log.strange() {
+		g.sum.Strange++
+	}
 	tasks := g.tasks(p)
 	met := map[string]bool{}
 	for _, code := range p.order {

@@ -8,6 +8,7 @@ import (
 
 	"closingside/site"
 	"closingside/tutor"
+	"closingside/tutor/sets"
 	"closingside/tutor/verdict"
 )
 
@@ -76,6 +77,23 @@ func retrace(l *Log) (p *learner, err error) {
 		w.settle()
 	}
 	return p, nil
+}
+
+// strange tells whether a log has work at a set that can't be opened here: another
+// version made it, and which problems it holds is not known.
+func (l *Log) strange() bool {
+	known := map[string]bool{}
+	for _, f := range l.lines {
+		code := f.Get("set")
+		if f.Get("do") != "open" || code == "" || known[code] {
+			continue
+		}
+		if _, _, err := sets.Decode(code); err != nil {
+			return true
+		}
+		known[code] = true
+	}
+	return false
 }
 
 // readTimes reads the times of the log's lines, and returns the milliseconds of work

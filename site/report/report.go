@@ -15,8 +15,9 @@ type Report struct {
 	Slips    []Slip    `json:"slips"` // those that most students met first
 	Again    []Again   `json:"again"` // what to teach again, the most needed first
 	Entries  Counts    `json:"entries"`
-	Alike    []Alike   `json:"alike"` // logs that hold the same work
-	From     int64     `json:"from"`  // the first line and the last, in milliseconds since 1970
+	Alike    []Alike   `json:"alike"`   // logs that hold the same work
+	Strange  int       `json:"strange"` // students who worked at a set that only another version can draw
+	From     int64     `json:"from"`    // the first line and the last, in milliseconds since 1970
 	To       int64     `json:"to"`
 }
 

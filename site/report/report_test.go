@@ -222,3 +222,16 @@ func TestTheLinesOfALongSetAreRead(t *testing.T) {
 	_, err = ReadLog("x", "x.txt", []byte(opened+"\n"+html.UnescapeString(line[1])+"\n"))
 	assert.NoError(t, err)
 }
+
+// Work at a set that another version draws is not counted in silence as work of no set.
+func TestASetOfAnotherVersionIsToldOf(t *testing.T) {
+	set, err := sets.Read(lesson.Branch("", lesson.Leaf("title", "Buoys"), lesson.Branch("problems", lesson.Branch("", lesson.Leaf("generate", "two-forces")))))
+	require.NoError(t, err)
+	known := set.Code("")
+	body := "s1older" + known[strings.Index(known, "+"):strings.LastIndex(known, "+")]
+	of := func(set string) []string { return append([]string{"set", set}, open...) }
+	r, faults := Of([]*Log{written(t, "known", of(known), enter("R", "682.6 N")), written(t, "none", open, enter("R", "682.6 N")),
+		written(t, "older", of(body+"+"+lesson.Checksum(body)), enter("R", "682.6 N"), enter("theta", "88.2"))}, nil)
+	require.Empty(t, faults)
+	assert.Equal(t, 1, r.Strange)
+}

@@ -99,7 +99,11 @@ func (ks Kinds) Decode(code string) (*Problem, error) {
 	if err != nil {
 		return nil, err
 	}
-	return ks.Read(src)
+	p, err := ks.Read(src)
+	if err != nil { // the code is whole: a page that knows more made it, or one that knew less
+		return nil, errors.New(text.Say("code.version"))
+	}
+	return p, nil
 }
 
 // EscapeCode is a text as it stands in a code: the separators, and what an address

@@ -8,6 +8,7 @@ import (
 
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/text"
 )
 
 func TestCodeComesBack(t *testing.T) {
@@ -26,6 +27,16 @@ func TestABrokenCodeIsRefused(t *testing.T) {
 	for _, bad := range []string{"", "x", good[:len(good)-1], good[:20], "2" + good[1:], "1!none!!" + lesson.Checksum("1!none!")} {
 		_, err := opened(bad)
 		assert.Error(t, err, bad)
+	}
+}
+
+// A whole code that holds what is not known here was made by another version: it is
+// not spoken of as a file's key.
+func TestACodeOfAnotherVersionIsToldAsSuch(t *testing.T) {
+	const forces = "1!two-forces!!forces:P;340_N;25_deg!"
+	for _, body := range []string{"0" + forces[1:] + "forces:Q;610_N;118_deg", "1!trusses!!bars:P;340_N", forces + "loads:Q;610_N;118_deg", forces + "forces:Q;610_N;118_deg!check:z9"} {
+		_, err := opened(body + "!" + lesson.Checksum(body))
+		assert.EqualError(t, err, text.Say("code.version"), body)
 	}
 }
 

@@ -61,6 +61,27 @@ func (p *Problem) readGroup(g Group, list Source) error {
 	return nil
 }
 
+// Faults are the values of what src gives that can't be read by themselves, in
+// order: a form tells of all at once.
+func (k *Kind) Faults(src Source) (all []*SourceError) {
+	for _, g := range k.Groups {
+		for _, list := range src.Kids {
+			if list.Key != g.Key {
+				continue
+			}
+			items, _ := g.items(list)
+			for _, item := range items {
+				for _, spec := range g.Fields {
+					if _, err := readField(spec, item); err != nil {
+						all = append(all, err.(*SourceError))
+					}
+				}
+			}
+		}
+	}
+	return all
+}
+
 func (g Group) keys() []string {
 	var keys []string
 	for _, f := range g.Fields {

@@ -9,6 +9,7 @@ var page = map[string]string{
 	"page.home.own":                   "Your own problem",
 	"page.home.own.how":               "Type what your problem gives: magnitudes with their units, and directions such as 25 deg, 30 deg below -x, 3:4 up left, or N 30 E.",
 	"page.home.own.empty":             "This is still needed.",
+	"page.home.own.more":              "Fields marked below: {n} more.",
 	"page.home.own.problem.field.bad": "“{got}” can't be used: {why} Write it like “{example}”.",
 	"page.home.own.go":                "Work on it",
 	"page.home.back":                  "All problems",

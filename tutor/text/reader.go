@@ -81,13 +81,13 @@ var reader = map[string]string{
 	"entry.inverse-beyond": "{function} is taken of a value beyond 1 or −1 here, and no angle gives that: is the fraction the right way up?",
 	"entry.divide-zero":    "This divides by zero: check what stands below the fraction line.",
 	"entry.undefined":      "This has no value: check each function and power in it.",
-	"entry.not-linear":     "With {name} unknown, it may only be added to or taken from numbers, or multiplied and divided by them: write it like 118° − {name}.",
+	"entry.not-linear":     "With {name} unknown, it may only be added to or taken from numbers, or multiplied and divided by them: write it like 100° − {name}.",
 	"entry.two-unknowns":   "{name} and {other} are both unknown here: write this with one of them.",
 
 	"entry.value-asked":    "This is an equation, and a value is asked here: solve it, and enter what it comes to.",
-	"entry.equation-asked": "An equation is asked here: write the sum with its unknowns in it, such as T1 cos 40 − T2 cos 30 = 0.",
+	"entry.equation-asked": "An equation is asked here: write the sum with its unknowns in it, such as A cos 10 + B cos 20 − C = 0.",
 
-	"entry.measure":           "A number with its unit is needed: write it like 340 N or 25 deg.",
+	"entry.measure":           "A number with its unit is needed.",
 	"entry.measure-unit":      "The unit of {is} is missing: write it behind the number.",
 	"entry.measure-dimension": "This is {is}, and {wanted} is needed: check the unit.",
 	"entry.unknown-unit":      "“{name}” is not a unit that can be read here: use one such as N, kN, lb, kip, m, ft or deg.",

@@ -139,6 +139,7 @@ var slips = map[string]string{
 
 	"slip.any.ask.given":                       "Look up {at} in the statement. Is that what you used?",
 	"slip.given-miscopied.ask.given":           "Compare the {at} you used with the statement, digit by digit. Are they the same?",
+	"slip.other-force.ask.same":                "Your value for {at} is that of {other}. In your sketch, are the two arrows equally long?",
 	"slip.other-force.ask.given":               "Look up {at} in the statement. Did you use that, or what belongs to another force?",
 	"slip.slope-inverted.ask.given":            "Which leg of the slope triangle lies along x, and which along y? Look at the one that gives {at}.",
 	"slip.other-axis.ask.given":                "Look up {at} in the statement. From which axis is it measured?",

@@ -51,7 +51,7 @@ var tutoring = map[string]string{
 	"asked.magnitude": "in {unit}, to {digits} digits",
 
 	"code.broken":  "This link is not whole: it may have been cut short or mistyped. Copy it again, or choose a problem below.",
-	"code.version": "This link was made by another version of this page. Load the page again with a network, or choose a problem below.",
+	"code.version": "This link was made by another version of this page. Load the page again with a network; if that changes nothing, ask for a new link, or choose a problem below.",
 
 	"hint.needs":          "This still needs {symbol}, {what}. Find it first.",
 	"hint.ready":          "Everything in it is known. What does it come to?",
