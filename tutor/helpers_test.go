@@ -23,6 +23,18 @@ func solvedBy(t testing.TB, src lesson.Source) *Lesson {
 	return l
 }
 
+// enterAll is the reply to the last of the entries "Fx 41.16; Fy 588.6", made in turn
+// on a fresh sheet of l.
+func enterAll(l *Lesson, entries, between string) Reply {
+	w := NewWork(l, lesson.DefaultSettings())
+	var r Reply
+	for _, e := range strings.Split(entries, between) {
+		name, value, _ := strings.Cut(e, " ")
+		r = w.Enter(name, value)
+	}
+	return r
+}
+
 // bankLesson is the i-th lesson of a kind's bank.
 func bankLesson(t testing.TB, k *lesson.Kind, i int) *Lesson {
 	t.Helper()

@@ -65,7 +65,7 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 		node, symbol := f.prog.Node(p), f.prog.Symbol(p)
 		dim := dimensionAt(f.prog, p)
 		switch {
-		case f.prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.asGiven(node):
+		case f.prog.Constant(p) || symbol < 0 && p == len(values)-1 || l.IsAsGiven(node):
 			continue
 		case symbol >= 0:
 			if l.Quantities[symbol].Given || s.wrong.has(symbol) || seen.has(symbol) {
@@ -168,25 +168,6 @@ func (f *formula) keys() []string {
 		}
 	}
 	return keys
-}
-
-// asGiven tells whether n is a given without its sign, or a given times a number,
-// such as 2·P, or a leg of a slope in the place of the number, P·3: as clean as the
-// given, it is not rounded. (The formula with the forces exchanged has 2·Q.)
-func (l *Lesson) asGiven(n expr.Node) bool {
-	if x, ok := expr.Argument(n, expr.FnAbs); ok {
-		n = x
-	}
-	if number, given, ok := expr.Operands(n, expr.OpMul); ok {
-		if _, last := given.(expr.Num); last {
-			number, given = given, number
-		}
-		if _, constant := number.(expr.Num); constant {
-			n = given
-		}
-	}
-	s, symbol := n.(expr.Sym)
-	return symbol && l.Quantity(s.Name).Given
 }
 
 // workedWith is a formula's value where one value in it comes out as v: every

@@ -142,12 +142,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
-			w := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings())
-			var r Reply
-			for _, e := range strings.Split(row.entries, "; ") {
-				name, value, _ := strings.Cut(e, " ")
-				r = w.Enter(name, value)
-			}
+			r := enterAll(solvedBy(t, row.problem), row.entries, "; ")
 			require.Equal(t, row.verdict, r.Verdict, "%s %v", r.Feedback, r.Slips)
 			switch r.Verdict {
 			case verdict.Carried:

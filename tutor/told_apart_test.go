@@ -52,12 +52,7 @@ func TestMistakesToldApart(t *testing.T) {
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
 			f := strings.Fields(row.problem)
-			w := NewWork(pair(t, f[0]+" N", f[1]+" deg", f[2]+" N", f[3]+" deg"), lesson.DefaultSettings())
-			var r Reply
-			for _, e := range strings.Split(row.entries, ", ") {
-				name, value, _ := strings.Cut(e, " ")
-				r = w.Enter(name, value)
-			}
+			r := enterAll(pair(t, f[0]+" N", f[1]+" deg", f[2]+" N", f[3]+" deg"), row.entries, ", ")
 			require.Equal(t, row.verdict, r.Verdict, "%s %v", r.Feedback, r.Slips)
 			switch r.Verdict {
 			case verdict.SlipFound:

@@ -75,12 +75,7 @@ func TestMisreadingsAndNeighboursAreTold(t *testing.T) {
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
-			w := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings())
-			var r Reply
-			for _, e := range strings.Split(row.entries, "; ") {
-				name, value, _ := strings.Cut(e, " ")
-				r = w.Enter(name, value)
-			}
+			r := enterAll(solvedBy(t, row.problem), row.entries, "; ")
 			require.Equal(t, verdict.SlipFound, r.Verdict, "%s %v", r.Feedback, r.Slips)
 			for _, id := range strings.Fields(row.told) {
 				assert.Contains(t, r.Slips[0].IDs, id)

@@ -113,3 +113,22 @@ func (l *Lesson) carry(way Way, s Settings) digitsOf {
 		return d(q)
 	}
 }
+
+// IsAsGiven tells whether n is a given without its sign, or a given times a number,
+// such as 2·P, or a leg of a slope in the place of the number, P·3: as clean as the
+// given, it is not rounded. (The formula with the forces exchanged has 2·Q.)
+func (l *Lesson) IsAsGiven(n expr.Node) bool {
+	if x, ok := expr.Argument(n, expr.FnAbs); ok {
+		n = x
+	}
+	if number, given, ok := expr.Operands(n, expr.OpMul); ok {
+		if _, last := given.(expr.Num); last {
+			number, given = given, number
+		}
+		if _, constant := number.(expr.Num); constant {
+			n = given
+		}
+	}
+	s, symbol := n.(expr.Sym)
+	return symbol && l.Quantity(s.Name).Given
+}

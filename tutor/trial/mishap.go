@@ -188,24 +188,6 @@ func (p *learner) twoSlips(chain []step) []slip {
 	return append(slips, p.slip(at, last, tree, func(id string) bool { return common(id) && id != first.id })...)
 }
 
-// asGiven tells whether n is a given without its sign, or times a number, such as
-// 2·P or P·3, which is as clean as the given.
-func (p *learner) asGiven(n expr.Node) bool {
-	if x, ok := expr.Argument(n, expr.FnAbs); ok {
-		n = x
-	}
-	if l, r, ok := expr.Operands(n, expr.OpMul); ok {
-		if _, last := r.(expr.Num); last {
-			l, r = r, l
-		}
-		if _, number := l.(expr.Num); number {
-			n = r
-		}
-	}
-	given, symbol := n.(expr.Sym)
-	return symbol && p.lesson.Quantity(given.Name).Given
-}
-
 // early draws a value inside a step, the value itself left out, and how few
 // digits of it are kept; nil where the step has no such value.
 func (p *learner) early(s step) *early {
@@ -218,7 +200,7 @@ func (p *learner) early(s step) *early {
 				sites = append(sites, site)
 			}
 		default:
-			if site > 0 && !p.asGiven(n) {
+			if site > 0 && !p.lesson.IsAsGiven(n) {
 				sites = append(sites, site)
 			}
 		}
