@@ -111,6 +111,9 @@ func (d *desk) card(q *lesson.Quantity) html.Node {
 	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head}
 	if form := []html.Part{d.form(q, symbol, typed), d.reading(q, read)}; state == "found" {
 		again := append([]html.Part{html.Class("again"), html.El("summary", html.Text(text.Say("page.enter.again")))}, form...)
+		if d.work.Unread(q.Name) != nil {
+			again = append(again, html.Flag("open"))
+		}
 		parts = append(parts, html.El("details", again...))
 	} else {
 		parts = append(parts, form...)
