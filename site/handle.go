@@ -25,6 +25,8 @@ func (s *session) handle(f Form, log string) html.Nodes {
 		return s.read(f)
 	case "ahead":
 		return s.ahead()
+	case "bring":
+		return bring(f, log)
 	case "deal":
 		return append(s.deal(f), s.dealt()...)
 	}
