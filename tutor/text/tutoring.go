@@ -2,13 +2,14 @@ package text
 
 // tutoring is what the tutor says of an entry and around it.
 var tutoring = map[string]string{
-	"feedback.correct":     "Your value fits.",
-	"feedback.unexplained": "That value does not fit. What did you start from, and what did you do first?",
-	"feedback.inside":      "That value does not fit. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
-	"feedback.inside.part": "That value does not fit. Sketch the force and its two parts: which way does {symbol} point, and is it the longer part or the shorter?",
-	"feedback.outside":     "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
-	"feedback.number":      "Your formula fits but for one number: {number}. What does it stand for, and where is it from?",
-	"feedback.affine":      "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
+	"feedback.correct":      "Your value fits.",
+	"feedback.unexplained":  "That value does not fit. What did you start from, and what did you do first?",
+	"feedback.inside":       "That value does not fit. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
+	"feedback.inside.angle": "That value does not fit. Sketch it to scale: is {symbol} more than {middle} or less, and which step led to your value?",
+	"feedback.inside.part":  "That value does not fit. Sketch the force and its two parts: which way does {symbol} point, and is it the longer part or the shorter?",
+	"feedback.outside":      "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
+	"feedback.number":       "Your formula fits but for one number: {number}. What does it stand for, and where is it from?",
+	"feedback.affine":       "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
 
 	"feedback.carried":          "Your step for {symbol} is right, but it rests on your value for {from}. Would you look at {from} again first?",
 	"feedback.corrected":        "{from} has a new value now, and {symbol} still rests on the one before. What does the same step give with the new one?",
