@@ -26,6 +26,7 @@ var tutoring = map[string]string{
 	"digits.decimals.none":      "whole degrees",
 	"feedback.which":            "Two things could lead to your value: “{a}”, {where}, or “{b}”, {elsewhere}. Which of the two comes closer to what you did?",
 	"feedback.which.here":       "Two things {where} could lead to your value: “{a}” or “{b}”. Which of the two comes closer to what you did?",
+	"feedback.which.beside":     "Two things could lead to your value. Which of the two comes closer to what you did?",
 	"feedback.two":              "Two things may have come together in this value; begin with one of them.",
 	"feedback.option":           "{what}, {where}",
 	"feedback.where":            "at the step for {at}",
