@@ -24,7 +24,9 @@ func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
 	}
 	r.Slips, r.Unexplained = c.slips, c.unexplained
 	early := func(o *Rounded, way string) {
-		r.Verdict, r.Rounded, r.Feedback = verdict.EarlyRounding, o, w.keepDigits(q, o, r.Reading.Value, way)
+		told := *o // what explains a value may be kept for others
+		told.unsure = way == perhaps
+		r.Verdict, r.Rounded, r.Feedback = verdict.EarlyRounding, &told, w.keepDigits(q, o, r.Reading.Value, way)
 	}
 	carried := func(from string) {
 		r.Verdict, r.From, r.Feedback = verdict.Carried, from, w.sendTo(q, from)

@@ -60,4 +60,5 @@ type Rounded struct {
 	angle   bool    // What is an angle
 	value   float64 // as rounded; 0 of several
 	several bool    // What are several values
+	unsure  bool    // whether it was that, and nothing else, is not sure
 }

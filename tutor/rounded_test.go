@@ -11,6 +11,7 @@ import (
 
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/text"
 	"closingside/tutor/verdict"
 )
 
@@ -160,7 +161,7 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 			got := NewWork(r.l, r.settings).Enter(r.quantity, r.entry)
 			require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
 			assert.Empty(t, got.Slips)
-			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false}, *got.Rounded)
+			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false, false}, *got.Rounded)
 			assert.Contains(t, got.Feedback, r.what)
 		})
 	}
@@ -212,4 +213,21 @@ func TestRoundingOrSlip(t *testing.T) {
 		}
 		assert.Less(t, sum, 1.0, "the rest is that it was rounded")
 	}
+}
+
+// Where the way only may be right, the help for the same value again does not stop at
+// keeping digits: it goes on to the step itself.
+func TestHelpWhereRoundingIsNotSure(t *testing.T) {
+	w := NewWork(pair(t, "540 N", "-116 deg", "560 N", "-147 deg"), lesson.DefaultSettings())
+	w.Enter("F1x", "-237.6 N")
+	again := w.Enter("F1x", "-237.6 N")
+	assert.Contains(t, again.Feedback, text.Say("feedback.again.keep.if"))
+	again = w.Enter("F1x", "-237.6 N")
+	assert.Contains(t, again.Feedback, w.HintAt("F1x", 1).Sentence)
+	assert.NotContains(t, again.Feedback, text.Say("feedback.again.memory"))
+
+	sure := NewWork(pair(t, "500 N", "-177 deg", "290 N", "113 deg"), lesson.DefaultSettings())
+	sure.Enter("F1x", "-500.0 N")
+	assert.Contains(t, sure.Enter("F1x", "-500.0 N").Feedback, text.Say("feedback.again.keep"))
+	assert.Contains(t, sure.Enter("F1x", "-500.0 N").Feedback, text.Say("feedback.again.memory"))
 }

@@ -37,6 +37,7 @@ var tutoring = map[string]string{
 	"feedback.again.takes":      "To find {at} this way takes {all}: nothing is missing.",
 	"feedback.again.takes.open": "To find {at} this way takes {all}; still to be found: {open}.",
 	"feedback.again.keep":       "Keep all that your calculator shows until the last step, and round only what you write down.",
+	"feedback.again.keep.if":    "If something was rounded on the way, keep all that your calculator shows until the last step. If nothing was, look at the step itself once more.",
 	"feedback.again.memory":     "Store each value in your calculator's memory and call it back, instead of keying in a rounded one.",
 	"feedback.again.fresh":      "Work the step for {at} once more on a clean line.",
 	"feedback.again.numbers":    "Point at each number in your step for {at} and say what it stands for in the sketch.",
