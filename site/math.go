@@ -7,22 +7,16 @@ import (
 
 // Chain is a formula written out, one equality a line: symbol = formula, then
 // = numbers, then = value. Trees that repeat the one before are left out; value
-// may be "".
+// may be "". A line with a long sum is cut into pieces that may go on below.
 func Chain(names expr.Naming, value string, trees ...expr.Node) html.Node {
 	lines := []html.Part{html.Class("formula")}
-	var row []html.Part
-	spoken := ""
-	add := func(n html.Node, words string) {
-		row = append(row, n)
-		spoken += words
-	}
+	var l chainLine
 	end := func() {
-		if len(row) > 0 {
-			lines = append(lines, html.El("math", append([]html.Part{html.A("display", "block"), html.A("aria-label", spoken)}, row...)...))
+		if len(l.pieces) > 0 {
+			lines = append(lines, l.node())
 		}
-		row, spoken = nil, ""
+		l = chainLine{}
 	}
-	equals := html.El("mo", html.Text("="))
 	var last expr.Node
 	for i, t := range trees {
 		if t == nil || t == last {
@@ -32,16 +26,53 @@ func Chain(names expr.Naming, value string, trees ...expr.Node) html.Node {
 			end()
 		}
 		if i > 0 {
-			add(equals, "equals ")
+			l.equals()
 		}
-		add(html.FromMarkup(expr.Math(t, names)), expr.Speech(t, names)+" ")
+		for j, piece := range expr.MathPieces(t, names) {
+			l.add(html.FromMarkup(piece), j > 0)
+		}
+		l.spoken += expr.Speech(t, names) + " "
 		last = t
 	}
 	if value != "" {
 		end()
-		add(equals, "equals ")
-		add(html.El("mtext", html.Text(value)), value)
+		l.equals()
+		l.add(html.El("mtext", html.Text(value)), false)
+		l.spoken += value
 	}
 	end()
 	return html.El("div", lines...)
+}
+
+// chainLine is one line of a chain.
+type chainLine struct {
+	pieces [][]html.Part
+	spoken string
+}
+
+// equals begins what the line so far is equal to; behind a long side it may go on below.
+func (l *chainLine) equals() {
+	l.add(html.El("mo", html.A("form", "infix"), html.Text("=")), len(l.pieces) > 1)
+	l.spoken += "equals "
+}
+
+// add puts a node at the end of the line, or in a piece of its own.
+func (l *chainLine) add(n html.Node, apart bool) {
+	if apart || len(l.pieces) == 0 {
+		l.pieces = append(l.pieces, nil)
+	}
+	last := len(l.pieces) - 1
+	l.pieces[last] = append(l.pieces[last], n)
+}
+
+// node is the line: one formula, or pieces that are read as one.
+func (l *chainLine) node() html.Node {
+	if len(l.pieces) == 1 {
+		return html.El("math", append([]html.Part{html.A("display", "block"), html.A("aria-label", l.spoken)}, l.pieces[0]...)...)
+	}
+	parts := []html.Part{html.Class("long"), html.A("role", "math"), html.A("aria-label", l.spoken)}
+	for _, piece := range l.pieces {
+		parts = append(parts, html.El("math", append([]html.Part{html.A("aria-hidden", "true")}, piece...)...))
+	}
+	return html.El("div", parts...)
 }
