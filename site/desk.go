@@ -311,11 +311,17 @@ func (d *desk) hint(q *lesson.Quantity, level int) html.Node {
 	return html.El("div", parts...)
 }
 
+// hintWords is what is read aloud of the hint that was given last for a quantity.
 func (d *desk) hintWords(name string) string {
-	if n := d.work.Hinted(name); n > 0 {
-		return d.work.HintAt(name, n).Sentence
+	n := d.work.Hinted(name)
+	if n == 0 {
+		return ""
 	}
-	return ""
+	h := d.work.HintAt(name, n)
+	if h.Formula == nil {
+		return h.Sentence
+	}
+	return join(h.Sentence, spokenChain(d.lesson.Symbol, h.Formula.Value, expr.S(name), h.Formula.Route.Tree, h.Formula.Numbers)+".")
 }
 
 // solution is the worked solution, both ways, once it was asked for.

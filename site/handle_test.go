@@ -74,6 +74,12 @@ func TestHintsAndSolution(t *testing.T) {
 		assert.Equal(t, level+1, strings.Count(got, `class="hint"`))
 	}
 	assert.Contains(t, ask("do", "solution", "problem", barge(), "at", "3"), "<math")
+
+	hint := func() string { return ask("do", "hint", "problem", barge(), "quantity", "phi", "at", "4") }
+	hint()
+	hint()
+	_, heard, _ := strings.Cut(hint(), `id="say"`)
+	assert.Contains(t, heard, "equals 118 degrees minus 25 degrees", "the formula is read aloud, too")
 }
 
 func TestTheLogBringsTheWorkBack(t *testing.T) {

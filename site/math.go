@@ -1,6 +1,8 @@
 package site
 
 import (
+	"strings"
+
 	"closingside/site/html"
 	"closingside/statics/expr"
 )
@@ -9,39 +11,49 @@ import (
 // = numbers, then = value. Trees that repeat the one before are left out; value
 // may be "". A line with a long sum is cut into pieces that may go on below.
 func Chain(names expr.Naming, value string, trees ...expr.Node) html.Node {
-	lines := []html.Part{html.Class("formula")}
-	var l chainLine
-	end := func() {
-		if len(l.pieces) > 0 {
-			lines = append(lines, l.node())
-		}
-		l = chainLine{}
+	parts := []html.Part{html.Class("formula")}
+	for _, l := range chain(names, value, trees...) {
+		parts = append(parts, l.node())
 	}
+	return html.El("div", parts...)
+}
+
+// spokenChain is what a screen reader says of a Chain.
+func spokenChain(names expr.Naming, value string, trees ...expr.Node) string {
+	var said []string
+	for _, l := range chain(names, value, trees...) {
+		said = append(said, strings.TrimSpace(l.spoken))
+	}
+	return strings.Join(said, ", ")
+}
+
+// chain is the lines of a Chain.
+func chain(names expr.Naming, value string, trees ...expr.Node) (lines []chainLine) {
+	line := func() *chainLine { return &lines[len(lines)-1] }
 	var last expr.Node
 	for i, t := range trees {
 		if t == nil || t == last {
 			continue
 		}
-		if i > 1 {
-			end()
+		if i != 1 || len(lines) == 0 {
+			lines = append(lines, chainLine{})
 		}
 		if i > 0 {
-			l.equals()
+			line().equals()
 		}
 		for j, piece := range expr.MathPieces(t, names) {
-			l.add(html.FromMarkup(piece), j > 0)
+			line().add(html.FromMarkup(piece), j > 0)
 		}
-		l.spoken += expr.Speech(t, names) + " "
+		line().spoken += expr.Speech(t, names) + " "
 		last = t
 	}
 	if value != "" {
-		end()
-		l.equals()
-		l.add(html.El("mtext", html.Text(value)), false)
-		l.spoken += value
+		lines = append(lines, chainLine{})
+		line().equals()
+		line().add(html.El("mtext", html.Text(value)), false)
+		line().spoken += value
 	}
-	end()
-	return html.El("div", lines...)
+	return lines
 }
 
 // chainLine is one line of a chain.
