@@ -231,3 +231,15 @@ func TestHelpWhereRoundingIsNotSure(t *testing.T) {
 	assert.Contains(t, sure.Enter("F1x", "-500.0 N").Feedback, text.Say("feedback.again.keep"))
 	assert.Contains(t, sure.Enter("F1x", "-500.0 N").Feedback, text.Say("feedback.again.memory"))
 }
+
+// A value written to the digits asked for is not told that it was rounded to those:
+// that moved it by no more than half a unit of the last.
+func TestDigitsAskedForAreNotTooFew(t *testing.T) {
+	for _, e := range []string{"679 N", "0.679 kN"} {
+		got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", e) // 682.6 N
+		assert.NotContains(t, got.Feedback, "looks rounded to 3 digits", e)
+		assert.NotEqual(t, verdict.Correct, got.Verdict, e)
+	}
+	got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "680 N")
+	assert.Equal(t, verdict.Correct, got.Verdict)
+}
