@@ -251,7 +251,7 @@ func (s *sources) add(q *lesson.Quantity, tree expr.Node, p inner) {
 		return
 	}
 	s.all.add(1, e)
-	if e <= s.worst {
+	if p.fixed = true; e <= s.worst || p.exact(d) { // what rounding leaves as it is can't have done it
 		return
 	}
 	s.worst, s.of, s.tree, s.at = e, q, tree, p.node

@@ -243,3 +243,19 @@ func TestDigitsAskedForAreNotTooFew(t *testing.T) {
 	got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "680 N")
 	assert.Equal(t, verdict.Correct, got.Verdict)
 }
+
+// A value that is exact at the digits kept (β is the 35° that the two directions are
+// apart) is never named as what was rounded.
+func TestAnExactValueIsNotNamedAsRounded(t *testing.T) {
+	l := solvedBy(t, lesson.Source{Kids: []lesson.Source{leaf("kind", "missing-force"),
+		{Key: "known", Kids: []lesson.Source{leaf("name", "A"), leaf("magnitude", "520 N"), leaf("direction", "35 deg")}},
+		{Key: "missing", Kids: []lesson.Source{leaf("name", "B"), leaf("magnitude", "410 N")}},
+		{Key: "resultant", Kids: []lesson.Source{leaf("direction", "0 deg")}}}})
+	for r := 697; r <= 718; r++ {
+		if got := NewWork(l, lesson.DefaultSettings()).Enter("R", strconv.Itoa(r)+" N"); got.Rounded != nil {
+			assert.NotEqual(t, "β", got.Rounded.What, r)
+		}
+	}
+}
+
+func leaf(key, text string) lesson.Source { return lesson.Source{Key: key, Text: text} }
