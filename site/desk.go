@@ -231,9 +231,20 @@ func (d *desk) history(q *lesson.Quantity) []html.Part {
 	}
 	if u := d.work.Unread(q.Name); u != nil {
 		items = append([]html.Part{html.El("li", html.Data("verdict", u.Verdict.String()),
-			html.El("b", html.Text(u.Entry)), d.prose(" "+text.Say("verdict.unreadable")+". "+u.Feedback))}, items...)
+			html.El("b", pointed(u)), d.prose(" "+text.Say("verdict.unreadable")+". "+u.Feedback))}, items...)
 	}
 	return items
+}
+
+// pointed is an entry that can't be read, with the characters marked that the message
+// is about, where it is about some and not about all.
+func pointed(u *tutor.Reply) html.Node {
+	typed := []rune(u.Entry)
+	if u.Fault == nil || u.Fault.Len <= 0 || u.Fault.Len >= len(typed) || u.Fault.Col-1+u.Fault.Len > len(typed) {
+		return html.Text(u.Entry)
+	}
+	from, to := u.Fault.Col-1, u.Fault.Col-1+u.Fault.Len
+	return html.Group(html.Text(string(typed[:from])), html.El("mark", html.Text(string(typed[from:to]))), html.Text(string(typed[to:])))
 }
 
 // again tells whether the entry that stands for q was judged again.

@@ -189,3 +189,16 @@ func TestAnUnreadableEntryForAFoundValueIsStillInUse(t *testing.T) {
 	assert.NotContains(t, again, text.Say("page.next.label")+":", "nor is another announced")
 	assert.Contains(t, again, `<details class="again" open>`, "and is in view")
 }
+
+// TestWhatCantBeReadIsPointedAt: the letter that stands for a digit is marked; where
+// the message is about the whole entry, nothing is.
+func TestWhatCantBeReadIsPointedAt(t *testing.T) {
+	ask("do", "start", "at", "1")
+	enter := func(e string) string {
+		return ask("do", "enter", "problem", barge(), "quantity", "R", "entry", e, "at", "3")
+	}
+	assert.Contains(t, enter("68O N"), `<b>68<mark>O</mark> N</b>`)
+	assert.Contains(t, enter("√340²+610² N"), `<mark>`)
+	assert.NotContains(t, enter("87°"), `<mark>`)
+	assert.NotContains(t, enter(""), `<mark>`)
+}
