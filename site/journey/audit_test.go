@@ -136,18 +136,32 @@ func (p *visitor) walk(look func(state string)) {
 	look("solution")
 	p.eval(`(() => { const d = document.querySelector("#tools details"); d.open = true; d.scrollIntoView({ block: "center" }); })()`, nil)
 	look("start-again")
+	p.aboutTheWork()
+	p.eval(`document.querySelector("#bring").scrollIntoView({ block: "center" })`, nil)
+	look("work")
 	p.eval(`document.querySelector("main nav button").click()`, nil)
 	p.await("the list shows", `document.querySelector(".kind")`)
 	look("home-begun")
 }
 
-// TestFormulasAreWhole: on a phone no formula of the worked solution is cut.
+// TestFormulasAreWhole: on a phone no formula of the worked solution is cut, nor those
+// of six forces, which go on below.
 func TestFormulasAreWhole(t *testing.T) {
 	p := visit(t, newSite(t))
-	p.eval(`document.querySelector("#solution button").click()`, nil)
-	p.await("the worked solution shows", `document.querySelectorAll("#solution math").length >= 13`)
-	var cut []string
-	p.eval(`[...document.querySelectorAll("#solution math")].filter((m) => m.scrollWidth > m.clientWidth).map((m) => m.textContent)`, &cut)
-	assert.Empty(t, cut)
-	p.view("formulas")
+	for name, code := range map[string]string{
+		"two forces":  barge,
+		"six forces":  "1!concurrent-forces!Six_lines_pull_on_a_buoy.!forces:A;120_N;20_deg!forces:B;260_N;75_deg!forces:C;310_N;143_deg!forces:D;90_N;190_deg!forces:E1;150_N;-62_deg!forces:G;220_N;-15_deg!wq27",
+		"six at rest": "1!particle-equilibrium!A_ring_is_held_by_six_lines.!parts:T1;cable;40_deg_above_-x!parts:T2;cable;30_deg_above_~2bx!parts:T3;cable;70_deg_above_~2bx;;200_N!parts:T4;cable;80_deg_above_-x;;150_N!parts:T5;cable;10_deg_below_-x;;90_N!parts:W;weight;;;;120_kg!d5qt",
+	} {
+		t.Run(name, func(t *testing.T) {
+			p.do(chromedp.Navigate(p.host.url() + "#" + code))
+			p.await("the problem shows", fmt.Sprintf(`document.querySelector("main").dataset.hash === %q`, code))
+			p.eval(`document.querySelector("#solution button").click()`, nil)
+			p.await("the worked solution shows", `document.querySelectorAll("#solution math").length >= 13`)
+			var cut []string
+			p.eval(`[...document.querySelectorAll("#solution :is(math, .long)")].filter((m) => m.scrollWidth > m.clientWidth || m.getBoundingClientRect().right > innerWidth).map((m) => m.textContent)`, &cut)
+			assert.Empty(t, cut)
+			p.view("formulas " + name)
+		})
+	}
 }
