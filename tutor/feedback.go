@@ -137,6 +137,8 @@ func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64, way string)
 	switch {
 	case w.Lesson.tooCoarse(q, r):
 		key += ".coarse"
+	case r.among:
+		key += ".among"
 	case r.What == symbol:
 		key += ".itself"
 	case r.several:

@@ -206,6 +206,7 @@ func (w *Work) keptTo(q *lesson.Quantity, r entry.Reading, d lesson.Digits, writ
 		}
 		most := s.most
 		most.What = w.Lesson.called(s.of, s.tree, s.at)
+		most.among = 2*s.worst < off
 		most.Keep = most.Digits + max(1, int(math.Ceil(math.Log10(half/limit))))
 		best, least = &most, half
 	}

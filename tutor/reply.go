@@ -60,5 +60,6 @@ type Rounded struct {
 	angle   bool    // What is an angle
 	value   float64 // as rounded; 0 of several
 	several bool    // What are several values
+	among   bool    // What is one of several, and can't have done most of it alone
 	unsure  bool    // whether it was that, and nothing else, is not sure
 }

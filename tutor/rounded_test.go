@@ -161,7 +161,7 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 			got := NewWork(r.l, r.settings).Enter(r.quantity, r.entry)
 			require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
 			assert.Empty(t, got.Slips)
-			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false, false}, *got.Rounded)
+			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false, false, false}, *got.Rounded)
 			assert.Contains(t, got.Feedback, r.what)
 		})
 	}
@@ -247,10 +247,7 @@ func TestDigitsAskedForAreNotTooFew(t *testing.T) {
 // A value that is exact at the digits kept (β is the 35° that the two directions are
 // apart) is never named as what was rounded.
 func TestAnExactValueIsNotNamedAsRounded(t *testing.T) {
-	l := solvedBy(t, lesson.Source{Kids: []lesson.Source{leaf("kind", "missing-force"),
-		{Key: "known", Kids: []lesson.Source{leaf("name", "A"), leaf("magnitude", "520 N"), leaf("direction", "35 deg")}},
-		{Key: "missing", Kids: []lesson.Source{leaf("name", "B"), leaf("magnitude", "410 N")}},
-		{Key: "resultant", Kids: []lesson.Source{leaf("direction", "0 deg")}}}})
+	l := missing(t)
 	for r := 697; r <= 718; r++ {
 		if got := NewWork(l, lesson.DefaultSettings()).Enter("R", strconv.Itoa(r)+" N"); got.Rounded != nil {
 			assert.NotEqual(t, "β", got.Rounded.What, r)
@@ -258,4 +255,22 @@ func TestAnExactValueIsNotNamedAsRounded(t *testing.T) {
 	}
 }
 
-func leaf(key, text string) lesson.Source { return lesson.Source{Key: key, Text: text} }
+// Where only all values on the way together may have moved an answer so far, no single
+// one of them is said to have: 410·sin 98.3° to three digits moves R by half a newton,
+// not by the four that 711 N is off.
+func TestRoundingOfManyIsNotLaidOnOne(t *testing.T) {
+	got := NewWork(missing(t), lesson.DefaultSettings()).Enter("R", "711 N")
+	require.Equal(t, verdict.EarlyRounding, got.Verdict)
+	assert.Contains(t, got.Feedback, "Values on the way")
+	assert.Contains(t, got.Feedback, "together")
+}
+
+// missing is a problem with A = 520 N at 35° and B = 410 N, whose resultant lies
+// along x: R = 707.3 N, or 144.6 N.
+func missing(t *testing.T) *Lesson {
+	leaf := func(key, text string) lesson.Source { return lesson.Source{Key: key, Text: text} }
+	return solvedBy(t, lesson.Source{Kids: []lesson.Source{leaf("kind", "missing-force"),
+		{Key: "known", Kids: []lesson.Source{leaf("name", "A"), leaf("magnitude", "520 N"), leaf("direction", "35 deg")}},
+		{Key: "missing", Kids: []lesson.Source{leaf("name", "B"), leaf("magnitude", "410 N")}},
+		{Key: "resultant", Kids: []lesson.Source{leaf("direction", "0 deg")}}}})
+}

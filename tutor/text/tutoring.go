@@ -15,6 +15,7 @@ var tutoring = map[string]string{
 	"feedback.corrected":        "{from} has a new value now, and {symbol} still rests on the one before. What does the same step give with the new one?",
 	"feedback.rounded":          "{way} {what} looks rounded to {kept} on the way, which moved {symbol} by about {moved}. What comes out if you keep {keep} there?",
 	"feedback.rounded.several":  "{way} {what} look rounded to {kept} on the way, which together moved {symbol} by about {moved}. What comes out if you keep {keep} in each?",
+	"feedback.rounded.among":    "{way} Values on the way look rounded to {kept}, {what} among them, which together moved {symbol} by about {moved}. What comes out if you keep {keep} in each?",
 	"feedback.rounded.itself":   "{way} Your value for {symbol} looks rounded to {kept}, which moved it by about {moved}. What is it with {keep}?",
 	"feedback.rounded.way":      "The way is right.",
 	"feedback.rounded.perhaps":  "The way may be right.",
