@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/balance"
 	"closingside/tutor/lesson"
@@ -152,34 +151,4 @@ func (l *Lesson) wrongEquations(of func(quantity int) []variant) []wrongEquation
 		}
 	}
 	return all
-}
-
-// withOthers lists the sum q with a force in it, whole, that acts along the other
-// axis alone, as when a weight is put into the sum along x.
-func (l *Lesson) withOthers(q *lesson.Quantity) []expr.Node {
-	own := expr.Symbols(q.Routes[0].Tree)
-	var all []expr.Node
-	for i := range l.Quantities {
-		o := &l.Quantities[i]
-		if !o.Equation || o == q {
-			continue
-		}
-		for _, name := range expr.Symbols(o.Routes[0].Tree) {
-			if l.Quantity(name).Dim == statics.DimForce && !slices.Contains(own, name) {
-				all = append(all, expr.Add(q.Routes[0].Tree, expr.S(name)), expr.Sub(q.Routes[0].Tree, expr.S(name)))
-			}
-		}
-	}
-	return all
-}
-
-// wholeForces is a sum of whole forces in the place of their parts.
-func wholeForces(tree expr.Node) expr.Node {
-	whole, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
-		if force, key, ok := expr.Operands(n, expr.OpMul); ok && expr.IsTrig(key) {
-			return force, true
-		}
-		return n, false
-	})
-	return whole
 }
