@@ -77,13 +77,18 @@ func (s *state) carriedTo(q int) *table {
 // of an earlier one, every later step being right.
 func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 	q := &s.w.Lesson.Quantities[p.steps[len(p.steps)-1].quantity]
+	same := q.Epsilon()
+	right := p.run(s.fresh(), s.own[p.at], &s.tape)
 	for i := range wrong {
 		o := &wrong[i]
 		if o.prog == nil { // written down wrong, which a step in the head is not
 			continue
 		}
 		v := p.run(s.fresh(), o.came(), &s.tape)
-		if math.IsNaN(v) || p.blunt() && q.FoldedDistance(180-v, q.True) <= 1e-6 { // the other angle is all that is wrong
+		if math.IsNaN(v) || q.Distance(v, right) <= same { // it cancels on the way
+			continue
+		}
+		if p.blunt() && q.FoldedDistance(180-v, q.True) <= 1e-6 { // the other angle is all that is wrong
 			continue
 		}
 		g := guess{value: v, weight: o.weight * p.weight, first: o, plan: p}
