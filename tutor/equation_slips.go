@@ -60,13 +60,9 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 	case w.rivals(r.Slips):
 		w.askOrSettle(q, r)
 	default:
-		w.unlikeAmong(r, q)
+		r.Verdict, r.Feedback = verdict.Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.SymbolText(q.Name))
 	}
 	w.escalate(q, r)
-}
-
-func (w *Work) unlikeAmong(r *Reply, q *lesson.Quantity) {
-	r.Verdict, r.Feedback = verdict.Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.SymbolText(q.Name))
 }
 
 // hits lists the slips that make what was entered, those of the same equation
