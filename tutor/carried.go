@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
 )
 
@@ -67,7 +68,7 @@ func (s *state) onward(out []guess, q int) []guess {
 			continue
 		}
 		o := &outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, from: s.first(rests), prog: prog, basis: ofEntries}
-		out = append(out, guess{value: v, weight: shareOther, first: o})
+		out = append(out, guess{value: v, weight: lesson.ShareOther, first: o})
 	}
 	return out
 }

@@ -9,6 +9,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 	"closingside/tutor/slips"
 )
 
@@ -138,12 +139,13 @@ func (l *Lesson) crowded(q *lesson.Quantity) bool {
 func (l *Lesson) commonlySlipped(q *lesson.Quantity) iter.Seq2[string, expr.Node] {
 	return func(yield func(id string, tree expr.Node) bool) {
 		for _, r := range q.Routes {
-			for _, base := range bases(r.Tree) {
-				for _, row := range slips.Catalogue() {
+			for _, base := range slipped.Bases(r.Tree) {
+				for i := range slips.Catalogue() {
+					row := &slips.Catalogue()[i]
 					if row.Prior < common {
 						continue
 					}
-					for _, tree := range l.apply(row, q, base) {
+					for _, tree := range slipped.Trees(l.Lesson, q, row, base) {
 						if !yield(row.ID, tree) {
 							return
 						}
@@ -177,15 +179,15 @@ func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
 	same := q.Epsilon()
 	digits := w.Settings.DigitsOf(q)
 	var each []wrongValue
-	l.slipped(q, func(route int, id string, _ float64, tree expr.Node) {
-		if route == aside {
-			return
+	for _, f := range slipped.Formulas(l.Lesson, q) {
+		if f.Route == slipped.Aside {
+			continue
 		}
-		v := q.Fold(expr.Eval(tree, l.Truth))
+		v := q.Fold(expr.Eval(f.Tree, l.Truth))
 		if right := q.FoldedDistance(v, q.True) <= same || q.FoldedDistance(v, q.Also) <= same; !math.IsNaN(v) && !right {
-			each = append(each, wrongValue{value: v, ids: []string{id}, common: slips.ByID(id).Prior >= common})
+			each = append(each, wrongValue{value: v, ids: []string{f.ID}, common: slips.ByID(f.ID).Prior >= common})
 		}
-	})
+	}
 	slices.SortStableFunc(each, func(a, b wrongValue) int { return cmp.Compare(a.value, b.value) })
 	var all []wrongValue
 	for _, v := range each {

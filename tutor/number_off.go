@@ -40,9 +40,9 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 	return 0, nil
 }
 
-// askForNumber is what is said of a formula with one number off; false where
-// that is not what is wrong.
-func (w *Work) askForNumber(q *lesson.Quantity, r *Reply) bool {
+// oneNumberOff is the verdict on a formula with one number off; false where that
+// is not what is wrong.
+func (w *Work) oneNumberOff(q *lesson.Quantity, r *Reply) bool {
 	written, of := w.numberOff(q, r.Reading)
 	switch {
 	case of == nil:
@@ -50,10 +50,8 @@ func (w *Work) askForNumber(q *lesson.Quantity, r *Reply) bool {
 	case of.Given:
 		s := Suspect{IDs: miscopied, Likely: miscopied[0], Probability: sureOfNumber, At: of.Name}
 		r.Verdict, r.Slips, r.Unexplained = verdict.SlipFound, []Suspect{s}, 1-sureOfNumber
-		r.Feedback = w.askAbout(s)
 	default:
-		r.Verdict = verdict.Unexplained
-		r.Feedback = w.Lesson.Say("feedback.number", "number", expr.FormatNumber(written, 10))
+		r.Verdict, r.numberOff = verdict.Unexplained, expr.FormatNumber(written, 10)
 	}
 	return true
 }

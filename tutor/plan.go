@@ -37,9 +37,6 @@ const (
 	// slip and the entry that the learner did not write down.
 	perStepInHead = 0.6
 
-	shareTaken = 1.0 // of a route that a worked solution takes, against
-	shareOther = 0.4 // that of another
-
 	shareMixed = 0.2 // of going over from one method to the other
 	shareAside = 0.2 // of finding a value again by a way the wrong one doesn't touch
 	shareBlunt = 0.3 // of taking the other angle of the same sine

@@ -87,7 +87,7 @@ func (l *Lesson) ready() *prepared {
 				facts.routes = append(facts.routes, l.facts(q, j))
 			}
 			for _, tree := range q.Onward {
-				facts.onward = append(facts.onward, l.formula(q, tree, shareOther))
+				facts.onward = append(facts.onward, l.formula(q, tree, lesson.ShareOther))
 			}
 		}
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
@@ -133,7 +133,7 @@ func (l *Lesson) reads(tree expr.Node) set {
 
 func (l *Lesson) facts(q *lesson.Quantity, j int) routeFacts {
 	r := &q.Routes[j]
-	f := routeFacts{formula: l.formula(q, r.Tree, l.share(q, j)), taken: l.taken(q, j), quadrant: l.quadrantOf(q, r.Tree)}
+	f := routeFacts{formula: l.formula(q, r.Tree, l.Share(q, j)), taken: l.Takes(q, j), quadrant: l.quadrantOf(q, r.Tree)}
 	f.sensitivity = l.sensitivity(r.Tree)
 	f.anyAxes = l.alongAnyAxes(l.index[q.Name], j, f.sensitivity)
 	if f.crest = crestOf(r.Tree); f.crest != nil {
@@ -141,33 +141,6 @@ func (l *Lesson) facts(q *lesson.Quantity, j int) routeFacts {
 	}
 	f.ways = f.goesOn(l.index[q.Name], j)
 	return f
-}
-
-// taken tells whether a worked solution takes route j of q, or one like it.
-func (l *Lesson) taken(q *lesson.Quantity, j int) bool {
-	r := &q.Routes[j]
-	taken := r.Principle == q.Routes[0].Principle
-	for _, way := range l.Ways {
-		for _, step := range way.Steps {
-			taken = taken || step.Quantity == q.Name && step.Route == r.ID
-		}
-	}
-	return taken
-}
-
-// share is how often a learner takes route j of q: its share among all.
-func (l *Lesson) share(q *lesson.Quantity, j int) float64 {
-	of := func(j int) float64 {
-		if l.taken(q, j) {
-			return shareTaken
-		}
-		return shareOther
-	}
-	sum := 0.0
-	for k := range q.Routes {
-		sum += of(k)
-	}
-	return of(j) / sum
 }
 
 // crest is the end of a route by an inverse sine, whose slope grows without

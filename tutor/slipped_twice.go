@@ -5,6 +5,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 	"closingside/tutor/slips"
 )
 
@@ -46,12 +47,13 @@ func (l *Lesson) slipAgain(q int) []variant {
 		if v.lone || !mayJoin(quantity, v.id) {
 			continue
 		}
-		for _, row := range slips.Catalogue() {
+		for i := range slips.Catalogue() {
+			row := &slips.Catalogue()[i]
 			if row.ID == v.id || !mayJoin(quantity, row.ID) {
 				continue
 			}
 			id := joined(v.id, row.ID)
-			l.each(row, quantity, v.tree, func(t expr.Node, alternatives int) {
+			slipped.In(l.Lesson, quantity, row, v.tree, func(t expr.Node, alternatives int) {
 				if singles[t] || seen[id][t] {
 					return
 				}

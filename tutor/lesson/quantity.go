@@ -112,6 +112,24 @@ func (q *Quantity) ByInverseKey() bool {
 // its Sums.
 func (q *Quantity) IsSolved() bool { return q.Solves[0] != "" || q.Sums[0] != nil }
 
+// System is the two sums that q is the solution of, the second nil where one alone
+// gives it, and the other unknown.
+func (l *Lesson) System(q *Quantity) (sums [2]expr.Node, other string) {
+	if sums = q.Sums; sums[0] == nil {
+		sums[0] = l.Quantity(q.Solves[0]).Routes[0].Tree
+		if q.Solves[1] == "" {
+			return sums, ""
+		}
+		sums[1] = l.Quantity(q.Solves[1]).Routes[0].Tree
+	}
+	for i := range l.Quantities {
+		if o := &l.Quantities[i]; o != q && o.Solves == q.Solves && o.Sums == q.Sums {
+			other = o.Name
+		}
+	}
+	return sums, other
+}
+
 // IsSlopeAngle tells whether q is an angle found from a slope triangle.
 func (q *Quantity) IsSlopeAngle() bool {
 	return len(q.Routes) > 0 && q.Routes[0].ID == "slope" && q.IsAngle()

@@ -24,7 +24,7 @@ const (
 // Rule returns what stands at node n when the slip is made there; for InStep,
 // n is the whole formula. Written returns the values written down instead of
 // v. InKind rows have neither: their trees are declared beside the quantity, or
-// made by package tutor from a lesson's sums and its second solution.
+// made by package slipped of a lesson's sums; one of two solutions mixed has none.
 type Slip struct {
 	ID      string
 	Scope   Scope
