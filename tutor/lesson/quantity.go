@@ -1,6 +1,8 @@
 package lesson
 
 import (
+	"slices"
+
 	"strings"
 
 	"closingside/statics"
@@ -98,6 +100,12 @@ func (q *Quantity) Definition() expr.Node {
 		return q.Means
 	}
 	return q.Routes[0].Tree
+}
+
+// ByInverseKey tells whether a calculator's inverse key gives q by some route, in
+// the unit of angle it is set to.
+func (q *Quantity) ByInverseKey() bool {
+	return slices.ContainsFunc(q.Routes, func(r Route) bool { return expr.Contains(r.Tree, expr.IsInverseTrig) })
 }
 
 // IsSolved tells whether q is the solution of equations: of those it Solves, or of

@@ -81,6 +81,9 @@ func (p *learner) miswritten(q *lesson.Quantity, v float64, id string) (string, 
 		return "", false
 	}
 	x := one(p.die, all)
+	if id == "radians-unnamed" {
+		return p.digits(q, x), true
+	}
 	return p.dressed(q, x, p.digits(q, x)), true
 }
 
