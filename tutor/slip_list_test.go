@@ -37,11 +37,9 @@ project started from. What weighs a row before a value is seen stands beside its
 	for _, id := range added {
 		left[id] = true
 	}
-	all := slips.Catalogue()
 	for _, group := range slips.Groups() {
 		b.WriteString("\n## " + strings.ToUpper(group[:1]) + group[1:] + "\n\n| id | scope | what was done | what is asked | wrong, for the right one |\n|---|---|---|---|---|\n")
-		for i := range all {
-			s := &all[i]
+		for _, s := range slips.Catalogue() {
 			if slips.GroupOf(s.ID) != group {
 				continue
 			}

@@ -47,8 +47,7 @@ func (l *Lesson) slipAgain(q int) []variant {
 		if v.lone || !mayJoin(quantity, v.id) {
 			continue
 		}
-		for i := range slips.Catalogue() {
-			row := &slips.Catalogue()[i]
+		for _, row := range slips.Catalogue() {
 			if row.ID == v.id || !mayJoin(quantity, row.ID) {
 				continue
 			}

@@ -141,8 +141,7 @@ func commonlySlipped(l *tutor.Lesson, q *lesson.Quantity) iter.Seq2[string, expr
 	return func(yield func(id string, tree expr.Node) bool) {
 		for _, r := range q.Routes {
 			for _, base := range slipped.Bases(r.Tree) {
-				for i := range slips.Catalogue() {
-					row := &slips.Catalogue()[i]
+				for _, row := range slips.Catalogue() {
 					if row.Prior < common {
 						continue
 					}

@@ -88,8 +88,7 @@ func (m *maker) routes() {
 			share = m.l.Share(m.q, j)
 		}
 		for _, tree := range Bases(r.Tree) {
-			for i := range slips.Catalogue() {
-				row := &slips.Catalogue()[i]
+			for _, row := range slips.Catalogue() {
 				In(m.l, m.q, row, tree, func(t expr.Node, alternatives int) {
 					m.addDrawn(j, row.ID, row.Prior*share/float64(alternatives), t)
 				})
@@ -127,8 +126,7 @@ func (m *maker) aside() {
 	}
 	for _, tree := range m.q.Aside {
 		In(m.l, m.q, divided, tree, func(t expr.Node, _ int) { m.add(Aside, divided.ID, divided.Prior*shareWorded, t) })
-		for i := range slips.Catalogue() {
-			row := &slips.Catalogue()[i]
+		for _, row := range slips.Catalogue() {
 			In(m.l, m.q, row, tree, func(t expr.Node, alternatives int) {
 				m.add(Aside, row.ID, row.Prior*shareWorded/float64(alternatives), t)
 			})

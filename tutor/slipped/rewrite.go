@@ -19,8 +19,7 @@ type Rewrite struct {
 func Rewrites(l *lesson.Lesson, q *lesson.Quantity, tree expr.Node) []Rewrite {
 	var all []Rewrite
 	for _, base := range Bases(tree) {
-		for i := range slips.Catalogue() {
-			row := &slips.Catalogue()[i]
+		for _, row := range slips.Catalogue() {
 			for _, t := range Trees(l, q, row, base) {
 				if r := (Rewrite{row.ID, t}); t != tree && !slices.Contains(all, r) {
 					all = append(all, r)

@@ -42,8 +42,7 @@ func (m *maker) solved() {
 	if sums[1] == nil {
 		return
 	}
-	for i := range slips.Catalogue() {
-		row := &slips.Catalogue()[i]
+	for _, row := range slips.Catalogue() {
 		for _, slipped := range inBoth(m.l, m.q, row, sums) {
 			add(false, row.ID, row.Prior, slipped)
 		}

@@ -15,8 +15,7 @@ type Value struct {
 // Values lists what every slip in writing a value down makes of v, a value of q.
 func Values(l *lesson.Lesson, q *lesson.Quantity, v float64) []Value {
 	var all []Value
-	for i := range slips.Catalogue() {
-		row := &slips.Catalogue()[i]
+	for _, row := range slips.Catalogue() {
 		if row.Scope != slips.InAnswer {
 			continue
 		}
