@@ -8,7 +8,7 @@ import (
 	"strconv"
 	"strings"
 
-	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
@@ -32,7 +32,7 @@ type generateVerb struct {
 // drawn is one problem with how fair it is.
 type drawn struct {
 	problem *lesson.Problem
-	fair    tutor.Fairness
+	fair    draw.Fairness
 }
 
 // Run draws the problems and writes them.
@@ -76,11 +76,11 @@ func (v generateVerb) Run(s streams) error {
 	return written(page.err)
 }
 
-func (v generateVerb) wishes() ([]tutor.Wish, error) {
+func (v generateVerb) wishes() ([]draw.Wish, error) {
 	if v.Count < 1 || v.Count > 40 {
 		return nil, wrongInput("--count %d: draw from 1 to 40 problems at once", v.Count)
 	}
-	if v.Difficulty < 0 || v.Difficulty > tutor.Difficulties {
+	if v.Difficulty < 0 || v.Difficulty > draw.Difficulties {
 		return nil, wrongInput("--difficulty %d: there are 1, 2 and 3, and 0 for any", v.Difficulty)
 	}
 	quadrants, err := sets.ReadQuadrants(lesson.Source{Key: "quadrants", Text: v.Quadrants})
@@ -91,7 +91,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 	if len(names) == 0 {
 		names = []string{"two-forces"}
 	}
-	var wishes []tutor.Wish
+	var wishes []draw.Wish
 	for _, name := range names {
 		k := kinds.All.ByName(name)
 		if k == nil {
@@ -101,7 +101,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 			}
 			return nil, wrongInput("there is no kind of problem called “%s”%s (kinds: %s)", printable(name), meant, strings.Join(kindNames(), ", "))
 		}
-		w := tutor.Wish{Kind: k, Difficulty: v.Difficulty, Quadrants: quadrants, RightAngles: v.RightAngles}
+		w := draw.Wish{Kind: k, Difficulty: v.Difficulty, Quadrants: quadrants, RightAngles: v.RightAngles}
 		if err := w.Check(lesson.Source{}); err != nil {
 			return nil, wrongInput("%w", err)
 		}
@@ -199,7 +199,7 @@ func newTally(all []drawn) tally {
 }
 
 // add takes in one problem; one that was not drawn counts for nothing.
-func (t *tally) add(problem int, f tutor.Fairness) {
+func (t *tally) add(problem int, f draw.Fairness) {
 	if f.Draws == 0 {
 		return
 	}
