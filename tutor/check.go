@@ -78,8 +78,8 @@ func (w *Work) decideAs(q *lesson.Quantity, r *Reply) {
 }
 
 // right tells whether a value is correct: inside the band, or what follows
-// rightly from the learner's own accepted entries as typed. Where those were so
-// coarse that it lies beyond every limit, it was rounded (see onlyRounded).
+// rightly from the learner's own accepted entries as typed, however far that is.
+// Beyond every limit it may as well follow from a wrong one, where one stands.
 func (w *Work) right(q *lesson.Quantity, r entry.Reading) bool {
 	if q.IsAngle() && !q.Turns && math.Abs(r.Value-q.True) > 540 { // no angle of a figure is written several turns off
 		return false
@@ -95,7 +95,22 @@ func (w *Work) right(q *lesson.Quantity, r entry.Reading) bool {
 	if !exact && (w.followsEquations(q, r.Value, half) || w.inUnit(band, q, r).Holds(q, r.Value)) {
 		return true
 	}
-	return q.Distance(r.Value, q.True) <= max(w.limit(q), band.Half) && w.follows(q, r.Value, half) != nil
+	return (!w.beyondLimits(q, r.Value) || !w.elsewhere && !w.wrongStands()) && w.follows(q, r.Value, half) != nil
+}
+
+// beyondLimits tells whether a value lies where no band of q reaches.
+func (w *Work) beyondLimits(q *lesson.Quantity, v float64) bool {
+	return q.Distance(v, q.True) > max(w.limit(q), w.Band(q).Half)
+}
+
+// wrongStands tells whether an entry stands that is not right.
+func (w *Work) wrongStands() bool {
+	for name := range w.latest {
+		if !w.Found(name) {
+			return true
+		}
+	}
+	return false
 }
 
 // unrounded tells whether an entry is an expression of givens and whole
@@ -216,6 +231,9 @@ func (w *Work) notes(q *lesson.Quantity, r entry.Reading) []string {
 	asked := w.Settings.DigitsOf(q)
 	exact := asked.Round(q.Dim, q.True)
 	off := q.Distance(r.Value, q.True)
+	if w.beyondLimits(q, r.Value) {
+		return append(notes, "as-follows")
+	}
 	if r.Halves[0] > asked.HalfUnit(q.Dim, q.True)*(1+1e-9) && off > 1e-9*max(1, math.Abs(q.True)) {
 		notes = append(notes, "digit-more")
 	} else if off > r.Halves[0]*(1+1e-9) && q.Distance(asked.Round(q.Dim, r.Value), exact) > 1e-9*max(1, math.Abs(exact)) {

@@ -22,6 +22,7 @@ type Work struct {
 	shown      bool                // the worked solution was shown
 	unread     map[string]Reply    // quantity → its last entry, where that could not be read
 	states     map[string]*state   // by quantity, as the work stands
+	elsewhere  bool                // judged in the other solution, see inOther
 	kept       map[string][]*state // the last of each, whose tables may serve again
 	doubleHits []doubleHit         // see doublesNear
 
