@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
@@ -230,15 +229,4 @@ func (w *Work) nearlyCarried(q *lesson.Quantity, r entry.Reading) string {
 		}
 	})
 	return from
-}
-
-// double tells whether s is most likely two slips together.
-func (s Suspect) double() bool { return strings.Contains(s.Likely, "+") }
-
-// sure tells whether s is likely enough to be named.
-func (s Suspect) sure() bool {
-	if s.double() {
-		return s.Probability >= sureOfTwo
-	}
-	return s.Probability >= sureEnough
 }

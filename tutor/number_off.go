@@ -24,7 +24,7 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 	own := w.now(q).own
 	var right []string
 	for i := range q.Routes {
-		right = append(right, w.shape(q.Routes[i].Tree, own))
+		right = append(right, w.Lesson.shape(q.Routes[i].Tree, own))
 	}
 	for _, l := range r.Literals {
 		for i := range w.Lesson.Quantities {
@@ -32,7 +32,7 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 			if c == q || c.Equation || math.Abs(own[i]-l.Value) <= l.Coarse {
 				continue
 			}
-			if slices.Contains(right, w.shape(expr.Replace(r.Tree, l.Site, expr.S(c.Name)), own)) {
+			if slices.Contains(right, w.Lesson.shape(expr.Replace(r.Tree, l.Site, expr.S(c.Name)), own)) {
 				return l.Value, c
 			}
 		}

@@ -43,22 +43,6 @@ type quantityFacts struct {
 	wrong   wrongStep    // see wrongIn
 }
 
-// formula is a formula for a quantity, ready to be worked.
-type formula struct {
-	tree   expr.Node
-	prog   *expr.Program
-	reads  set
-	share  float64         // how often it is taken
-	called func() []string // what every value of prog is called
-}
-
-// formula makes a formula for q ready.
-func (l *Lesson) formula(q *lesson.Quantity, tree expr.Node, share float64) formula {
-	f := formula{tree: tree, prog: l.compile(tree), reads: l.reads(tree), share: share}
-	f.called = sync.OnceValue(func() []string { return l.calledIn(q, tree, f.prog) })
-	return f
-}
-
 // routeFacts is how a route behaves about the true values.
 type routeFacts struct {
 	formula
@@ -99,6 +83,22 @@ func (l *Lesson) ready() *prepared {
 	return l.prep
 }
 
+// above is the set of quantities that i may be worked from.
+func (p *prepared) above(i int) set {
+	found, todo := set(0), set(0).with(i)
+	for todo != 0 {
+		next := set(0)
+		todo.each(func(k int) {
+			for _, f := range p.of[k].routes {
+				next |= f.reads
+			}
+		})
+		todo = next &^ found
+		found |= next
+	}
+	return found
+}
+
 // mode is every route worked with a calculator in the wrong angle mode.
 type mode struct {
 	ids    []string
@@ -118,17 +118,6 @@ func (l *Lesson) inMode(id string, wrong expr.Mode) mode {
 		m.routes = append(m.routes, routes)
 	}
 	return m
-}
-
-// reads is the set of quantities that tree reads.
-func (l *Lesson) reads(tree expr.Node) set {
-	var s set
-	expr.Walk(tree, func(_ int, n expr.Node) {
-		if sym, ok := n.(expr.Sym); ok {
-			s = s.with(l.index[sym.Name])
-		}
-	})
-	return s
 }
 
 func (l *Lesson) facts(q *lesson.Quantity, j int) routeFacts {

@@ -164,6 +164,14 @@ func (w *Work) known(name string) float64 {
 	return math.NaN()
 }
 
+// accepted is the value of a given, or of an entry that was found right.
+func (w *Work) accepted(name string) float64 {
+	if q := w.Lesson.Quantity(name); q.Given || w.Found(name) {
+		return w.own(name)
+	}
+	return math.NaN()
+}
+
 // typed is the value of the standing entry for a quantity, as typed. An entry
 // in terms of θ has a value once θ is found.
 func (w *Work) typed(name string) (float64, bool) {
