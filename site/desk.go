@@ -111,6 +111,9 @@ func (d *desk) card(q *lesson.Quantity) html.Node {
 	parts := []html.Part{html.ID("card-" + q.Name), html.Class("quantity"), html.Data("state", state), head}
 	if form := []html.Part{d.form(q, symbol, typed), d.reading(q, read)}; state == "found" {
 		again := append([]html.Part{html.Class("again"), html.El("summary", html.Text(text.Say("page.enter.again")))}, form...)
+		if d.work.Unread(q.Name) != nil {
+			again = append(again, html.Flag("open"))
+		}
 		parts = append(parts, html.El("details", again...))
 	} else {
 		parts = append(parts, form...)
@@ -308,11 +311,17 @@ func (d *desk) hint(q *lesson.Quantity, level int) html.Node {
 	return html.El("div", parts...)
 }
 
+// hintWords is what is read aloud of the hint that was given last for a quantity.
 func (d *desk) hintWords(name string) string {
-	if n := d.work.Hinted(name); n > 0 {
-		return d.work.HintAt(name, n).Sentence
+	n := d.work.Hinted(name)
+	if n == 0 {
+		return ""
 	}
-	return ""
+	h := d.work.HintAt(name, n)
+	if h.Formula == nil {
+		return h.Sentence
+	}
+	return join(h.Sentence, spokenChain(d.lesson.Symbol, h.Formula.Value, expr.S(name), h.Formula.Route.Tree, h.Formula.Numbers)+".")
 }
 
 // solution is the worked solution, both ways, once it was asked for.

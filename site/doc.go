@@ -16,9 +16,12 @@
 // an element with id "say" is announced; data-focus="id" says where the focus goes; data-hash="…" sets
 // the fragment of the address, so that a reload, a bookmark or the back button finds the same place.
 //
-// Three requests are not logged: do=read shows how an entry is read so far; do=ahead makes a piece of what
+// Four requests are not logged: do=read shows how an entry is read so far; do=ahead makes a piece of what
 // the next check will look in, and is answered with <data id="ahead" value="more">, or value="made" at the end;
-// do=deal draws a few more problems of a set, and is sent as long as an element with id "drawing" is there.
+// do=deal draws a few more problems of a set, and is sent as long as an element with id "drawing" is there;
+// do=bring&lines=N, followed by the N lines of the log and then by a saved copy of work, is answered with
+// <data class="bring" value="…" data-before="…"> for each line of the copy to be put in, before that line of the log
+// (counted from 0; at the end where none is named), and with what to say, in an element with id "brought".
 //
 // Handle keeps the state of one learner in memory and never fails: what it
 // cannot read it answers with a sentence. It knows no file, network or clock;

@@ -7,6 +7,7 @@ import (
 	"closingside/site/html"
 	"closingside/tutor"
 	"closingside/tutor/text"
+	"closingside/tutor/verdict"
 )
 
 // here is the session of this engine: one engine serves one learner.
@@ -24,6 +25,8 @@ func (s *session) handle(f Form, log string) html.Nodes {
 		return s.read(f)
 	case "ahead":
 		return s.ahead()
+	case "bring":
+		return bring(f, log)
 	case "deal":
 		return append(s.deal(f), s.dealt()...)
 	}
@@ -131,7 +134,7 @@ func (d *desk) heard(f Form, reply *tutor.Reply, judged bool) (said, focus strin
 	switch f.Get("do") {
 	case "enter":
 		said = join(d.lesson.Heading(reply)+". "+reply.Feedback, d.judgedAgain())
-		if judged && d.work.Found(reply.Quantity) {
+		if judged && reply.Verdict == verdict.Correct {
 			focus = "done"
 			if next := d.lesson.Quantity(d.work.Next()); next != nil {
 				focus = "entry-" + next.Name

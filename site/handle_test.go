@@ -74,6 +74,12 @@ func TestHintsAndSolution(t *testing.T) {
 		assert.Equal(t, level+1, strings.Count(got, `class="hint"`))
 	}
 	assert.Contains(t, ask("do", "solution", "problem", barge(), "at", "3"), "<math")
+
+	hint := func() string { return ask("do", "hint", "problem", barge(), "quantity", "phi", "at", "4") }
+	hint()
+	hint()
+	_, heard, _ := strings.Cut(hint(), `id="say"`)
+	assert.Contains(t, heard, "equals 118 degrees minus 25 degrees", "the formula is read aloud, too")
 }
 
 func TestTheLogBringsTheWorkBack(t *testing.T) {
@@ -166,4 +172,20 @@ func TestABrokenLinkIsToldOfOnce(t *testing.T) {
 		assert.NotContains(t, again(""), broken, name)
 		assert.Contains(t, again(barge()+"y"), broken, "the link it is opened with is told of")
 	}
+}
+
+// TestAnUnreadableEntryForAFoundValueIsStillInUse: what was found stands, but what
+// was typed last can't be read, so nobody is sent on to the next value.
+func TestAnUnreadableEntryForAFoundValueIsStillInUse(t *testing.T) {
+	ask("do", "start", "at", "1")
+	ask("do", "open", "problem", barge(), "at", "2")
+	enter := func(e string) string {
+		return ask("do", "enter", "problem", barge(), "quantity", "R", "entry", e, "at", "3")
+	}
+	assert.Contains(t, enter("682.6 N"), `data-focus="entry-`, "on to the next")
+	again := enter("7,1,2 N")
+	assert.Contains(t, again, `data-verdict="unreadable"`)
+	assert.NotContains(t, again, "data-focus", "the field in use stays so")
+	assert.NotContains(t, again, text.Say("page.next.label")+":", "nor is another announced")
+	assert.Contains(t, again, `<details class="again" open>`, "and is in view")
 }

@@ -15,10 +15,26 @@ import (
 // prose is a sentence on the desk's lesson.
 func (d *desk) prose(s string) html.Node { return Prose(d.lesson.Lesson, s) }
 
-// Prose is a sentence of the tutor's with its symbols set as in a formula: plain
-// text has no subscript letters, so that a mass mW and an angle θT read badly.
-// Letters by themselves stay as they are, and so does what may be a word.
+// Prose is a sentence of the tutor's with its symbols set as in a formula.
 func Prose(l *lesson.Lesson, s string) html.Node {
+	var parts []html.Node
+	for _, r := range Runs(l, s) {
+		if r.Sub == "" {
+			parts = append(parts, html.Text(r.Text))
+			continue
+		}
+		parts = append(parts, html.El("i", html.Text(r.Text)), html.El("sub", html.Text(r.Sub)))
+	}
+	return html.Group(parts...)
+}
+
+// Run is a stretch of a sentence: text, or a symbol with what stands below its line.
+type Run struct{ Text, Sub string }
+
+// Runs cuts a sentence of the tutor's at its symbols: plain text has no subscript
+// letters, so that a mass mW and an angle θT read badly. Letters by themselves
+// belong to the text around them, and so does what may be a word.
+func Runs(l *lesson.Lesson, s string) []Run {
 	symbols := map[string]expr.Symbol{}
 	var names []string
 	for i := range l.Quantities {
@@ -29,7 +45,7 @@ func Prose(l *lesson.Lesson, s string) html.Node {
 		}
 	}
 	sort.Slice(names, func(i, j int) bool { return len(names[i]) > len(names[j]) })
-	var parts []html.Node
+	var runs []Run
 	from := 0
 	for at := 0; at < len(s); {
 		name := ""
@@ -44,11 +60,11 @@ func Prose(l *lesson.Lesson, s string) html.Node {
 			at += size
 			continue
 		}
-		parts = append(parts, html.Text(s[from:at]), html.El("i", html.Text(symbols[name].Letter)), html.El("sub", html.Text(symbols[name].Sub)))
+		runs = append(runs, Run{Text: s[from:at]}, Run{symbols[name].Letter, symbols[name].Sub})
 		at += len(name)
 		from = at
 	}
-	return html.Group(append(parts, html.Text(s[from:]))...)
+	return append(runs, Run{Text: s[from:]})
 }
 
 // lowered tells whether a symbol has letters below the line.

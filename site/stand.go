@@ -13,18 +13,22 @@ import (
 // attempt is one entry of the history and what was said of it: with the reason
 // where the learner stands by it, and a word where it was judged again.
 func (d *desk) attempt(q *lesson.Quantity, a *tutor.Attempt) html.Node {
+	said, standing := a.Feedback, a == d.work.Standing(q.Name)
+	if standing {
+		said = d.work.Beside(a)
+	}
 	parts := []html.Part{html.Data("verdict", a.Verdict.String()),
-		html.El("b", html.Text(a.Entry)), d.prose(" " + d.lesson.Heading(&a.Reply) + ". " + a.Feedback)}
+		html.El("b", html.Text(a.Entry)), d.prose(" " + d.lesson.Heading(&a.Reply) + ". " + said)}
 	if a.Since != "" {
 		parts = append(parts, html.El("p", html.Class("soft"), html.Text(text.Say("page.since", "from", d.lesson.SymbolText(a.Since)))))
 	}
 	if a.Reason != "" {
 		parts = append(parts, html.El("p", html.Text(text.Say("page.stand.stood")+" "), html.El("q", html.Text(a.Reason))))
 	}
-	if a == d.work.Standing(q.Name) {
+	if standing {
 		parts = append(parts, d.which(q, a))
 	}
-	if a == d.work.Standing(q.Name) && a.Verdict != verdict.Correct {
+	if standing && a.Verdict != verdict.Correct {
 		parts = append(parts, d.standForm(q, a))
 	}
 	return html.El("li", parts...)

@@ -3,6 +3,7 @@ package tutor
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
@@ -144,6 +145,15 @@ func (w *Work) Options(a *Attempt) []string {
 		return nil
 	}
 	return []string{w.titleOf(a.Slips[0]), w.titleOf(a.Slips[1])}
+}
+
+// Beside is what is said of an attempt whose options stand below it: of the
+// question between them as much as they do not say themselves.
+func (w *Work) Beside(a *Attempt) string {
+	if w.Options(a) == nil {
+		return a.Feedback
+	}
+	return strings.Replace(a.Feedback, w.askWhich(a.rivals[0], a.rivals[1]), w.Lesson.Say("feedback.which.beside"), 1)
 }
 
 func (w *Work) titleOf(s Suspect) string {

@@ -68,8 +68,12 @@ func (w *Work) place(q *lesson.Quantity, r *Reply) *lesson.Quantity {
 // helps lists what is said, one after the other, where a value is repeated.
 func (w *Work) helps(at *lesson.Quantity, r *Reply) []string {
 	var all []string
+	rounded := r.Verdict == verdict.EarlyRounding
+	if rounded && r.perhaps {
+		all = append(all, w.Lesson.Say("feedback.again.keep.if"))
+	}
 	switch {
-	case r.Verdict == verdict.EarlyRounding:
+	case rounded && !r.perhaps:
 		all = append(all, w.Lesson.Say("feedback.again.keep"), w.Lesson.Say("feedback.again.memory"))
 	case w.Settings.Hints != lesson.HelpOff:
 		all = append(all, w.HintAt(at.Name, 1).Sentence, w.HintAt(at.Name, 2).Sentence)

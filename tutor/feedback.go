@@ -214,13 +214,15 @@ func (w *Work) bounds(q *lesson.Quantity, v float64) string {
 	switch in := q.Within(v, lo, hi); {
 	case in && q.Signed:
 		key = "feedback.inside.part"
+	case in && q.IsAngle() && lo == 0 && (hi == 90 || hi == 180): // any such angle is
+		key = "feedback.inside.angle"
 	case in:
 		key = "feedback.inside"
 	}
 	if q.Turns && (!q.IsReported() || w.Settings.Direction.As == lesson.FromX) { // as one turns from the one to the other
 		hi = lo + lesson.Wrap360(hi-lo)
 	}
-	return w.Lesson.Say(key, "symbol", w.Lesson.SymbolText(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi))
+	return w.Lesson.Say(key, "symbol", w.Lesson.SymbolText(q.Name), "lo", w.bound(q, lo), "hi", w.bound(q, hi), "middle", w.bound(q, (lo+hi)/2))
 }
 
 // seen is a limit as a sketch shows it, rounded outwards (by math.Floor or

@@ -158,6 +158,29 @@ func TestBoundsOfADirectionFollowTheTurn(t *testing.T) {
 	assert.Contains(t, got.Feedback, "between 143° and 200°")
 }
 
+// That an angle of a triangle lies between 0° and 180°, or an acute one between 0°
+// and 90°, says nothing of a value that does: a sketch tells on which side of the
+// middle it is. A value outside is told so.
+func TestBoundsThatSayNothingAreNotTold(t *testing.T) {
+	for name, c := range map[string]struct {
+		l                       *Lesson
+		quantity, in, out, half string
+	}{
+		"of a triangle": {barge(t), "gamma", "31.7", "211.7", "90°"},
+		"acute":         {bankLesson(t, kinds.All.ByName("components"), 4), "alpha", "61.7", "151.7", "45°"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			got := NewWork(c.l, lesson.DefaultSettings()).Enter(c.quantity, c.in)
+			require.Equal(t, verdict.Unexplained, got.Verdict)
+			assert.NotContains(t, got.Feedback, "between 0°")
+			assert.Contains(t, got.Feedback, c.half)
+			got = NewWork(c.l, lesson.DefaultSettings()).Enter(c.quantity, c.out)
+			require.Equal(t, verdict.Unexplained, got.Verdict)
+			assert.Contains(t, got.Feedback, "between 0°")
+		})
+	}
+}
+
 // Of two slips together it is said that there are two, and one is asked about,
 // where it can have been made.
 func TestTwoSlipsAreAskedAboutOneByOne(t *testing.T) {

@@ -129,8 +129,11 @@ func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 	if q.IsAngle() {
 		truth += 360 * math.Round((r.Value-q.True)/360)
 	}
-	coarsest := r.Halves[len(r.Halves)-1]
+	coarsest, asked := r.Halves[len(r.Halves)-1], w.Settings.DigitsOf(q)
 	for _, d := range tooFew(&w.Settings, q.Dim, truth*scale) {
+		if d.angle && d.digits >= asked.Angle || !d.angle && d.digits >= asked.Magnitude {
+			break // as many as asked are not too few
+		}
 		half := 0.5 * math.Pow10(-d.digits)
 		if !q.IsAngle() {
 			half = 0.5 * math.Pow10(lesson.DecimalExponent(truth*scale)+1-d.digits) / scale
@@ -248,7 +251,7 @@ func (s *sources) add(q *lesson.Quantity, tree expr.Node, p inner) {
 		return
 	}
 	s.all.add(1, e)
-	if e <= s.worst {
+	if p.fixed = true; e <= s.worst || p.exact(d) { // what rounding leaves as it is can't have done it
 		return
 	}
 	s.worst, s.of, s.tree, s.at = e, q, tree, p.node

@@ -11,6 +11,7 @@ import (
 
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/text"
 	"closingside/tutor/verdict"
 )
 
@@ -213,3 +214,48 @@ func TestRoundingOrSlip(t *testing.T) {
 		assert.Less(t, sum, 1.0, "the rest is that it was rounded")
 	}
 }
+
+// Where the way only may be right, the help for the same value again does not stop at
+// keeping digits: it goes on to the step itself.
+func TestHelpWhereRoundingIsNotSure(t *testing.T) {
+	w := NewWork(pair(t, "540 N", "-116 deg", "560 N", "-147 deg"), lesson.DefaultSettings())
+	w.Enter("F1x", "-237.6 N")
+	again := w.Enter("F1x", "-237.6 N")
+	assert.Contains(t, again.Feedback, text.Say("feedback.again.keep.if"))
+	again = w.Enter("F1x", "-237.6 N")
+	assert.Contains(t, again.Feedback, w.HintAt("F1x", 1).Sentence)
+	assert.NotContains(t, again.Feedback, text.Say("feedback.again.memory"))
+
+	sure := NewWork(pair(t, "500 N", "-177 deg", "290 N", "113 deg"), lesson.DefaultSettings())
+	sure.Enter("F1x", "-500.0 N")
+	assert.Contains(t, sure.Enter("F1x", "-500.0 N").Feedback, text.Say("feedback.again.keep"))
+	assert.Contains(t, sure.Enter("F1x", "-500.0 N").Feedback, text.Say("feedback.again.memory"))
+}
+
+// A value written to the digits asked for is not told that it was rounded to those:
+// that moved it by no more than half a unit of the last.
+func TestDigitsAskedForAreNotTooFew(t *testing.T) {
+	for _, e := range []string{"679 N", "0.679 kN"} {
+		got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", e) // 682.6 N
+		assert.NotContains(t, got.Feedback, "looks rounded to 3 digits", e)
+		assert.NotEqual(t, verdict.Correct, got.Verdict, e)
+	}
+	got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "680 N")
+	assert.Equal(t, verdict.Correct, got.Verdict)
+}
+
+// A value that is exact at the digits kept (β is the 35° that the two directions are
+// apart) is never named as what was rounded.
+func TestAnExactValueIsNotNamedAsRounded(t *testing.T) {
+	l := solvedBy(t, lesson.Source{Kids: []lesson.Source{leaf("kind", "missing-force"),
+		{Key: "known", Kids: []lesson.Source{leaf("name", "A"), leaf("magnitude", "520 N"), leaf("direction", "35 deg")}},
+		{Key: "missing", Kids: []lesson.Source{leaf("name", "B"), leaf("magnitude", "410 N")}},
+		{Key: "resultant", Kids: []lesson.Source{leaf("direction", "0 deg")}}}})
+	for r := 697; r <= 718; r++ {
+		if got := NewWork(l, lesson.DefaultSettings()).Enter("R", strconv.Itoa(r)+" N"); got.Rounded != nil {
+			assert.NotEqual(t, "β", got.Rounded.What, r)
+		}
+	}
+}
+
+func leaf(key, text string) lesson.Source { return lesson.Source{Key: key, Text: text} }

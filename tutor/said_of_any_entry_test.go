@@ -242,7 +242,7 @@ func (s *saying) check(w *Work, r Reply) {
 // leaks looks for values that are not found.
 func (s *saying) leaks(w *Work, r Reply, ok func(bool, string)) {
 	q := s.lesson.Quantity(r.Quantity)
-	known := map[string]bool{"30": true, "90": true, "180": true, "360": true}
+	known := map[string]bool{"30": true, "45": true, "90": true, "180": true, "360": true}
 	add := func(text string) {
 		for _, n := range numberInText.FindAllString(text, -1) {
 			known[n] = true

@@ -11,6 +11,7 @@ import (
 	"strconv"
 	"strings"
 
+	"closingside/site"
 	"closingside/site/report"
 	"closingside/tutor/sets"
 )
@@ -125,11 +126,11 @@ func readLog(root, path string) (*report.Log, error) {
 		return nil, fmt.Errorf("%s: this file can't be opened (%w)", path, reason(err))
 	}
 	defer f.Close()
-	content, err := io.ReadAll(io.LimitReader(f, report.MaxBytes+1))
+	content, err := io.ReadAll(io.LimitReader(f, site.MaxSaved+1))
 	if err != nil {
 		return nil, fmt.Errorf("%s: this file can't be read (%w)", path, reason(err))
 	}
-	if len(content) > report.MaxBytes {
+	if len(content) > site.MaxSaved {
 		return nil, fmt.Errorf("%s: this file is larger than 4 MB; a term's work is far smaller", path)
 	}
 	name, err := filepath.Rel(root, path)

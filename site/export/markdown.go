@@ -3,6 +3,7 @@ package export
 import (
 	"strings"
 
+	"closingside/site"
 	"closingside/tutor"
 	"closingside/tutor/figure"
 	"closingside/tutor/lesson"
@@ -40,7 +41,7 @@ func solved(b *strings.Builder, name string, t *sets.Task, l *tutor.Lesson) ([]F
 	number := itoa(t.Number)
 	b.WriteString("\n## " + text.Say("sheet.problem", "n", number) + "\n")
 	for _, s := range statement(l) {
-		b.WriteString("\n" + escape(s) + "\n")
+		b.WriteString("\n" + prose(l, s) + "\n")
 	}
 	var files []File
 	draw := func(scene figure.Scene) error {
@@ -66,25 +67,25 @@ func solved(b *strings.Builder, name string, t *sets.Task, l *tutor.Lesson) ([]F
 		}
 		why := ""
 		for i, s := range way.Steps {
-			b.WriteString("\n" + listed(i+1, s.Why, why, chain(l, &s)))
+			b.WriteString("\n" + listed(i+1, prose(l, s.Why), s.Why == why, chain(l, &s)))
 			why = s.Why
 		}
 	}
-	b.WriteString("\n**" + text.Say("sheet.answers") + ":** " + escape(strings.Join(answers(l), ", ")) + "\n")
+	b.WriteString("\n**" + text.Say("sheet.answers") + ":** " + prose(l, strings.Join(answers(l), ", ")) + "\n")
 	return files, nil
 }
 
 // listed is a step of a list: why, which is not said again where the step before
 // had the same reason, and its lines as code, which stands four columns in from
 // where the item's text begins.
-func listed(n int, why, before string, lines []string) string {
+func listed(n int, why string, said bool, lines []string) string {
 	mark := itoa(n) + ". "
 	indent := strings.Repeat(" ", len(mark)+4)
 	code := strings.Join(lines, "\n"+indent) + "\n"
-	if why == before {
+	if said {
 		return mark + "    " + code
 	}
-	return mark + escape(why) + "\n\n" + indent + code
+	return mark + why + "\n\n" + indent + code
 }
 
 // chain is a step as lines of plain text: R = formula, = numbers, = value.
@@ -120,6 +121,20 @@ func statement(l *tutor.Lesson) []string {
 	all = append(all, l.Given()...)
 	all = append(all, l.Converted()...)
 	return append(all, l.Task())
+}
+
+// prose is a sentence with its symbols set as in a formula, what stands below the
+// line as HTML (CommonMark 0.31, section 6.6).
+func prose(l *tutor.Lesson, s string) string {
+	var b strings.Builder
+	for _, r := range site.Runs(l.Lesson, s) {
+		if r.Sub == "" {
+			b.WriteString(escape(r.Text))
+			continue
+		}
+		b.WriteString("<i>" + escape(r.Text) + "</i><sub>" + escape(r.Sub) + "</sub>")
+	}
+	return b.String()
 }
 
 // escape keeps what Markdown (CommonMark 0.31, section 2.4) would read as markup

@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strconv"
 
+	"closingside/site"
 	"closingside/tutor"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
@@ -125,16 +126,28 @@ func (s *stem) item(id string, parts ...*el) *el {
 func (s *stem) ask(question *el) *el {
 	body := tag("qti-item-body")
 	for _, line := range statement(s.lesson) {
-		body.add(tag("p").say(line))
+		body.add(tag("p").add(s.prose(line)...))
 	}
 	scene := s.work.Opening()[0]
 	body.add(tag("p").add(tag("img").with("src", s.figure, "alt", scene.Title+". "+scene.Desc)))
 	return body.add(question)
 }
 
+// prose is a sentence with its symbols set as in a formula.
+func (s *stem) prose(sentence string) (parts []*el) {
+	for _, r := range site.Runs(s.lesson.Lesson, sentence) {
+		if r.Sub == "" {
+			parts = append(parts, words(r.Text))
+			continue
+		}
+		parts = append(parts, tag("i").say(r.Text), tag("sub").say(r.Sub))
+	}
+	return parts
+}
+
 // question names the value, its unit and how finely it is asked.
-func (s *stem) question() string {
-	return text.Say("export.question", "what", s.lesson.Sentence(s.q, "what"), "symbol", s.lesson.SymbolText(s.q.Name), "asked", s.work.Asked(s.q))
+func (s *stem) question() []*el {
+	return s.prose(text.Say("export.question", "what", s.lesson.Sentence(s.q, "what"), "symbol", s.lesson.SymbolText(s.q.Name), "asked", s.work.Asked(s.q)))
 }
 
 func declare(base string, correct ...string) *el {
@@ -170,7 +183,7 @@ func (s *stem) typed(id string) *el {
 		within.add(tag("qti-equal").with("tolerance-mode", "absolute", "tolerance", half+" "+half).add(float(number(v)), variable()))
 	}
 	return s.item(id, declare("float", right), s.score(),
-		s.ask(tag("p").say(s.question()+" ").add(tag("qti-text-entry-interaction").with("response-identifier", "RESPONSE", "expected-length", "12"))),
+		s.ask(tag("p").add(s.question()...).add(words(" "), tag("qti-text-entry-interaction").with("response-identifier", "RESPONSE", "expected-length", "12"))),
 		tag("qti-response-processing").add(tag("qti-response-condition").add(
 			tag("qti-response-if").add(within, set("SCORE", float(s.worth))))))
 }
@@ -223,7 +236,7 @@ func (s *stem) choices() []choice {
 // chosen is the item where the value is chosen.
 func (s *stem) chosen(id string, choices []choice) *el {
 	pick := tag("qti-choice-interaction").with("response-identifier", "RESPONSE", "max-choices", "1", "shuffle", "false").
-		add(tag("qti-prompt").say(s.question()))
+		add(tag("qti-prompt").add(s.question()...))
 	right := ""
 	var feedback []*el
 	for i, c := range choices {

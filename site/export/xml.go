@@ -5,13 +5,16 @@ import (
 	"encoding/xml"
 )
 
-// el is an element while it is built.
+// el is an element while it is built; text alone where it has no name.
 type el struct {
 	name  string
 	attrs []xml.Attr
 	text  string
 	kids  []*el
 }
+
+// words is a stretch of text between elements.
+func words(s string) *el { return &el{text: s} }
 
 func tag(name string) *el { return &el{name: name} }
 
@@ -35,6 +38,9 @@ func (e *el) say(s string) *el {
 }
 
 func (e *el) encode(enc *xml.Encoder) error {
+	if e.name == "" {
+		return enc.EncodeToken(xml.CharData(e.text))
+	}
 	start := xml.StartElement{Name: xml.Name{Local: e.name}, Attr: e.attrs}
 	if err := enc.EncodeToken(start); err != nil {
 		return err

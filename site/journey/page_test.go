@@ -5,15 +5,12 @@ import (
 	"fmt"
 	"net/http"
 	"net/url"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 	"time"
 
 	"closingside/site/publish"
 
-	cdpbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
@@ -414,34 +411,6 @@ func TestFullDisk(t *testing.T) {
 	assert.False(t, p.shown("#notice-full"))
 	p.reload()
 	assert.Equal(t, 4, p.count("[data-verdict]"), "what was in memory was stored once there was room")
-}
-
-func TestExportAndClear(t *testing.T) {
-	h := newSite(t)
-	p := visit(t, h)
-	other := p.newTab()
-	p.enter("R", "682.6 N")
-	dir := t.TempDir()
-	p.do(call(cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{
-		Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllow, DownloadPath: dir, BrowserContextID: chromedp.FromContext(p.ctx).BrowserContextID}))
-	p.eval(`document.querySelectorAll(".titleblock details").forEach(d => d.open = true)`, nil)
-	p.shot("work-on-this-device")
-	p.do(chromedp.Click(chromedp.CSS(`[data-page=export]`)))
-	var saved []byte
-	require.Eventually(t, func() bool { // the browser writes under another name first
-		files, _ := filepath.Glob(filepath.Join(dir, "closingside-*.txt"))
-		if len(files) == 1 {
-			saved, _ = os.ReadFile(files[0])
-		}
-		return len(saved) > 0
-	}, patience, 50e6)
-	assert.Contains(t, string(saved), "entry=682.6+N")
-
-	p.do(chromedp.Click(chromedp.CSS(`[data-page=clear]`)))
-	p.await("the work is gone", verdicts+" === 0")
-	other.await("in the other tab too", verdicts+" === 0")
-	p.reload()
-	assert.Zero(t, p.count("[data-verdict]"))
 }
 
 // An update is taken over as a whole: a page of the old version stays whole

@@ -85,6 +85,13 @@ func TestAKeysHeadingsStandOverWhatTheyHead(t *testing.T) {
 				}
 			}
 			assert.True(t, headed, problem.Story)
+			var room bool // paper ends at the margin, and cuts off what stands beyond
+			p.eval(`(() => {
+				const list = document.querySelector(".worked"), pen = document.createElement("canvas").getContext("2d");
+				pen.font = getComputedStyle(list).font;
+				return pen.measureText(list.children.length + ". ").width <= parseFloat(getComputedStyle(list).paddingLeft);
+			})()`, &room)
+			assert.True(t, room, "%s: the numbers of its steps are cut off", problem.Story)
 		}
 	}
 }

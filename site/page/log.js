@@ -44,11 +44,17 @@ const log = {
 
   // append stores one line and resolves when it is safe, or known not to be.
   async append(line, kind = "line") {
-    await ready;
-    const record = { id: `${this.tab}-${this.count++}`, kind, line };
-    this.unsaved.push(record);
-    await this.save();
+    const [record] = await this.appendAll([{ kind, line }]);
     return record;
+  },
+
+  // appendAll stores several records at once: all of them, or none.
+  async appendAll(records) {
+    await ready;
+    const named = records.map((r) => ({ id: `${this.tab}-${this.count++}`, ...r }));
+    this.unsaved.push(...named);
+    await this.save();
+    return named;
   },
 
   // save stores what is not stored yet. One at a time: what is being written is not written again.
@@ -80,7 +86,7 @@ const log = {
   async records() {
     const stored = await this.read();
     this.stale = false;
-    const all = [...stored, ...this.unsaved];
+    const all = inOrder([...stored, ...this.unsaved]);
     for (const r of all) if (r.kind === "aside") this.aside.add(r.line);
     return all.filter((r) => r.kind === "line" && !this.aside.has(r.id) && r.id !== this.held);
   },
@@ -124,7 +130,7 @@ const log = {
 
   // text is the log as one line a record, to be kept elsewhere.
   async text() {
-    const all = [...await this.read(), ...this.unsaved];
+    const all = inOrder([...await this.read(), ...this.unsaved]);
     return all.map((r) => (r.kind === "line" ? r.line : `${r.kind}=${r.line}`)).join("\n") + "\n";
   },
 
@@ -138,6 +144,15 @@ const log = {
     });
   },
 };
+
+// inOrder puts records taken from a saved copy where they belong: before the record that they name.
+function inOrder(records) {
+  const ids = new Set(records.map((r) => r.id)), before = new Map();
+  const placed = (r) => r.before !== undefined && ids.has(r.before);
+  for (const r of records) if (placed(r)) before.set(r.before, [...(before.get(r.before) ?? []), r]);
+  const withThose = (r) => [...(before.get(r.id) ?? []).flatMap(withThose), r];
+  return records.filter((r) => !placed(r)).flatMap(withThose);
+}
 
 let opened;
 const ready = new Promise((resolve) => { opened = resolve; });

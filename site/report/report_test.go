@@ -170,7 +170,7 @@ func heap() float64 {
 // nobody does in a term.
 func TestADrawIsOneProblem(t *testing.T) {
 	var b strings.Builder
-	for i := range maxOpened - 1 { // lines of no problem count as one
+	for i := range site.MaxOpened - 1 { // lines of no problem count as one
 		at := itoa(1_793_000_000_000 + int64(i))
 		b.WriteString("do=draw&kind=two-forces&at=" + at + "\ndo=outcome&v=1&problem=x" + at + "&drew=do%3Ddraw\n")
 	}

@@ -60,7 +60,7 @@ func (m mathPrinter) cells(n Node, next behind) []Markup {
 	case Sym:
 		return []Markup{mathSymbol(m.names.symbol(n.Name))}
 	case Neg:
-		return append([]Markup{leaf("mo", minus)}, m.operand(n.X, needNeg, next)...)
+		return append([]Markup{sign("prefix", minus)}, m.operand(n.X, needNeg, next)...)
 	case Bin:
 		return m.binary(n, next)
 	case Fn:
@@ -158,7 +158,7 @@ func mathNumber(v float64) []Markup {
 	var cells []Markup
 	s := FormatNumber(v, treeDigits)
 	if positive, negative := strings.CutPrefix(s, minus); negative {
-		cells, s = append(cells, leaf("mo", minus)), positive
+		cells, s = append(cells, sign("prefix", minus)), positive
 	}
 	mantissa, power, ok := strings.Cut(s, "e")
 	cells = append(cells, leaf("mn", mantissa))

@@ -45,6 +45,7 @@ func (p *headingParser) scan() {
 // scanNumber takes a number and the unit of angle behind it.
 func (p *headingParser) scanNumber(from int) {
 	x := p.lexer
+	x.letterDigit()
 	before := len(x.tokens)
 	n := x.number()
 	end := x.pos

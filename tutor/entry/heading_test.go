@@ -78,6 +78,9 @@ func TestReadHeading(t *testing.T) {
 
 		{"", "error 1+0 empty"},
 		{"30 degrees upwind", "error 12+6 heading-word"},
+		{"3O deg below -x", "error 2+1 letter-digit"},
+		{"2O below -x", "error 2+1 letter-zero"},
+		{"N 2l E", "error 4+1 letter-digit"},
 		{"30 m above +x", "error 4+1 heading-unit"},
 		{"30° below", "error 5+5 heading-unfinished"},
 		{"30° above +y", "error 1+12 heading-range"},

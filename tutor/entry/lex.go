@@ -123,6 +123,7 @@ func (x *lexer) next() bool {
 		return false
 	case x.command(), x.sign(from, r):
 	case isDigit(r), r == '.' && isDigit(x.at(1)), r == ',' && isDigit(x.at(1)) && !x.previous(tNumber, tUnit, tName, tClose, tSuper, tPi, tUnknown), vulgar[r] != 0:
+		x.letterDigit()
 		x.measure(x.number(), from)
 	case superscript(r) >= 0:
 		x.superscript(from)
@@ -140,6 +141,7 @@ func (x *lexer) next() bool {
 		u, _ := statics.UnitBySymbol(string(r))
 		x.take(from, 1, token{kind: tUnit, unit: u})
 	case isLetter(r):
+		x.letterDigit()
 		x.word()
 	case strings.ContainsRune("←↑↓↗↘↙↖", r) && x.previous(tNumber, tUnit, tClose):
 		span{from, from + 1}.fail("way")

@@ -67,6 +67,26 @@ R: 2.5 × (10 - 3) → expression 17.5 | 2.5·(10 − 3)
 R: 682.6 kg m/s² → number 682.6 ± 0.05 N
 R: 682.6 kg·m/s^2 → number 682.6 ± 0.05 N
 R: 682.6 kgm/s2 → number 682.6 ± 0.05 N
+# a letter for a digit
+R: 68O N → error 3+1 letter-digit
+R: 68ON → error 3+1 letter-digit
+R: 68o N → error 3+1 letter-digit
+R: 6o0 N → error 2+1 letter-digit
+R: 7l4 N → error 2+1 letter-digit
+R: 7I4 → error 2+1 letter-digit
+R: l25 N → error 1+1 letter-digit
+R: O.68 kN → error 1+1 letter-digit
+R: O,68 kN → error 1+1 letter-digit
+R: 12OO → error 3+1 letter-digit
+R: 68Olb → error 3+1 letter-digit
+R: 340 cos 3O → error 10+1 letter-zero
+R: 340cos3O° → error 8+1 letter-digit
+beta: 6O → error 2+1 letter-zero
+beta: R = 6O.5 → error 6+1 letter-digit
+R: 68l lb → error 3+1 letter-digit
+R: 345lb → number 1534.64 ± 2.22411 lb
+R: 1.5kip → number 6672.33 ± 222.411 kip
+beta: 88.2o = 88.2 → number 88.2 ± 0.05
 # angles
 beta: ∠63.2° → number 63.2 ± 0.05 deg
 beta: ∠ = 63.2° → number 63.2 ± 0.05 deg

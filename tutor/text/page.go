@@ -87,6 +87,14 @@ var page = map[string]string{
 	"page.end.harder":     "That went well. One more keeps it fresh.",
 	"page.end.open":       "Open the first problem",
 
+	"page.brought":         "Taken back: {n} steps of work that were not on this device.",
+	"page.brought.nothing": "All the work in this file is on this device already.",
+	"page.brought.empty":   "Nothing is in this file.",
+	"page.brought.foreign": "This file is no copy that this page saved.",
+	"page.brought.line":    "Line {n} of this file is not as this page saves it: choose the file that “Save a copy” wrote, as it is.",
+	"page.brought.long":    "This file holds far more than a term’s work.",
+	"page.brought.kept":    "Nothing was taken from it, and your work here is as it was.",
+
 	"page.again.mark":      "judged again",
 	"page.again.judged":    "{symbol} is judged again: {verdict}.",
 	"page.since":           "Judged again since {from} changed.",

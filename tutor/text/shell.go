@@ -22,6 +22,7 @@ var shell = map[string]string{
 	"shell.work-title":      "Your work on this device",
 	"shell.work":            "Everything you enter stays on this device. Nothing is sent anywhere.",
 	"shell.export":          "Save a copy",
+	"shell.bring":           "Take work back from a saved copy",
 	"shell.clear":           "Erase everything",
 	"shell.clear-sure":      "This erases every problem, entry and hint on this device. It cannot be undone.",
 	"shell.clear-now":       "Yes, erase it",

@@ -2,13 +2,14 @@ package text
 
 // tutoring is what the tutor says of an entry and around it.
 var tutoring = map[string]string{
-	"feedback.correct":     "Your value fits.",
-	"feedback.unexplained": "That value does not fit. What did you start from, and what did you do first?",
-	"feedback.inside":      "That value does not fit. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
-	"feedback.inside.part": "That value does not fit. Sketch the force and its two parts: which way does {symbol} point, and is it the longer part or the shorter?",
-	"feedback.outside":     "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
-	"feedback.number":      "Your formula fits but for one number: {number}. What does it stand for, and where is it from?",
-	"feedback.affine":      "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
+	"feedback.correct":      "Your value fits.",
+	"feedback.unexplained":  "That value does not fit. What did you start from, and what did you do first?",
+	"feedback.inside":       "That value does not fit. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
+	"feedback.inside.angle": "That value does not fit. Sketch it to scale: is {symbol} more than {middle} or less, and which step led to your value?",
+	"feedback.inside.part":  "That value does not fit. Sketch the force and its two parts: which way does {symbol} point, and is it the longer part or the shorter?",
+	"feedback.outside":      "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
+	"feedback.number":       "Your formula fits but for one number: {number}. What does it stand for, and where is it from?",
+	"feedback.affine":       "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
 
 	"feedback.carried":          "Your step for {symbol} is right, but it rests on your value for {from}. Would you look at {from} again first?",
 	"feedback.corrected":        "{from} has a new value now, and {symbol} still rests on the one before. What does the same step give with the new one?",
@@ -25,6 +26,7 @@ var tutoring = map[string]string{
 	"digits.decimals.none":      "whole degrees",
 	"feedback.which":            "Two things could lead to your value: “{a}”, {where}, or “{b}”, {elsewhere}. Which of the two comes closer to what you did?",
 	"feedback.which.here":       "Two things {where} could lead to your value: “{a}” or “{b}”. Which of the two comes closer to what you did?",
+	"feedback.which.beside":     "Two things could lead to your value. Which of the two comes closer to what you did?",
 	"feedback.two":              "Two things may have come together in this value; begin with one of them.",
 	"feedback.option":           "{what}, {where}",
 	"feedback.where":            "at the step for {at}",
@@ -35,6 +37,7 @@ var tutoring = map[string]string{
 	"feedback.again.takes":      "To find {at} this way takes {all}: nothing is missing.",
 	"feedback.again.takes.open": "To find {at} this way takes {all}; still to be found: {open}.",
 	"feedback.again.keep":       "Keep all that your calculator shows until the last step, and round only what you write down.",
+	"feedback.again.keep.if":    "If something was rounded on the way, keep all that your calculator shows until the last step. If nothing was, look at the step itself once more.",
 	"feedback.again.memory":     "Store each value in your calculator's memory and call it back, instead of keying in a rounded one.",
 	"feedback.again.fresh":      "Work the step for {at} once more on a clean line.",
 	"feedback.again.numbers":    "Point at each number in your step for {at} and say what it stands for in the sketch.",
