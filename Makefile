@@ -66,7 +66,7 @@ page: ## the browser journeys alone
 
 wasm: ## tests of what runs in the browser, as WebAssembly under Node
 	env -i PATH="$$PATH" HOME="$$HOME" GOOS=js GOARCH=wasm go test -timeout 1h -short -exec "$(GOROOT_DIR)/lib/wasm/go_js_wasm_exec" $(WASM_PACKAGES)
-	env -i PATH="$$PATH" HOME="$$HOME" GOOS=js GOARCH=wasm go test -timeout 1h -run TestASeedDrawsTheSameEverywhere -exec "$(GOROOT_DIR)/lib/wasm/go_js_wasm_exec" ./tutor
+	env -i PATH="$$PATH" HOME="$$HOME" GOOS=js GOARCH=wasm go test -timeout 1h -run TestASeedDrawsTheSameEverywhere -exec "$(GOROOT_DIR)/lib/wasm/go_js_wasm_exec" ./tutor/draw
 
 # What is not there yet is installed; what is there is used.
 browser:

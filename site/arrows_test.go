@@ -34,14 +34,16 @@ var below = map[string][]string{
 	"site/journey":    {},
 
 	"site/journey/speed": {"tutor/kinds", "tutor/trial"}, // measures; no part of the product
-	"tutor/trial":        {"tutor", "tutor/verdict", "tutor/kinds", "tutor/lesson", "tutor/slips", "statics", "statics/expr"},
-	"tutor/sets":         {"tutor", "tutor/verdict", "tutor/kinds", "tutor/lesson", "tutor/text"},
-	"tutor":              {"tutor/writing", "tutor/sketch", "tutor/verdict", "tutor/balance", "tutor/slips", "tutor/lesson", "tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"}, // knows no kind by name
+	"tutor/trial":        {"tutor/draw", "tutor", "tutor/verdict", "tutor/kinds", "tutor/lesson", "tutor/slipped", "tutor/slips", "statics", "statics/expr"},
+	"tutor/sets":         {"tutor/draw", "tutor", "tutor/verdict", "tutor/kinds", "tutor/lesson", "tutor/text"},
+	"tutor/draw":         {"tutor", "tutor/slipped", "tutor/slips", "tutor/lesson", "tutor/text", "statics", "statics/expr"},
+	"tutor":              {"tutor/writing", "tutor/sketch", "tutor/verdict", "tutor/balance", "tutor/slipped", "tutor/slips", "tutor/lesson", "tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"}, // knows no kind by name
 	"tutor/sketch":       {"tutor/lesson", "tutor/verdict", "tutor/entry", "tutor/figure", "statics"},
 	"tutor/writing":      {"tutor/lesson", "tutor/entry", "statics"},
 	"tutor/verdict":      {},
 	"tutor/balance":      {"tutor/lesson", "statics", "statics/expr"},
 	"tutor/kinds":        {"tutor/lesson", "tutor/figure", "tutor/text", "statics", "statics/expr"},
+	"tutor/slipped":      {"tutor/lesson", "tutor/slips", "statics", "statics/expr"},
 	"tutor/slips":        {"tutor/lesson", "statics", "statics/expr"},
 	"tutor/lesson":       {"tutor/entry", "tutor/figure", "tutor/text", "statics", "statics/expr"},
 	"tutor/entry":        {"tutor/text", "statics", "statics/expr"},

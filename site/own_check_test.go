@@ -4,7 +4,7 @@ import (
 	"strings"
 	"testing"
 
-	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
@@ -89,7 +89,7 @@ func TestHowAnswersAreCheckedIsChosenOnThePage(t *testing.T) {
 		require.NotEqual(t, first, code())
 		assert.Equal(t, 4, settings(t).Answer.Magnitude)
 		assert.Equal(t, lesson.HelpOff, settings(t).Hints)
-		want, _, err := (tutor.Wish{Kind: kinds.All.ByName("two-forces"), Settings: settings(t)}).Generate(99)
+		want, _, err := (draw.Wish{Kind: kinds.All.ByName("two-forces"), Settings: settings(t)}).Generate(99)
 		require.NoError(t, err)
 		assert.Equal(t, want.Code(), code(), "it is drawn fair at the digits asked")
 	})

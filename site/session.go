@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
@@ -155,17 +156,17 @@ func (s *session) learn(log []Form) {
 func (s *session) drawn(k *lesson.Kind, f Form) *lesson.Problem {
 	l, err := openCode(f.Get("like"))
 	if err != nil || l.Kind != k || l.Problem.Settings == lesson.DefaultSettings() {
-		return tutor.Generate(k, seed(f))
+		return draw.Generate(k, seed(f))
 	}
 	like := l.Problem.Settings
 	plain := like
 	plain.Direction = lesson.Reference{} // where the new one has no force of that name
 	for _, s := range []lesson.Settings{like, plain} {
-		if p, _, err := (tutor.Wish{Kind: k, Settings: s}).Generate(seed(f)); err == nil {
+		if p, _, err := (draw.Wish{Kind: k, Settings: s}).Generate(seed(f)); err == nil {
 			return p
 		}
 	}
-	p := tutor.Generate(k, seed(f))
+	p := draw.Generate(k, seed(f))
 	_ = p.Use(plain) // speaks of no force
 	return p
 }

@@ -12,6 +12,7 @@ import (
 
 	"closingside/site/html"
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
@@ -134,7 +135,7 @@ func TestALogTellsWhichProblemsASetDrew(t *testing.T) {
 		"a report draws the set itself")
 
 	// What can't be the set's is drawn.
-	for _, wrong := range [][]string{{}, {"x"}, {other, other}, {tutor.Generate(kinds.All.ByName("components"), 1).Code()}} {
+	for _, wrong := range [][]string{{}, {"x"}, {other, other}, {draw.Generate(kinds.All.ByName("components"), 1).Code()}} {
 		again = &learner{log: []string{told(wrong...)}}
 		assert.Equal(t, screen, again.ask("do", "start", "hash", code))
 	}

@@ -61,13 +61,13 @@ func (w *Work) settle(q *lesson.Quantity, r *Reply, c Choice) {
 	}
 	r.Unexplained /= sum
 	slices.SortStableFunc(r.Slips, func(x, y Suspect) int { return cmp.Compare(y.Probability, x.Probability) })
-	if c == Neither {
-		r.Verdict, r.Feedback = verdict.Unexplained, w.bounds(q, r.Reading.Value)
-		return
-	}
 	// The learner agrees, so nobody is accused; of close rivals (see rivals) the
 	// one chosen comes first.
-	r.Verdict, r.Feedback = verdict.SlipFound, w.askAbout(r.Slips[0])
+	r.Verdict = verdict.SlipFound
+	if c == Neither {
+		r.Verdict = verdict.Unexplained
+	}
+	r.Feedback = w.say(q, r)
 }
 
 // rivals tells whether one question settles which of the two likeliest slips
@@ -116,8 +116,10 @@ func (w *Work) settleAs(q *lesson.Quantity, r, before *Reply) bool {
 // askOrSettle asks which of two rivals it was, unless that was said before.
 func (w *Work) askOrSettle(q *lesson.Quantity, r *Reply) {
 	r.rivals = [2]Suspect(r.Slips[:2])
-	r.Verdict, r.Feedback, r.Asked = verdict.SlipFound, w.askWhich(r.rivals[0], r.rivals[1]), true
-	w.settled(q, r)
+	r.Verdict, r.Asked = verdict.SlipFound, true
+	if !w.settled(q, r) {
+		r.Feedback = w.say(q, r)
+	}
 }
 
 // believed is the likelihood of c where slip i of the list was made; −1 stands

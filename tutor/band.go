@@ -312,26 +312,3 @@ func (w *Work) offInput(i int, on set, known entries) width {
 	widest.add(1, w.Settings.Work.HalfUnit(in.Dim, v))
 	return widest
 }
-
-// dimension tells a formula that is an angle, kept to digits after the point,
-// from a plain number or a force.
-func (l *Lesson) dimension(n expr.Node) statics.Dimension {
-	if expr.IsAngle(n, l.isAngle) {
-		return statics.DimAngle
-	}
-	return statics.DimRatio
-}
-
-// dimensionAt is the dimension of the value at a place of a formula.
-func dimensionAt(prog *expr.Program, place int) statics.Dimension {
-	if prog.Angle(place) {
-		return statics.DimAngle
-	}
-	return statics.DimRatio
-}
-
-// isAngle tells the quantities that are angles.
-func (l *Lesson) isAngle(name string) bool {
-	q := l.Quantity(name)
-	return q != nil && q.IsAngle()
-}

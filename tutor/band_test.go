@@ -3,13 +3,10 @@ package tutor
 import (
 	"math"
 	"math/rand/v2"
-	"slices"
 	"strconv"
-	"strings"
 	"testing"
 
 	"closingside/statics/expr"
-	"closingside/tutor/entry"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
@@ -17,106 +14,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
-
-// randomLesson is a problem with any magnitudes and directions that is well
-// conditioned: no angle of the figure below 12° or above 168°.
-func randomLesson(t *testing.T, rng *rand.Rand) *Lesson {
-	for {
-		l, ok := randomPair(t, 100+rng.IntN(900), 100+rng.IntN(900), rng.IntN(360)-180, rng.IntN(360)-180)
-		if ok {
-			return l
-		}
-	}
-}
-
-func randomPair(t *testing.T, m1, m2, d1, d2 int) (*Lesson, bool) {
-	p, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("P", strconv.Itoa(m1)+" N", strconv.Itoa(d1)+" deg"), kinds.ForceSource("Q", strconv.Itoa(m2)+" N", strconv.Itoa(d2)+" deg")))
-	require.NoError(t, err)
-	l, err := Open(p)
-	if err != nil {
-		return nil, false
-	}
-	for _, q := range l.Quantities {
-		if !q.Given && !q.Turns && q.IsAngle() && (q.True < 12 || q.True > 168) {
-			return nil, false
-		}
-	}
-	return l, true
-}
-
-// walker is a learner who rounds every value written on the way correctly.
-type walker struct {
-	t   *testing.T
-	rng *rand.Rand
-	w   *Work
-
-	beyond bool // rounding has carried a value on the way beyond its band's limit
-}
-
-// work works route r of q and rounds what is worked out on the way; values
-// that are not entered are found in the head by a way of the worked solution.
-func (k *walker) work(q *lesson.Quantity, r *lesson.Route, enter bool) float64 {
-	values := map[string]float64{}
-	for _, name := range expr.Symbols(r.Tree) {
-		in := k.w.Lesson.Quantity(name)
-		switch {
-		case in.Given:
-			values[name] = in.True
-		case k.w.Found(name):
-			values[name], _ = k.w.typed(name)
-		default:
-			values[name] = k.find(in, enter)
-		}
-	}
-	latest := func(name string) float64 { // a value refused may have been entered anew meanwhile
-		if v, ok := k.w.typed(name); ok {
-			return v
-		}
-		return values[name]
-	}
-	return expr.EvalEach(r.Tree, latest, func(n expr.Node, site int, v float64) float64 {
-		if site == 0 {
-			return v
-		}
-		return k.w.Settings.Work.Round(k.w.Lesson.dimension(n), v)
-	})
-}
-
-// find finds a value on the way by a route of the worked solution's sort, and
-// enters it where the learner writes every step into the page.
-func (k *walker) find(in *lesson.Quantity, enter bool) float64 {
-	var taken []int
-	for j, f := range k.w.Lesson.ready().of[k.w.Lesson.index[in.Name]].routes {
-		if f.taken && in.Routes[j].ID != "sine-law-twin" && in.Routes[j].Principle != "angle-from-direction" {
-			taken = append(taken, j)
-		}
-	}
-	if len(taken) == 0 { // a kind that finds it by such a route alone
-		taken = []int{0}
-	}
-	r := &in.Routes[taken[k.rng.IntN(len(taken))]]
-	v := k.work(in, r, enter)
-	if math.IsNaN(v) { // the sine came out beyond 1
-		k.beyond = true
-		return v
-	}
-	k.beyond = k.beyond || in.Distance(k.w.Settings.Work.Round(in.Dim, v), in.True) > k.w.limit(in)
-	if enter {
-		k.enter(in, r, v)
-		v, _ = k.w.typed(in.Name)
-		return v
-	}
-	return k.w.Settings.Work.Round(in.Dim, v)
-}
-
-// enter writes v at the digits asked, where it has a value at all.
-func (k *walker) enter(q *lesson.Quantity, r *lesson.Route, v float64) verdict.Verdict {
-	if math.IsNaN(v) {
-		return verdict.Correct
-	}
-	text := k.w.Settings.DigitsOf(q).Written(q.Dim, v)
-	return k.w.Enter(q.Name, text).Verdict
-}
 
 // A learner who takes any route, and rounds every value written on the way
 // correctly, is never refused: at 3 and at 4 digits, every step entered or
@@ -165,7 +62,7 @@ func TestCorrectRoundingIsNeverRefused(t *testing.T) {
 				t.Logf("%d entries, %d beyond the band's limit: %d called a slip, %d unexplained, the others rounding", entries, limited, accused, silent)
 				assert.Less(t, limited, entries/20)
 				assert.LessOrEqual(t, accused, max(1, limited/200), "a slip named where correct rounding did it")
-				assert.LessOrEqual(t, silent, max(1, limited/50))
+				assert.LessOrEqual(t, silent, entries/2000)
 			})
 		}
 	}
@@ -284,87 +181,6 @@ func TestNothingOutsideTheBandIsAccepted(t *testing.T) {
 			}
 		}
 	}
-}
-
-// misplaced tells whether an entry is taken for one with its point misplaced,
-// as a direction beyond a turn may be.
-func misplaced(r Reply) bool {
-	return r.Verdict == verdict.SlipFound && slices.ContainsFunc(r.Slips[0].IDs, func(id string) bool { return strings.HasSuffix(id, "decimal-place") })
-}
-
-// An angle of one or two decimals gets the same verdict written another way: a
-// turn more or less, in radians, in minutes and seconds.
-func TestEqualAnglesGetTheSameVerdict(t *testing.T) {
-	eachAngle(t, 6, func(seed string, w *Work, q *lesson.Quantity, v float64) {
-		digits := 1 + int(math.Abs(v))%2
-		tenths := math.Round(v * 10)
-		if digits == 2 && math.Remainder(tenths, 10) == 0 {
-			tenths++ // a zero at the end is not seen in radians
-		}
-		v = tenths / math.Pow10(digits)
-		want := w.judge(q, strconv.FormatFloat(v, 'f', digits, 64)).Verdict
-		ways := []string{strconv.FormatFloat(v*math.Pi/180, 'f', 6, 64) + " rad", strconv.FormatFloat(v*math.Pi/180, 'f', 9, 64) + " rad", minutes(v)}
-		if q.Turns || v >= 0 {
-			ways = append(ways, strconv.FormatFloat(v+360, 'f', digits, 64), strconv.FormatFloat(v-360, 'f', digits, 64))
-		}
-		for _, text := range ways {
-			if got := w.judge(q, text); !misplaced(got) {
-				assert.Equal(t, want, got.Verdict, "%s: %s = %v written %s: %v", seed, q.Name, v, text, got.Slips)
-			}
-		}
-	})
-}
-
-// eachAngle calls do for right angles, angles next to them, and wrong ones.
-func eachAngle(t *testing.T, seed uint64, do func(seed string, w *Work, q *lesson.Quantity, v float64)) {
-	rng := rand.New(rand.NewPCG(seed, 1))
-	for n := range problems() / 40 {
-		l := randomLesson(t, rng)
-		w := NewWork(l, lesson.DefaultSettings())
-		for _, name := range []string{"theta", "gamma", "beta"} {
-			q := l.Quantity(name)
-			for _, v := range []float64{q.True, q.True + 0.15, q.True + 7, 180 - q.True, -q.True} {
-				do("seed "+strconv.Itoa(int(seed))+", problem "+strconv.Itoa(n), w, q, v)
-			}
-		}
-	}
-}
-
-// Where the other writing is finer or coarser than the first, as seconds and
-// radians of an angle of four decimals are, right or wrong doesn't depend on it;
-// which mistake is seen may.
-func TestFinerWritingLeavesRightRight(t *testing.T) {
-	compared, differ := 0, 0
-	eachAngle(t, 6, func(seed string, w *Work, q *lesson.Quantity, v float64) {
-		v = math.Round(v*3600) / 3600
-		right := func(v float64) bool {
-			return w.right(q, entry.Reading{Value: v, Form: entry.Number, Halves: []float64{5e-5}})
-		}
-		if right(v-1e-4) != right(v+1e-4) { // on the very edge: what is cut off decides
-			return
-		}
-		want := w.judge(q, strconv.FormatFloat(v, 'f', 4, 64)).Verdict
-		for _, text := range []string{strconv.FormatFloat(v*math.Pi/180, 'f', 6, 64) + " rad", minutes(v)} {
-			got := w.judge(q, text)
-			compared++
-			assert.Equal(t, want == verdict.Correct, got.Verdict == verdict.Correct, "%s: %s = %v written %s: %s for %s", seed, q.Name, v, text, got.Verdict, want)
-			if want != got.Verdict {
-				differ++
-			}
-		}
-	})
-	t.Logf("%d compared, %d differ", compared, differ)
-	assert.LessOrEqual(t, differ, compared/40)
-}
-
-// minutes writes an angle of whole seconds in degrees, minutes and seconds.
-func minutes(deg float64) string {
-	s := int(math.Round(math.Abs(deg) * 3600))
-	text := strconv.Itoa(s/3600) + "°" + strconv.Itoa(s/60%60) + "′" + strconv.Itoa(s%60) + "″"
-	if deg < 0 {
-		return "-" + text
-	}
-	return text
 }
 
 // Rounding carries a cosine over a power of ten, where its digits are coarser

@@ -4,7 +4,7 @@ import (
 	"math"
 	"slices"
 
-	"closingside/tutor/verdict"
+	"closingside/tutor/lesson"
 )
 
 // derived is a value that follows rightly for a quantity from entries of which
@@ -67,38 +67,9 @@ func (s *state) onward(out []guess, q int) []guess {
 			continue
 		}
 		o := &outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, from: s.first(rests), prog: prog, basis: ofEntries}
-		out = append(out, guess{value: v, weight: shareOther, first: o})
+		out = append(out, guess{value: v, weight: lesson.ShareOther, first: o})
 	}
 	return out
-}
-
-// carriedIDs stands for the ids of what holds no slip.
-var carriedIDs = []string{""}
-
-// goesOn lists the ways a route is gone on by with values that may be wrong.
-func (f *routeFacts) goesOn(quantity, route int) []planStep {
-	st := planStep{quantity: quantity, route: route, prog: f.prog, quadrant: f.quadrant}
-	steps := []planStep{st}
-	if f.crest != nil {
-		st.supplement = true
-		steps = append(steps, st)
-	}
-	if f.quadrant != nil {
-		st.asDrawn = true
-		steps = append(steps, st)
-	}
-	return steps
-}
-
-// share is how often a step is taken this way.
-func (st *planStep) share() float64 {
-	switch {
-	case st.supplement:
-		return shareBlunt
-	case st.asDrawn:
-		return shareDrawn
-	}
-	return 1
 }
 
 // shareMended is the share of the wrong entries that a learner goes on from
@@ -201,14 +172,5 @@ func (s *state) first(rests set) string {
 			name, at = root, k
 		}
 	})
-	return name
-}
-
-// root is the first wrong entry that the entry for a quantity rests on: its
-// own name unless it was carried from another that is still wrong.
-func (w *Work) root(name string) string {
-	if a := w.Standing(name); a != nil && a.Verdict == verdict.Carried && w.Standing(a.From) != nil && !w.Found(a.From) {
-		return a.From
-	}
 	return name
 }

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
 )
@@ -47,6 +48,17 @@ func TestCarriedNamesTheFirstWrongEntry(t *testing.T) {
 			}
 		})
 	}
+}
+
+// A magnitude that cancels on the way to an angle was not slipped in: sin α =
+// P·sin β/Q whatever R is, though a learner may find γ by it before.
+func TestASlipThatCancelsExplainsNothing(t *testing.T) {
+	l := solvedBy(t, kinds.MissingForceSource("", kinds.ForceSource("P", "240 N", "60 deg"), kinds.MissingSource("Q", "magnitude", "420 N"), kinds.DirectedSource("-159 deg")))
+	w := NewWork(l, lesson.DefaultSettings())
+	require.Equal(t, verdict.SlipFound, w.Enter("beta", "159°").Verdict)
+	r := w.Enter("alpha", "11.82°") // sin⁻¹(240·sin 159°/420)
+	require.Equal(t, verdict.Carried, r.Verdict, "%+v", r)
+	assert.Equal(t, "beta", r.From)
 }
 
 func TestCorrectingAnEntryJudgesWhatFollowedAgain(t *testing.T) {

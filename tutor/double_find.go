@@ -192,23 +192,6 @@ func (x *double) outcome(q *lesson.Quantity, v float64) outcome {
 	return o
 }
 
-// miscopied is the row of a given read as another value.
-var miscopied = []string{"given-miscopied"}
-
-// crossed joins every id of one list with every other of another.
-func crossed(firsts, seconds []string) []string {
-	var ids []string
-	for _, a := range firsts {
-		for _, b := range seconds {
-			if id := joined(a, b); a != b && !slices.Contains(ids, id) {
-				ids = append(ids, id)
-			}
-		}
-	}
-	slices.Sort(ids)
-	return ids
-}
-
 // saysLike tells whether two doubles accuse of the same two slips.
 func (x *double) saysLike(o *double) bool {
 	a, b := x.both()

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/balance"
 	"closingside/tutor/lesson"
@@ -61,13 +60,9 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 	case w.rivals(r.Slips):
 		w.askOrSettle(q, r)
 	default:
-		w.unlikeAmong(r, q)
+		r.Verdict, r.Feedback = verdict.Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.SymbolText(q.Name))
 	}
 	w.escalate(q, r)
-}
-
-func (w *Work) unlikeAmong(r *Reply, q *lesson.Quantity) {
-	r.Verdict, r.Feedback = verdict.Unexplained, w.Lesson.Say("feedback.equation.unexplained", "symbol", w.Lesson.SymbolText(q.Name))
 }
 
 // hits lists the slips that make what was entered, those of the same equation
@@ -152,34 +147,4 @@ func (l *Lesson) wrongEquations(of func(quantity int) []variant) []wrongEquation
 		}
 	}
 	return all
-}
-
-// withOthers lists the sum q with a force in it, whole, that acts along the other
-// axis alone, as when a weight is put into the sum along x.
-func (l *Lesson) withOthers(q *lesson.Quantity) []expr.Node {
-	own := expr.Symbols(q.Routes[0].Tree)
-	var all []expr.Node
-	for i := range l.Quantities {
-		o := &l.Quantities[i]
-		if !o.Equation || o == q {
-			continue
-		}
-		for _, name := range expr.Symbols(o.Routes[0].Tree) {
-			if l.Quantity(name).Dim == statics.DimForce && !slices.Contains(own, name) {
-				all = append(all, expr.Add(q.Routes[0].Tree, expr.S(name)), expr.Sub(q.Routes[0].Tree, expr.S(name)))
-			}
-		}
-	}
-	return all
-}
-
-// wholeForces is a sum of whole forces in the place of their parts.
-func wholeForces(tree expr.Node) expr.Node {
-	whole, _ := expr.RewriteAll(tree, func(n expr.Node) (expr.Node, bool) {
-		if force, key, ok := expr.Operands(n, expr.OpMul); ok && expr.IsTrig(key) {
-			return force, true
-		}
-		return n, false
-	})
-	return whole
 }

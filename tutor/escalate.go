@@ -69,11 +69,11 @@ func (w *Work) place(q *lesson.Quantity, r *Reply) *lesson.Quantity {
 func (w *Work) helps(at *lesson.Quantity, r *Reply) []string {
 	var all []string
 	rounded := r.Verdict == verdict.EarlyRounding
-	if rounded && r.Rounded.unsure {
+	if rounded && r.perhaps {
 		all = append(all, w.Lesson.Say("feedback.again.keep.if"))
 	}
 	switch {
-	case rounded && !r.Rounded.unsure:
+	case rounded && !r.perhaps:
 		all = append(all, w.Lesson.Say("feedback.again.keep"), w.Lesson.Say("feedback.again.memory"))
 	case w.Settings.Hints != lesson.HelpOff:
 		all = append(all, w.HintAt(at.Name, 1).Sentence, w.HintAt(at.Name, 2).Sentence)

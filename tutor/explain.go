@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
@@ -12,65 +11,137 @@ import (
 
 // explain looks for what is behind a wrong value.
 func (w *Work) explain(q *lesson.Quantity, r *Reply) {
-	w.explainAs(q, r, w.weigh(q, r.Reading, w.overTurn(q, r.Reading)...))
+	w.conclude(q, r, w.weigh(q, r.Reading, w.overTurn(q, r.Reading)...))
+	r.Feedback = w.say(q, r)
 	w.escalate(q, r)
 }
 
-// explainAs gives the verdict that the weighed explanations of a wrong value
-// add up to.
-func (w *Work) explainAs(q *lesson.Quantity, r *Reply, c weighed) {
+// conclude gives the verdict that the weighed explanations of a wrong value add up
+// to: the first of those below that holds. What accuses nobody comes before a slip
+// that is less sure.
+func (w *Work) conclude(q *lesson.Quantity, r *Reply, c weighed) {
 	if c.carried != nil && w.madeOfBoth(q, c) {
 		c = c.notCarried()
 	}
 	r.Slips, r.Unexplained = c.slips, c.unexplained
-	early := func(o *Rounded, way string) {
-		told := *o // what explains a value may be kept for others
-		told.unsure = way == perhaps
-		r.Verdict, r.Rounded, r.Feedback = verdict.EarlyRounding, &told, w.keepDigits(q, o, r.Reading.Value, way)
-	}
-	carried := func(from string) {
-		r.Verdict, r.From, r.Feedback = verdict.Carried, from, w.sendTo(q, from)
-	}
-	alone := func(unexplained float64) { r.Slips, r.Unexplained = nil, unexplained }
-	short, beyond := w.onlyRounded(q, r.Reading)
-	slip := len(r.Slips) > 0 && r.Slips[0].sure()
-	if beyond == nil && (len(r.Slips) == 0 || r.Slips[0].Probability < halfSure) {
-		beyond = w.oneDigitLess(q, r.Reading)
+	e := explanation{w: w, q: q, r: r, c: c, slip: len(c.slips) > 0 && c.slips[0].sure()}
+	e.short, e.beyond = w.onlyRounded(q, r.Reading)
+	if e.beyond == nil && (len(c.slips) == 0 || c.slips[0].Probability < halfSure) {
+		e.beyond = w.oneDigitLess(q, r.Reading)
 	}
 	switch {
-	case short != nil && (short.Digits > 2 || !slip): // 500 for 490.5 may have another g behind it
-		early(short, theWay)
-		alone(min(c.unexplained, 0.5))
-	case c.carried != nil && (c.carriedShare >= halfSure || !slip && c.mayBeCarried()):
-		carried(c.carried.from)
-		r.Unexplained -= c.carriedShare
-	case beyond != nil && !(slip && w.farOff(q, r.Reading)) && !(c.rounded != nil && c.onlyTooSoon() && w.now(q).standing != 0): // one value, where entries show the way
-		if !slip {
-			early(beyond, theWay)
-			alone(min(c.unexplained, 0.5))
-			return
-		}
-		early(beyond, perhaps)
-		r.Slips, r.Unexplained = halved(c.slips), c.unexplained/2
-	case c.rounded != nil && c.roundedShare >= sureOfRounding:
-		early(c.rounded.rounded, theWay)
-		r.Unexplained -= c.roundedShare
-	case c.rounded != nil && (c.onlyTooSoon() || c.ratherRounded()):
-		early(c.rounded.rounded, perhaps)
-		r.Unexplained -= c.roundedShare
-	case slip:
-		r.Verdict, r.Feedback = verdict.SlipFound, w.askAbout(r.Slips[0])
-	case w.askForNumber(q, r):
-	case w.rivals(r.Slips):
-		w.askOrSettle(q, r)
+	case e.writtenShort():
+	case e.carried():
+	case e.roundedThroughout():
+	case e.roundedTooSoon():
+	case e.oneSlip():
+	case w.oneNumberOff(q, r):
+	case e.oneOfTwo():
+	case e.nearlyCarried():
 	default:
-		if from := w.nearlyCarried(q, r.Reading); from != "" {
-			carried(from)
-			alone(halfSure)
-			return
-		}
-		r.Verdict, r.Feedback = verdict.Unexplained, w.bounds(q, r.Reading.Value)
+		r.Verdict = verdict.Unexplained
 	}
+}
+
+// explanation is a wrong value on the way to its verdict. Its methods give the
+// verdict that they are named for and tell whether it holds.
+type explanation struct {
+	w *Work
+	q *lesson.Quantity
+	r *Reply // holds the slips of c and their rest
+	c weighed
+
+	slip          bool     // the likeliest slip is sure
+	short, beyond *Rounded // see onlyRounded
+}
+
+// writtenShort: the right value, with too few digits.
+func (e *explanation) writtenShort() bool {
+	if e.short == nil || e.short.Digits <= 2 && e.slip { // 500 for 490.5 may have another g behind it
+		return false
+	}
+	e.onlyRounded(e.short)
+	return true
+}
+
+// onlyRounded is the verdict where rounding alone explains a value.
+func (e *explanation) onlyRounded(what *Rounded) {
+	e.rounded(what, false)
+	e.r.Slips, e.r.Unexplained = nil, min(e.c.unexplained, 0.5)
+}
+
+func (e *explanation) rounded(what *Rounded, perhaps bool) {
+	e.r.Verdict, e.r.Rounded, e.r.perhaps = verdict.EarlyRounding, what, perhaps
+}
+
+// carried: what follows from an earlier wrong entry.
+func (e *explanation) carried() bool {
+	if e.c.carried == nil || e.c.carriedShare < halfSure && (e.slip || !e.c.mayBeCarried()) {
+		return false
+	}
+	e.r.Verdict, e.r.From = verdict.Carried, e.c.carried.from
+	e.r.Unexplained -= e.c.carriedShare
+	return true
+}
+
+// roundedThroughout: what correct rounding may come to beyond the band's limit. A
+// sure slip far off is the likelier; and where entries show the way, so is one value
+// rounded too soon.
+func (e *explanation) roundedThroughout() bool {
+	switch {
+	case e.beyond == nil:
+		return false
+	case e.slip && e.w.farOff(e.q, e.r.Reading):
+		return false
+	case e.c.rounded != nil && e.c.onlyTooSoon() && e.w.now(e.q).standing != 0:
+		return false
+	case e.slip:
+		e.rounded(e.beyond, true)
+		e.r.Slips, e.r.Unexplained = halved(e.c.slips), e.c.unexplained/2
+	default:
+		e.onlyRounded(e.beyond)
+	}
+	return true
+}
+
+// roundedTooSoon: one value on the way kept to too few digits.
+func (e *explanation) roundedTooSoon() bool {
+	sure := e.c.roundedShare >= sureOfRounding
+	if e.c.rounded == nil || !sure && !e.c.onlyTooSoon() && !e.c.ratherRounded() {
+		return false
+	}
+	e.rounded(e.c.rounded.rounded, !sure)
+	e.r.Unexplained -= e.c.roundedShare
+	return true
+}
+
+// oneSlip: a slip, or two together, sure enough to be named.
+func (e *explanation) oneSlip() bool {
+	if e.slip {
+		e.r.Verdict = verdict.SlipFound
+	}
+	return e.slip
+}
+
+// oneOfTwo: two slips that a question tells apart.
+func (e *explanation) oneOfTwo() bool {
+	close := e.w.rivals(e.r.Slips)
+	if close {
+		e.w.askOrSettle(e.q, e.r)
+	}
+	return close
+}
+
+// nearlyCarried: as near to what follows from an earlier wrong entry as a right
+// value may lie to the true one.
+func (e *explanation) nearlyCarried() bool {
+	from := e.w.nearlyCarried(e.q, e.r.Reading)
+	if from == "" {
+		return false
+	}
+	e.r.Verdict, e.r.From = verdict.Carried, from
+	e.r.Slips, e.r.Unexplained = nil, halfSure
+	return true
 }
 
 // farOff tells whether a value lies so far from the right one that the rounding
@@ -158,15 +229,4 @@ func (w *Work) nearlyCarried(q *lesson.Quantity, r entry.Reading) string {
 		}
 	})
 	return from
-}
-
-// double tells whether s is most likely two slips together.
-func (s Suspect) double() bool { return strings.Contains(s.Likely, "+") }
-
-// sure tells whether s is likely enough to be named.
-func (s Suspect) sure() bool {
-	if s.double() {
-		return s.Probability >= sureOfTwo
-	}
-	return s.Probability >= sureEnough
 }

@@ -21,6 +21,23 @@ func (w *Work) praise(q *lesson.Quantity, notes []string) string {
 	return strings.Join(parts, " ")
 }
 
+// say is what is said of a value that is not right, as the verdict on it stands.
+func (w *Work) say(q *lesson.Quantity, r *Reply) string {
+	switch {
+	case r.Verdict == verdict.Carried:
+		return w.sendTo(q, r.From)
+	case r.Verdict == verdict.EarlyRounding:
+		return w.keepDigits(q, r.Rounded, r.Reading.Value, r.perhaps)
+	case r.Verdict == verdict.SlipFound && r.Asked && r.Chosen == Unsaid:
+		return w.askWhich(r.rivals[0], r.rivals[1])
+	case r.Verdict == verdict.SlipFound:
+		return w.askAbout(r.Slips[0])
+	case r.numberOff != "":
+		return w.Lesson.Say("feedback.number", "number", r.numberOff)
+	}
+	return w.bounds(q, r.Reading.Value)
+}
+
 // askAbout is the question about the step where a slip sits. Where several
 // slips give the same value, the question is that of the likeliest; of two
 // together it is about the first.
@@ -120,19 +137,15 @@ func (w *Work) sendTo(q *lesson.Quantity, from string) string {
 	return w.Lesson.Say(key, "symbol", w.Lesson.SymbolText(q.Name), "from", w.Lesson.SymbolText(from))
 }
 
-// How sure it is that a way is right on which something was rounded.
-const (
-	theWay  = "way"
-	perhaps = "perhaps"
-)
-
 // keepDigits says what was rounded too soon and about how far that moved the
-// value: to the nearest of 1, 2, 5, 10 and so on, and not to which side, so that
-// it shows how much but not where the value lies. way tells how sure it is that
-// nothing else is wrong.
-func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64, way string) string {
+// value v: to the nearest of 1, 2, 5, 10 and so on, and not to which side, so that
+// it shows how much but not where the value lies. The way is right, or perhaps so.
+func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64, perhaps bool) string {
 	moved := roughly(q.FoldedDistance(v, q.True))
-	symbol := w.Lesson.SymbolText(q.Name)
+	symbol, way := w.Lesson.SymbolText(q.Name), "way"
+	if perhaps {
+		way = "perhaps"
+	}
 	key := "feedback.rounded"
 	switch {
 	case w.Lesson.tooCoarse(q, r):

@@ -10,6 +10,7 @@ import (
 	"closingside/tutor/entry"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 	"closingside/tutor/slips"
 	"closingside/tutor/verdict"
 )
@@ -191,8 +192,8 @@ func TestTwoSlipsAreAskedAboutOneByOne(t *testing.T) {
 				continue
 			}
 			for _, r := range q.Routes {
-				for _, one := range l.Slipped(q, r.Tree) {
-					two := l.Slipped(q, one.Tree)
+				for _, one := range slipped.Rewrites(l.Lesson, q, r.Tree) {
+					two := slipped.Rewrites(l.Lesson, q, one.Tree)
 					if len(two) == 0 {
 						continue
 					}

@@ -6,10 +6,10 @@ import "sync"
 // takes megabytes a problem. Who keeps many problems open gives it up for those
 // not in use; what is known of the work stays.
 
-// Forget gives up what was made for checks of the lesson and of its other
+// forget gives up what was made for checks of the lesson and of its other
 // solution. It is made again when it is asked for. Nothing may be judged on the
 // lesson meanwhile, and works of it that go on have to Forget, too.
-func (l *Lesson) Forget() {
+func (l *Lesson) forget() {
 	for _, one := range l.Solutions() {
 		if one.prep == nil {
 			continue
@@ -22,8 +22,8 @@ func (l *Lesson) Forget() {
 }
 
 // Forget gives up what was made for checks of the work and of its lesson (see
-// Lesson.Forget). Entries, verdicts and hints stay.
+// Lesson.forget). Entries, verdicts and hints stay.
 func (w *Work) Forget() {
 	w.states, w.kept, w.doubleHits = nil, nil, nil
-	w.Lesson.Forget()
+	w.Lesson.forget()
 }

@@ -13,6 +13,12 @@ import (
 
 // What many tests begin with: lessons, work on them, and how much is drawn.
 
+// Generate draws a fair problem of kind k by seed: draw.Generate, which rests on
+// this package (see drawn_test.go).
+var Generate func(k *lesson.Kind, seed uint64) *lesson.Problem
+
+var update = flag.Bool("update", false, "write the golden files anew")
+
 // solvedBy is the lesson of a problem as written.
 func solvedBy(t testing.TB, src lesson.Source) *Lesson {
 	t.Helper()

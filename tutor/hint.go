@@ -73,14 +73,6 @@ func (w *Work) numbers(q *lesson.Quantity, r *lesson.Route) expr.Node {
 	return n
 }
 
-// accepted is the value of a given, or of an entry that was found right.
-func (w *Work) accepted(name string) float64 {
-	if q := w.Lesson.Quantity(name); q.Given || w.Found(name) {
-		return w.own(name)
-	}
-	return math.NaN()
-}
-
 // nearest is the route to q with the fewest values still to be found, in the
 // method asked for and, among equals, in the method already begun.
 func (w *Work) nearest(q *lesson.Quantity) *lesson.Route {

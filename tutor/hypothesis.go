@@ -7,19 +7,6 @@ import (
 	"closingside/tutor/slips"
 )
 
-// values are those that o is worked from as the work stands.
-func (s *state) values(o *outcome) []float64 {
-	switch o.basis {
-	case ofEntries:
-		return s.own
-	case ofTruth:
-		return s.truth
-	case ofAccepted:
-		return s.sound
-	}
-	return o.start
-}
-
 // outcomes is the table of what single slips predict for q, given what the
 // learner has entered: slips in finding q itself, slips in a step done in the
 // head before it, and slips in reading what is given.
@@ -77,13 +64,18 @@ func (s *state) carriedTo(q int) *table {
 // of an earlier one, every later step being right.
 func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 	q := &s.w.Lesson.Quantities[p.steps[len(p.steps)-1].quantity]
+	same := q.Epsilon()
+	right := p.run(s.fresh(), s.own[p.at], &s.tape)
 	for i := range wrong {
 		o := &wrong[i]
 		if o.prog == nil { // written down wrong, which a step in the head is not
 			continue
 		}
 		v := p.run(s.fresh(), o.came(), &s.tape)
-		if math.IsNaN(v) || p.blunt() && q.FoldedDistance(180-v, q.True) <= 1e-6 { // the other angle is all that is wrong
+		if math.IsNaN(v) || q.Distance(v, right) <= same { // it cancels on the way
+			continue
+		}
+		if p.blunt() && q.FoldedDistance(180-v, q.True) <= 1e-6 { // the other angle is all that is wrong
 			continue
 		}
 		g := guess{value: v, weight: o.weight * p.weight, first: o, plan: p}
@@ -98,11 +90,6 @@ func (s *state) downstream(out []guess, p *plan, wrong []outcome) []guess {
 	}
 	return out
 }
-
-// shareModeSet is how often a calculator in the wrong mode is set right before
-// the next key is pressed, by who does both steps in the head, and how often that
-// key is pressed on a sine that stands for its angle: cos 0.5° (judgement).
-const shareModeSet = 0.3
 
 // asDrawn is what the last step of a plan that was just run comes to where the
 // quadrant is that of the sketch; false where that is what came out.

@@ -21,6 +21,22 @@ func (w *Work) fine(q int, r entry.Reading) float64 {
 	return w.Settings.Work.HalfUnit(w.Lesson.Quantities[q].Dim, r.Value)
 }
 
+// exactly is how closely an expression without rounded numbers must match.
+const exactly = 1e-6
+
+// reachOf is how far from an entry outcomes are looked for: as far as three
+// digits kept on the way may move a value in a well conditioned formula.
+func reachOf(q *lesson.Quantity, r entry.Reading) float64 {
+	reach := 0.02 * math.Abs(r.Value)
+	if q.IsAngle() {
+		reach = 2
+	}
+	for _, h := range r.Halves {
+		reach = max(reach, 2*h)
+	}
+	return reach
+}
+
 // formulaHalf is how closely an expression must match: as the numbers in it are
 // that were rounded on the way.
 func (w *Work) formulaHalf(q *lesson.Quantity, r entry.Reading) float64 {
@@ -58,17 +74,6 @@ func (t *table) inCell(c *cell, v, half float64) float64 {
 		return 1
 	}
 	return writing.Sign(q, v, c.value, c.below) * t.inCellOf(q, c, v, half)
-}
-
-// likeliest is the guess of a cell of most weight.
-func (t *table) likeliest(c *cell) *guess {
-	best := &t.guesses[c.from]
-	for i := c.from; i < c.to; i++ {
-		if t.guesses[i].weight > best.weight {
-			best = &t.guesses[i]
-		}
-	}
-	return best
 }
 
 // shareZerosKept is how often a value kept to few digits is written with zeros

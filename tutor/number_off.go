@@ -24,7 +24,7 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 	own := w.now(q).own
 	var right []string
 	for i := range q.Routes {
-		right = append(right, w.shape(q.Routes[i].Tree, own))
+		right = append(right, w.Lesson.shape(q.Routes[i].Tree, own))
 	}
 	for _, l := range r.Literals {
 		for i := range w.Lesson.Quantities {
@@ -32,7 +32,7 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 			if c == q || c.Equation || math.Abs(own[i]-l.Value) <= l.Coarse {
 				continue
 			}
-			if slices.Contains(right, w.shape(expr.Replace(r.Tree, l.Site, expr.S(c.Name)), own)) {
+			if slices.Contains(right, w.Lesson.shape(expr.Replace(r.Tree, l.Site, expr.S(c.Name)), own)) {
 				return l.Value, c
 			}
 		}
@@ -40,9 +40,9 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 	return 0, nil
 }
 
-// askForNumber is what is said of a formula with one number off; false where
-// that is not what is wrong.
-func (w *Work) askForNumber(q *lesson.Quantity, r *Reply) bool {
+// oneNumberOff is the verdict on a formula with one number off; false where that
+// is not what is wrong.
+func (w *Work) oneNumberOff(q *lesson.Quantity, r *Reply) bool {
 	written, of := w.numberOff(q, r.Reading)
 	switch {
 	case of == nil:
@@ -50,10 +50,8 @@ func (w *Work) askForNumber(q *lesson.Quantity, r *Reply) bool {
 	case of.Given:
 		s := Suspect{IDs: miscopied, Likely: miscopied[0], Probability: sureOfNumber, At: of.Name}
 		r.Verdict, r.Slips, r.Unexplained = verdict.SlipFound, []Suspect{s}, 1-sureOfNumber
-		r.Feedback = w.askAbout(s)
 	default:
-		r.Verdict = verdict.Unexplained
-		r.Feedback = w.Lesson.Say("feedback.number", "number", expr.FormatNumber(written, 10))
+		r.Verdict, r.numberOff = verdict.Unexplained, expr.FormatNumber(written, 10)
 	}
 	return true
 }

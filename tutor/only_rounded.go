@@ -100,13 +100,13 @@ func (w *Work) roundedTo(q *lesson.Quantity, r entry.Reading, l entry.Literal) (
 	}
 	own := w.now(q).own
 	for _, tree := range q.Formulas() {
-		right := w.shape(tree, own)
+		right := w.Lesson.shape(tree, own)
 		for _, p := range expr.Trace(tree, w.Lesson.Truth) {
 			key := p.Node
 			if p.Value < 0 { // written by its size, the sign beside it
 				key = expr.Neg{X: key}
 			}
-			if expr.IsTrig(p.Node) && rounds(p.Value) && w.shape(expr.Replace(r.Tree, l.Site, key), own) == right {
+			if expr.IsTrig(p.Node) && rounds(p.Value) && w.Lesson.shape(expr.Replace(r.Tree, l.Site, key), own) == right {
 				return expr.Plain(p.Node, w.Lesson.Symbol), statics.DimRatio
 			}
 		}

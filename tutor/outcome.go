@@ -2,7 +2,6 @@ package tutor
 
 import (
 	"slices"
-	"sync"
 
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
@@ -59,6 +58,14 @@ func (o *outcome) came() float64 {
 	return o.value
 }
 
+// lead is the id that most likely made the value.
+func (o *outcome) lead() string {
+	if o.likely != "" {
+		return o.likely
+	}
+	return o.ids[0]
+}
+
 // place is where a value stands in a list too heavy to sort.
 type place struct {
 	value float64
@@ -99,34 +106,4 @@ func (o *outcome) absorb(other *outcome) {
 		}
 	}
 	o.exact = o.exact && other.exact
-}
-
-// joined is the id of two slips together, in order; b alone where a is "".
-func joined(a, b string) string {
-	switch {
-	case a == "":
-		return b
-	case a > b:
-		a, b = b, a
-	}
-	return jointIDs.of([2]string{a, b})
-}
-
-// jointIDs keeps the ids of two slips together, which are asked for over and over.
-var jointIDs = jointNames{all: map[[2]string]string{}}
-
-type jointNames struct {
-	mu  sync.Mutex
-	all map[[2]string]string
-}
-
-func (p *jointNames) of(two [2]string) string {
-	p.mu.Lock()
-	defer p.mu.Unlock()
-	id, ok := p.all[two]
-	if !ok {
-		id = two[0] + "+" + two[1]
-		p.all[two] = id
-	}
-	return id
 }

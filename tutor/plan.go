@@ -31,14 +31,16 @@ type planStep struct {
 	asDrawn         bool          // the quadrant is that of the sketch, whatever the signs
 }
 
+// shareModeSet is how often a calculator in the wrong mode is set right before
+// the next key is pressed, by who does both steps in the head, and how often that
+// key is pressed on a sine that stands for its angle: cos 0.5° (judgement).
+const shareModeSet = 0.3
+
 // How learners go on (judgement).
 const (
 	// perStepInHead is the factor on a hypothesis for each step between the
 	// slip and the entry that the learner did not write down.
 	perStepInHead = 0.6
-
-	shareTaken = 1.0 // of a route that a worked solution takes, against
-	shareOther = 0.4 // that of another
 
 	shareMixed = 0.2 // of going over from one method to the other
 	shareAside = 0.2 // of finding a value again by a way the wrong one doesn't touch
@@ -213,6 +215,32 @@ func (st *planStep) ran(values []float64, tape *expr.Tape) float64 {
 	return v
 }
 
+// goesOn lists the ways a route is gone on by with values that may be wrong.
+func (f *routeFacts) goesOn(quantity, route int) []planStep {
+	st := planStep{quantity: quantity, route: route, prog: f.prog, quadrant: f.quadrant}
+	steps := []planStep{st}
+	if f.crest != nil {
+		st.supplement = true
+		steps = append(steps, st)
+	}
+	if f.quadrant != nil {
+		st.asDrawn = true
+		steps = append(steps, st)
+	}
+	return steps
+}
+
+// share is how often a step is taken this way.
+func (st *planStep) share() float64 {
+	switch {
+	case st.supplement:
+		return shareBlunt
+	case st.asDrawn:
+		return shareDrawn
+	}
+	return 1
+}
+
 // run works the steps of p with the wrong quantity at v, in values (a copy of
 // the state's own), and returns the value of the last step.
 func (p *plan) run(values []float64, v float64, tape *expr.Tape) float64 {
@@ -225,25 +253,6 @@ func (p *plan) run(values []float64, v float64, tape *expr.Tape) float64 {
 		values[st.quantity] = v
 	}
 	return v
-}
-
-// compile prepares a formula of the lesson, its values counted as in truths.
-func (l *Lesson) compile(tree expr.Node) *expr.Program {
-	return expr.Compile(tree, func(name string) int {
-		if i, ok := l.index[name]; ok {
-			return i
-		}
-		return -1
-	}, l.isAngle)
-}
-
-// truths lists the true values of all quantities.
-func (l *Lesson) truths() []float64 {
-	values := make([]float64, len(l.Quantities))
-	for i := range values {
-		values[i] = l.Quantities[i].True
-	}
-	return values
 }
 
 // blunt tells whether a step of p takes the other angle of a sine.

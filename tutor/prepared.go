@@ -43,22 +43,6 @@ type quantityFacts struct {
 	wrong   wrongStep    // see wrongIn
 }
 
-// formula is a formula for a quantity, ready to be worked.
-type formula struct {
-	tree   expr.Node
-	prog   *expr.Program
-	reads  set
-	share  float64         // how often it is taken
-	called func() []string // what every value of prog is called
-}
-
-// formula makes a formula for q ready.
-func (l *Lesson) formula(q *lesson.Quantity, tree expr.Node, share float64) formula {
-	f := formula{tree: tree, prog: l.compile(tree), reads: l.reads(tree), share: share}
-	f.called = sync.OnceValue(func() []string { return l.calledIn(q, tree, f.prog) })
-	return f
-}
-
 // routeFacts is how a route behaves about the true values.
 type routeFacts struct {
 	formula
@@ -87,7 +71,7 @@ func (l *Lesson) ready() *prepared {
 				facts.routes = append(facts.routes, l.facts(q, j))
 			}
 			for _, tree := range q.Onward {
-				facts.onward = append(facts.onward, l.formula(q, tree, shareOther))
+				facts.onward = append(facts.onward, l.formula(q, tree, lesson.ShareOther))
 			}
 		}
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
@@ -97,6 +81,22 @@ func (l *Lesson) ready() *prepared {
 		}
 	})
 	return l.prep
+}
+
+// above is the set of quantities that i may be worked from.
+func (p *prepared) above(i int) set {
+	found, todo := set(0), set(0).with(i)
+	for todo != 0 {
+		next := set(0)
+		todo.each(func(k int) {
+			for _, f := range p.of[k].routes {
+				next |= f.reads
+			}
+		})
+		todo = next &^ found
+		found |= next
+	}
+	return found
 }
 
 // mode is every route worked with a calculator in the wrong angle mode.
@@ -120,20 +120,9 @@ func (l *Lesson) inMode(id string, wrong expr.Mode) mode {
 	return m
 }
 
-// reads is the set of quantities that tree reads.
-func (l *Lesson) reads(tree expr.Node) set {
-	var s set
-	expr.Walk(tree, func(_ int, n expr.Node) {
-		if sym, ok := n.(expr.Sym); ok {
-			s = s.with(l.index[sym.Name])
-		}
-	})
-	return s
-}
-
 func (l *Lesson) facts(q *lesson.Quantity, j int) routeFacts {
 	r := &q.Routes[j]
-	f := routeFacts{formula: l.formula(q, r.Tree, l.share(q, j)), taken: l.taken(q, j), quadrant: l.quadrantOf(q, r.Tree)}
+	f := routeFacts{formula: l.formula(q, r.Tree, l.Share(q, j)), taken: l.Takes(q, j), quadrant: l.quadrantOf(q, r.Tree)}
 	f.sensitivity = l.sensitivity(r.Tree)
 	f.anyAxes = l.alongAnyAxes(l.index[q.Name], j, f.sensitivity)
 	if f.crest = crestOf(r.Tree); f.crest != nil {
@@ -141,33 +130,6 @@ func (l *Lesson) facts(q *lesson.Quantity, j int) routeFacts {
 	}
 	f.ways = f.goesOn(l.index[q.Name], j)
 	return f
-}
-
-// taken tells whether a worked solution takes route j of q, or one like it.
-func (l *Lesson) taken(q *lesson.Quantity, j int) bool {
-	r := &q.Routes[j]
-	taken := r.Principle == q.Routes[0].Principle
-	for _, way := range l.Ways {
-		for _, step := range way.Steps {
-			taken = taken || step.Quantity == q.Name && step.Route == r.ID
-		}
-	}
-	return taken
-}
-
-// share is how often a learner takes route j of q: its share among all.
-func (l *Lesson) share(q *lesson.Quantity, j int) float64 {
-	of := func(j int) float64 {
-		if l.taken(q, j) {
-			return shareTaken
-		}
-		return shareOther
-	}
-	sum := 0.0
-	for k := range q.Routes {
-		sum += of(k)
-	}
-	return of(j) / sum
 }
 
 // crest is the end of a route by an inverse sine, whose slope grows without

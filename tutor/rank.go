@@ -24,9 +24,6 @@ const (
 	rateCarriedAfter = 0.6
 )
 
-// exactly is how closely an expression without rounded numbers must match.
-const exactly = 1e-6
-
 // sureEnough is the probability from which a slip is named, halfSure the one
 // from which an entry is sent back to an earlier one: that accuses nobody.
 // Rounding too soon is said of a step, and so lies between.
@@ -44,19 +41,6 @@ const (
 
 // maxSuspects is how many explanations a reply lists.
 const maxSuspects = 5
-
-// reachOf is how far from an entry outcomes are looked for: as far as three
-// digits kept on the way may move a value in a well conditioned formula.
-func reachOf(q *lesson.Quantity, r entry.Reading) float64 {
-	reach := 0.02 * math.Abs(r.Value)
-	if q.IsAngle() {
-		reach = 2
-	}
-	for _, h := range r.Halves {
-		reach = max(reach, 2*h)
-	}
-	return reach
-}
 
 // weighed is what an entry's value says of the ways it may have come about.
 // The shares of all, with the unexplained one, sum to 1.
@@ -172,14 +156,6 @@ func (w *Work) equationStands() bool {
 	return false
 }
 
-// madeOnce is the table at t, made when first asked for.
-func madeOnce(t **table, make func() *table) *table {
-	if *t == nil {
-		*t = make()
-	}
-	return *t
-}
-
 // ranking gathers what may explain an entry.
 type ranking struct {
 	w   *Work
@@ -269,7 +245,7 @@ func (k *ranking) byForm() {
 	formed := make([]bool, len(k.slips))
 	for i := range k.slips {
 		o := k.what(&k.slips[i])
-		formed[i] = len(o.told(k.w, k.r)) > 0
+		formed[i] = len(o.told(k.w.Lesson, k.r)) > 0
 	}
 	if !slices.Contains(formed, true) {
 		return

@@ -63,22 +63,6 @@ func (l *Lesson) mayRestOn(name, on string) bool {
 	return l.ready().of[l.index[name]].upstream.has(l.index[on])
 }
 
-// above is the set of quantities that i may be worked from.
-func (p *prepared) above(i int) set {
-	found, todo := set(0), set(0).with(i)
-	for todo != 0 {
-		next := set(0)
-		todo.each(func(k int) {
-			for _, f := range p.of[k].routes {
-				next |= f.reads
-			}
-		})
-		todo = next &^ found
-		found |= next
-	}
-	return found
-}
-
 // firstEntry is the place of the first entry for a quantity that is not taken
 // back; beyond every place where there is none.
 func (w *Work) firstEntry(name string) int {

@@ -24,8 +24,10 @@ type Reply struct {
 	Chosen      Choice        // what was said to that
 	Changed     []string      // quantities entered later whose standing entry is now judged otherwise
 
-	rivals [2]Suspect    // which Feedback asks, or asked, about
-	typed  entry.Reading // as read; Reading has a direction's value brought to degrees from +x
+	rivals    [2]Suspect    // which Feedback asks, or asked, about
+	perhaps   bool          // Rounded is likely to be all, and not sure
+	numberOff string        // unexplained: the one number that keeps an expression from being right; "" where none does
+	typed     entry.Reading // as read; Reading has a direction's value brought to degrees from +x
 }
 
 // Suspect is one explanation of a wrong value: one slip, several that give the
@@ -61,5 +63,4 @@ type Rounded struct {
 	value   float64 // as rounded; 0 of several
 	several bool    // What are several values
 	among   bool    // What is one of several, and can't have done most of it alone
-	unsure  bool    // whether it was that, and nothing else, is not sure
 }

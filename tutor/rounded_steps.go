@@ -182,29 +182,3 @@ func (s *state) workedWith(prog *expr.Program, place, symbol int, v float64) flo
 	s.sound[symbol] = kept
 	return v
 }
-
-// calledIn names every value of a formula, see called.
-func (l *Lesson) calledIn(q *lesson.Quantity, tree expr.Node, prog *expr.Program) []string {
-	names := make([]string, prog.Len())
-	for p := range names {
-		names[p] = l.called(q, tree, prog.Node(p))
-	}
-	return names
-}
-
-// called names a value on the way: the sine of the angle where an inverse sine
-// follows, otherwise its formula.
-func (l *Lesson) called(q *lesson.Quantity, tree, at expr.Node) string {
-	n := tree
-	if _, r, ok := expr.Operands(n, expr.OpSub); ok && expr.IsInverseTrig(r) {
-		n = r
-	}
-	if k, ok := n.(expr.Fn); ok && expr.IsInverseTrig(n) && k.X == at && q.IsAngle() && !q.Turns {
-		if key, ok := forwardKey[k.Func]; ok {
-			return expr.Plain(expr.Fn{Func: key, X: expr.S(q.Name)}, l.Symbol)
-		}
-	}
-	return expr.Plain(at, l.Symbol)
-}
-
-var forwardKey = map[expr.Func]expr.Func{expr.FnAsin: expr.FnSin, expr.FnAcos: expr.FnCos, expr.FnAtan: expr.FnTan}

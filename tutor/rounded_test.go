@@ -161,7 +161,7 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 			got := NewWork(r.l, r.settings).Enter(r.quantity, r.entry)
 			require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
 			assert.Empty(t, got.Slips)
-			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false, false, false}, *got.Rounded)
+			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false, false}, *got.Rounded)
 			assert.Contains(t, got.Feedback, r.what)
 		})
 	}

@@ -13,6 +13,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
@@ -103,9 +104,9 @@ func (s *saying) entries(q *lesson.Quantity) []string {
 	var trees []expr.Node
 	for _, r := range q.Routes {
 		trees = append(trees, r.Tree)
-		if one := l.Slipped(q, r.Tree); len(one) > 0 {
+		if one := slipped.Rewrites(l.Lesson, q, r.Tree); len(one) > 0 {
 			trees = append(trees, one[s.rng.IntN(len(one))].Tree)
-			if two := l.Slipped(q, trees[len(trees)-1]); len(two) > 0 {
+			if two := slipped.Rewrites(l.Lesson, q, trees[len(trees)-1]); len(two) > 0 {
 				trees = append(trees, two[s.rng.IntN(len(two))].Tree)
 			}
 		}

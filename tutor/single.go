@@ -6,7 +6,7 @@ import (
 	"sync"
 
 	"closingside/tutor/lesson"
-	"closingside/tutor/slips"
+	"closingside/tutor/slipped"
 )
 
 // What one slip in the finding of a quantity itself makes of it.
@@ -69,15 +69,8 @@ func (l *Lesson) writtenWrongly(i int) []outcome {
 		return nil
 	}
 	var out []outcome
-	for k := range slips.Catalogue() {
-		row := &slips.Catalogue()[k]
-		if row.Scope != slips.InAnswer {
-			continue
-		}
-		values := row.Written(&slips.Context{Lesson: l.Lesson, Quantity: q}, q.True)
-		for _, x := range values {
-			out = append(out, outcome{value: x, written: true, of: q.True, ids: row.IDs, at: q.Name, weight: row.Prior / float64(len(values)), basis: ofEntries})
-		}
+	for _, v := range slipped.Values(l.Lesson, q, q.True) {
+		out = append(out, outcome{value: v.Value, written: true, of: q.True, ids: v.Row.IDs, at: q.Name, weight: v.Prior, basis: ofEntries})
 	}
 	return out
 }

@@ -16,8 +16,7 @@ import (
 // Every row is named at its own example, and no row at the right value. That rows are
 // whole is tested beside them.
 func TestEveryRowHasItsExample(t *testing.T) {
-	for i := range slips.Catalogue() {
-		row := &slips.Catalogue()[i]
+	for _, row := range slips.Catalogue() {
 		t.Run(row.ID, func(t *testing.T) {
 			e := row.Example()
 			kind := kinds.All.ByName(e.Kind)

@@ -17,7 +17,7 @@ import (
 // added are the rows that came to the catalogue with the kinds of problem and
 // from practice, beside those the project started from.
 var added = []string{"tangent-taken", "sine-missing", "legs-added", "force-in-other-sum", "part-in-other-sum", "direction-for-angle", "bracket-lost", "reflex-angle", "negative-axis", "other-side", "leg-over-leg", "known-added", "perpendicular-to-given",
-	slips.BranchesMixed, "mass-for-weight", "gravity-twice", "gravity-inverted", "gravity-other", "tension-doubled", "spring-multiplied", "tension-halved", "sense-reversed", "shared-equally", "load-resolved", "minus-outside-square"}
+	slips.BranchesMixed, "mass-for-weight", "gravity-twice", "gravity-inverted", "gravity-other", "tension-doubled", "spring-multiplied", "tension-halved", "sense-reversed", "shared-equally", "load-resolved", "minus-outside-square", "radians-unnamed"}
 
 var scopeWords = [...]string{slips.AtSite: "site", slips.InStep: "step", slips.InAnswer: "answer", slips.InKind: "kind"}
 
@@ -37,11 +37,9 @@ project started from. What weighs a row before a value is seen stands beside its
 	for _, id := range added {
 		left[id] = true
 	}
-	all := slips.Catalogue()
 	for _, group := range slips.Groups() {
 		b.WriteString("\n## " + strings.ToUpper(group[:1]) + group[1:] + "\n\n| id | scope | what was done | what is asked | wrong, for the right one |\n|---|---|---|---|---|\n")
-		for i := range all {
-			s := &all[i]
+		for _, s := range slips.Catalogue() {
 			if slips.GroupOf(s.ID) != group {
 				continue
 			}

@@ -5,6 +5,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 	"closingside/tutor/slips"
 )
 
@@ -51,7 +52,7 @@ func (l *Lesson) slipAgain(q int) []variant {
 				continue
 			}
 			id := joined(v.id, row.ID)
-			l.each(row, quantity, v.tree, func(t expr.Node, alternatives int) {
+			slipped.In(l.Lesson, quantity, row, v.tree, func(t expr.Node, alternatives int) {
 				if singles[t] || seen[id][t] {
 					return
 				}

@@ -6,6 +6,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
+	"closingside/tutor/verdict"
 	"closingside/tutor/writing"
 )
 
@@ -111,6 +112,15 @@ func (w *Work) order(q *lesson.Quantity) []stood {
 	return all
 }
 
+// root is the first wrong entry that the entry for a quantity rests on: its
+// own name unless it was carried from another that is still wrong.
+func (w *Work) root(name string) string {
+	if a := w.Standing(name); a != nil && a.Verdict == verdict.Carried && w.Standing(a.From) != nil && !w.Found(a.From) {
+		return a.From
+	}
+	return name
+}
+
 // same tells whether t says of the work what s does, so that its tables serve
 // on.
 func (s *state) same(t *state) bool {
@@ -146,12 +156,15 @@ func (s *state) fresh() []float64 {
 	return s.scratch
 }
 
-// env reads values by name.
-func (l *Lesson) env(values []float64) expr.Env {
-	return func(name string) float64 {
-		if i, ok := l.index[name]; ok {
-			return values[i]
-		}
-		return math.NaN()
+// values are those that o is worked from as the work stands.
+func (s *state) values(o *outcome) []float64 {
+	switch o.basis {
+	case ofEntries:
+		return s.own
+	case ofTruth:
+		return s.truth
+	case ofAccepted:
+		return s.sound
 	}
+	return o.start
 }

@@ -14,15 +14,15 @@ import (
 // told lists the slips that lead to the very form of an expression, the
 // likeliest first; none where no slip does. One form may come of different
 // slips in different routes: the sign in one is the angle in the other.
-func (o *outcome) told(w *Work, r entry.Reading) []string {
+func (o *outcome) told(l *Lesson, r entry.Reading) []string {
 	if r.Form != entry.Expression || len(o.forms) == 0 {
 		return nil
 	}
-	written := w.shape(r.Tree, o.start)
+	written := l.shape(r.Tree, o.start)
 	weights := map[string]float64{}
 	var ids []string
 	for _, f := range o.forms {
-		if w.shape(f.tree, o.start) != written {
+		if l.shape(f.tree, o.start) != written {
 			continue
 		}
 		if weights[f.id] == 0 {
@@ -38,7 +38,7 @@ func (o *outcome) told(w *Work, r entry.Reading) []string {
 // for their numbers, the order of sums and products does not matter, nor does the
 // sign of what is squared. The minus of a value below zero that is squared without
 // brackets (−310²) is another form than a square subtracted.
-func (w *Work) shape(n expr.Node, values []float64) string {
+func (l *Lesson) shape(n expr.Node, values []float64) string {
 	switch n := n.(type) {
 	case expr.Num:
 		return number(n.Value)
@@ -47,58 +47,58 @@ func (w *Work) shape(n expr.Node, values []float64) string {
 	case expr.Pi:
 		return "π"
 	case expr.Sym:
-		return number(w.Lesson.env(values)(n.Name))
+		return number(l.env(values)(n.Name))
 	case expr.Neg:
 		switch x := n.X.(type) {
 		case expr.Sym: // of a direction below the axis: without its sign
-			return number(-w.Lesson.env(values)(x.Name))
+			return number(-l.env(values)(x.Name))
 		case expr.Neg:
-			return w.shape(x.X, values)
+			return l.shape(x.X, values)
 		case expr.Bin:
-			if base, ok := w.squared(x, values); ok && slices.Contains(values, -base) {
+			if base, ok := l.squared(x, values); ok && slices.Contains(values, -base) {
 				return "-" + number(base) + "²" // the minus of a value squared without brackets
 			}
 		}
-		return "-" + w.shape(n.X, values)
+		return "-" + l.shape(n.X, values)
 	case expr.Fn:
-		if l, r, ok := expr.Operands(n.X, expr.OpSub); ok && n.Func == expr.FnAbs {
-			if expr.Eval(n.X, w.Lesson.env(values)) < 0 { // as one writes it who takes the smaller from the larger
-				l, r = r, l
+		if large, small, ok := expr.Operands(n.X, expr.OpSub); ok && n.Func == expr.FnAbs {
+			if expr.Eval(n.X, l.env(values)) < 0 { // as one writes it who takes the smaller from the larger
+				large, small = small, large
 			}
-			return w.shape(expr.Sub(l, r), values)
+			return l.shape(expr.Sub(large, small), values)
 		}
-		return "f" + strconv.Itoa(int(n.Func)) + "." + strconv.Itoa(int(n.Mode)) + "(" + w.shape(n.X, values) + ")"
+		return "f" + strconv.Itoa(int(n.Func)) + "." + strconv.Itoa(int(n.Mode)) + "(" + l.shape(n.X, values) + ")"
 	case expr.Bin:
 		switch n.Op {
 		case expr.OpAdd, expr.OpSub:
-			return "Σ(" + w.parts(n, values, expr.OpAdd, expr.OpSub, "-") + ")"
+			return "Σ(" + l.parts(n, values, expr.OpAdd, expr.OpSub, "-") + ")"
 		case expr.OpMul, expr.OpDiv:
-			return "Π(" + w.parts(n, values, expr.OpMul, expr.OpDiv, "/") + ")"
+			return "Π(" + l.parts(n, values, expr.OpMul, expr.OpDiv, "/") + ")"
 		}
-		if base, ok := w.squared(n, values); ok {
+		if base, ok := l.squared(n, values); ok {
 			return "(" + number(base) + ")^(2)"
 		}
-		return "(" + w.shape(n.L, values) + ")^(" + w.shape(n.R, values) + ")"
+		return "(" + l.shape(n.L, values) + ")^(" + l.shape(n.R, values) + ")"
 	}
 	panic("tutor: unknown node")
 }
 
 // squared is the size of the one value whose square n is: that of a value below
 // zero is written without its sign too.
-func (w *Work) squared(n expr.Node, values []float64) (size float64, ok bool) {
+func (l *Lesson) squared(n expr.Node, values []float64) (size float64, ok bool) {
 	base, exponent, ok := expr.Operands(n, expr.OpPow)
 	if minus, is := base.(expr.Neg); is {
 		base = minus.X
 	}
 	switch base.(type) {
 	case expr.Num, expr.Sym:
-		return math.Abs(expr.Eval(base, w.Lesson.env(values))), ok && exponent == expr.N(2)
+		return math.Abs(expr.Eval(base, l.env(values))), ok && exponent == expr.N(2)
 	}
 	return 0, false
 }
 
 // parts lists the terms of a sum or the factors of a product, in order.
-func (w *Work) parts(n expr.Node, values []float64, plus, minus expr.Op, sign string) string {
+func (l *Lesson) parts(n expr.Node, values []float64, plus, minus expr.Op, sign string) string {
 	var all []string
 	var gather func(n expr.Node, inverse bool)
 	gather = func(n expr.Node, inverse bool) {
@@ -107,7 +107,7 @@ func (w *Work) parts(n expr.Node, values []float64, plus, minus expr.Op, sign st
 			gather(b.R, inverse != (b.Op == minus))
 			return
 		}
-		s := w.shape(n, values)
+		s := l.shape(n, values)
 		if inverse {
 			s = sign + s
 		}

@@ -1,7 +1,6 @@
 package tutor
 
 import (
-	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -16,7 +15,7 @@ import (
 // most likely written down as it stands, whatever else comes to it.
 func (w *Work) suspect(q *lesson.Quantity, o *outcome, r entry.Reading, p float64) Suspect {
 	s := Suspect{IDs: o.ids, Probability: p, At: o.at, Likely: o.lead(), value: o.value, unentered: o.unentered}
-	if ids := o.told(w, r); len(ids) > 0 {
+	if ids := o.told(w.Lesson, r); len(ids) > 0 {
 		s.Likely = ids[0]
 		slices.Sort(ids)
 		s.IDs = ids
@@ -27,6 +26,17 @@ func (w *Work) suspect(q *lesson.Quantity, o *outcome, r entry.Reading, p float6
 		}
 	}
 	return s
+}
+
+// double tells whether s is most likely two slips together.
+func (s Suspect) double() bool { return strings.Contains(s.Likely, "+") }
+
+// sure tells whether s is likely enough to be named.
+func (s Suspect) sure() bool {
+	if s.double() {
+		return s.Probability >= sureOfTwo
+	}
+	return s.Probability >= sureEnough
 }
 
 const otherForce = "other-force"
@@ -74,27 +84,6 @@ const afterRounding = 40
 // rounded in the entries they are worked from.
 func sameUnentered(q *lesson.Quantity, a, b Suspect, half float64) bool {
 	return a.unentered != 0 && b.unentered != 0 && q.FoldedDistance(a.value, b.value) <= afterRounding*half && q.FoldedDistance(a.unentered, b.unentered) <= q.Epsilon()
-}
-
-// bothIDs is the ids of two lists in order: single slips, then two together.
-func bothIDs(a, b []string) []string {
-	ids := slices.Concat(a, b)
-	slices.SortFunc(ids, singlesFirst)
-	return slices.Compact(ids)
-}
-
-func singlesFirst(a, b string) int {
-	return cmp.Or(strings.Count(a, "+")-strings.Count(b, "+"), strings.Compare(a, b))
-}
-
-// share tells whether two lists have an id in common.
-func share(a, b []string) bool {
-	return slices.ContainsFunc(a, func(id string) bool { return slices.Contains(b, id) })
-}
-
-// among tells whether every id of some is one of all.
-func among(some, all []string) bool {
-	return !slices.ContainsFunc(some, func(id string) bool { return !slices.Contains(all, id) })
 }
 
 // leastShown is the probability from which a suspect is listed beside a likelier

@@ -97,6 +97,14 @@ func distinct(order []place, same float64) int {
 	return n
 }
 
+// madeOnce is the table at t, made when first asked for.
+func madeOnce(t **table, make func() *table) *table {
+	if *t == nil {
+		*t = make()
+	}
+	return *t
+}
+
 // weightOf is the weight of guesses of one value; each set of ids counts once,
 // by its likeliest way.
 func weightOf(guesses []guess) float64 {
@@ -192,6 +200,17 @@ func (t *table) unentered(c *cell) float64 {
 	return t.s.w.Lesson.Quantities[t.q].Fold(v)
 }
 
+// likeliest is the guess of a cell of most weight.
+func (t *table) likeliest(c *cell) *guess {
+	best := &t.guesses[c.from]
+	for i := c.from; i < c.to; i++ {
+		if t.guesses[i].weight > best.weight {
+			best = &t.guesses[i]
+		}
+	}
+	return best
+}
+
 // outcome is what one guess says.
 func (g *guess) outcome() outcome {
 	o := *g.first
@@ -199,14 +218,6 @@ func (g *guess) outcome() outcome {
 		o.exact = o.exact && g.plan.whole
 	}
 	return o
-}
-
-// lead is the id that most likely made the value.
-func (o *outcome) lead() string {
-	if o.likely != "" {
-		return o.likely
-	}
-	return o.ids[0]
 }
 
 // outcomes lists what the table predicts, in order of value.

@@ -45,8 +45,8 @@ func (w *Work) written(q *lesson.Quantity, r entry.Reading) *lesson.Route {
 	for i := range values {
 		values[i] = w.own(w.Lesson.Quantities[i].Name)
 	}
-	form := w.shape(r.Tree, values)
-	i := slices.IndexFunc(q.Routes, func(route lesson.Route) bool { return w.shape(route.Tree, values) == form })
+	form := w.Lesson.shape(r.Tree, values)
+	i := slices.IndexFunc(q.Routes, func(route lesson.Route) bool { return w.Lesson.shape(route.Tree, values) == form })
 	if i < 0 {
 		return nil
 	}

@@ -57,9 +57,9 @@ const sureMixed = 0.95
 // inOther runs do with the work standing in the other solution.
 func (w *Work) inOther(do func()) {
 	here, states := w.Lesson, w.states
-	w.Lesson, w.states = here.Other, nil
+	w.Lesson, w.states, w.elsewhere = here.Other, nil, true
 	do()
-	w.Lesson, w.states = here, states
+	w.Lesson, w.states, w.elsewhere = here, states, false
 }
 
 // allRight tells whether every accepted entry but that for name is right where

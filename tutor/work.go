@@ -22,6 +22,7 @@ type Work struct {
 	shown      bool                // the worked solution was shown
 	unread     map[string]Reply    // quantity → its last entry, where that could not be read
 	states     map[string]*state   // by quantity, as the work stands
+	elsewhere  bool                // judged in the other solution, see inOther
 	kept       map[string][]*state // the last of each, whose tables may serve again
 	doubleHits []doubleHit         // see doublesNear
 
@@ -159,6 +160,14 @@ func (w *Work) known(name string) float64 {
 	}
 	if v, ok := w.typed(name); ok {
 		return v
+	}
+	return math.NaN()
+}
+
+// accepted is the value of a given, or of an entry that was found right.
+func (w *Work) accepted(name string) float64 {
+	if q := w.Lesson.Quantity(name); q.Given || w.Found(name) {
+		return w.own(name)
 	}
 	return math.NaN()
 }

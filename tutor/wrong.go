@@ -5,9 +5,7 @@ import (
 	"math"
 	"slices"
 
-	"closingside/statics/expr"
 	"closingside/tutor/lesson"
-	"closingside/tutor/slips"
 )
 
 // WrongValue is a value that mistakes of the catalogue give for a quantity.
@@ -40,42 +38,6 @@ func (l *Lesson) WrongValues(q *lesson.Quantity, s lesson.Settings) []WrongValue
 		}
 	}
 	slices.SortStableFunc(all, func(a, b WrongValue) int { return cmp.Compare(a.Value, b.Value) })
-	return all
-}
-
-// Slipped is a formula with one slip made in it.
-type Slipped struct {
-	ID   string
-	Tree expr.Node
-}
-
-// Slipped lists what every slip of the catalogue that is a rewrite makes of
-// tree, a formula for q. Formulas that come out the same are listed for each
-// slip.
-func (l *Lesson) Slipped(q *lesson.Quantity, tree expr.Node) []Slipped {
-	var all []Slipped
-	for _, base := range bases(tree) {
-		for _, row := range slips.Catalogue() {
-			for _, t := range l.apply(row, q, base) {
-				if s := (Slipped{row.ID, t}); t != tree && !slices.Contains(all, s) {
-					all = append(all, s)
-				}
-			}
-		}
-	}
-	return all
-}
-
-// Miswritten lists what every slip made in writing a value down makes of v.
-func (l *Lesson) Miswritten(q *lesson.Quantity, v float64) []WrongValue {
-	var all []WrongValue
-	for i := range slips.Catalogue() {
-		if row := &slips.Catalogue()[i]; row.Scope == slips.InAnswer {
-			for _, x := range row.Written(&slips.Context{Lesson: l.Lesson, Quantity: q}, v) {
-				all = append(all, WrongValue{Value: x, IDs: []string{row.ID}, At: q.Name})
-			}
-		}
-	}
 	return all
 }
 

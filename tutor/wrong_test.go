@@ -8,7 +8,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
 )
@@ -50,31 +49,6 @@ func TestWrongValues(t *testing.T) {
 	}
 	assert.LessOrEqual(t, sum, 1+1e-9)
 	assert.Greater(t, sum, 0.8)
-}
-
-func TestSlipped(t *testing.T) {
-	l := barge(t)
-	r := l.Quantity("R")
-	tree := r.Route("cosine-law").Tree
-	all := l.Slipped(r, tree)
-	radicand := tree.(expr.Fn).X
-	assert.Contains(t, all, Slipped{"root-missing", radicand})
-	for i, s := range all {
-		assert.NotEqual(t, tree, s.Tree)
-		assert.NotContains(t, all[:i], s)
-		assert.Contains(t, slips.Groups(), slips.GroupOf(s.ID))
-	}
-}
-
-func TestMiswritten(t *testing.T) {
-	l := barge(t)
-	var got []float64
-	for _, v := range l.Miswritten(l.Quantity("R"), 682.6) {
-		if v.IDs[0] == "decimal-place" {
-			got = append(got, v.Value)
-		}
-	}
-	assert.InDeltaSlice(t, []float64{6826, 68.26}, got, 1e-9)
 }
 
 func TestEverySlipHasAGroupAndATitle(t *testing.T) {

@@ -3,12 +3,11 @@ package main
 import (
 	"cmp"
 	"fmt"
-	"math"
 	"path/filepath"
 	"strconv"
 	"strings"
 
-	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/sets"
@@ -32,7 +31,7 @@ type generateVerb struct {
 // drawn is one problem with how fair it is.
 type drawn struct {
 	problem *lesson.Problem
-	fair    tutor.Fairness
+	fair    draw.Fairness
 }
 
 // Run draws the problems and writes them.
@@ -76,11 +75,11 @@ func (v generateVerb) Run(s streams) error {
 	return written(page.err)
 }
 
-func (v generateVerb) wishes() ([]tutor.Wish, error) {
+func (v generateVerb) wishes() ([]draw.Wish, error) {
 	if v.Count < 1 || v.Count > 40 {
 		return nil, wrongInput("--count %d: draw from 1 to 40 problems at once", v.Count)
 	}
-	if v.Difficulty < 0 || v.Difficulty > tutor.Difficulties {
+	if v.Difficulty < 0 || v.Difficulty > draw.Difficulties {
 		return nil, wrongInput("--difficulty %d: there are 1, 2 and 3, and 0 for any", v.Difficulty)
 	}
 	quadrants, err := sets.ReadQuadrants(lesson.Source{Key: "quadrants", Text: v.Quadrants})
@@ -91,7 +90,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 	if len(names) == 0 {
 		names = []string{"two-forces"}
 	}
-	var wishes []tutor.Wish
+	var wishes []draw.Wish
 	for _, name := range names {
 		k := kinds.All.ByName(name)
 		if k == nil {
@@ -101,7 +100,7 @@ func (v generateVerb) wishes() ([]tutor.Wish, error) {
 			}
 			return nil, wrongInput("there is no kind of problem called “%s”%s (kinds: %s)", printable(name), meant, strings.Join(kindNames(), ", "))
 		}
-		w := tutor.Wish{Kind: k, Difficulty: v.Difficulty, Quadrants: quadrants, RightAngles: v.RightAngles}
+		w := draw.Wish{Kind: k, Difficulty: v.Difficulty, Quadrants: quadrants, RightAngles: v.RightAngles}
 		if err := w.Check(lesson.Source{}); err != nil {
 			return nil, wrongInput("%w", err)
 		}
@@ -164,85 +163,6 @@ func (v generateVerb) separate(all []drawn) error {
 		}
 	}
 	return nil
-}
-
-// tally is how fair some problems are together.
-type tally struct {
-	Draws        int           `json:"draws"`
-	Kept         int           `json:"kept"`
-	Share        float64       `json:"share"`
-	Separation   *separation   `json:"separation"` // null where nothing was drawn
-	Coincidences []coincidence `json:"coincidences"`
-}
-
-type separation struct {
-	Digits   float64     `json:"digits"` // units of the last digit asked; more than 1
-	Problem  int         `json:"problem"`
-	Quantity string      `json:"quantity"`
-	Between  [2][]string `json:"between"` // slips; none for the right value's band
-	symbol   string
-}
-
-type coincidence struct {
-	Problem  int      `json:"problem"`
-	Quantity string   `json:"quantity"`
-	Slips    []string `json:"slips"`
-	With     []string `json:"with"` // none for the right value's band
-}
-
-func newTally(all []drawn) tally {
-	t := tally{Coincidences: []coincidence{}}
-	for i, d := range all {
-		t.add(i+1, d.fair)
-	}
-	return t
-}
-
-// add takes in one problem; one that was not drawn counts for nothing.
-func (t *tally) add(problem int, f tutor.Fairness) {
-	if f.Draws == 0 {
-		return
-	}
-	t.Draws += f.Draws
-	t.Kept++
-	t.Share = math.Round(1e4*float64(t.Kept)/float64(t.Draws)) / 1e4
-	if t.Separation == nil || f.Separation < t.Separation.Digits {
-		between := f.Between
-		for i := range between {
-			between[i] = append([]string{}, between[i]...)
-		}
-		t.Separation = &separation{f.Separation, problem, f.Quantity, between, f.Symbol}
-	}
-	for _, c := range f.Coincidences {
-		t.Coincidences = append(t.Coincidences, coincidence{problem, c.Quantity, c.IDs, append([]string{}, c.With...)})
-	}
-}
-
-func showFairness(page *screen, t tally) {
-	if t.Kept == 0 {
-		return
-	}
-	page.paragraph(0, plain, fmt.Sprintf("%s kept of %s (%.0f %%).", counted(t.Kept, "problem"), counted(t.Draws, "draw"), 100*t.Share))
-	if s := t.Separation; s != nil && !math.IsInf(s.Digits, 0) {
-		page.paragraph(0, plain, fmt.Sprintf("Closest wrong values: %.2f units of the last digit asked, for %s of problem %d (%s, and %s).",
-			s.Digits, s.symbol, s.Problem, named(s.Between[0]), named(s.Between[1])))
-	}
-	page.paragraph(0, plain, fmt.Sprintf("%s of rare slips allowed; --json lists them.", counted(len(t.Coincidences), "coincidence")))
-}
-
-// named lists slips; none are the right value's band.
-func named(ids []string) string {
-	if len(ids) == 0 {
-		return "the right value's band"
-	}
-	return strings.Join(ids, " or ")
-}
-
-func counted(n int, what string) string {
-	if n != 1 {
-		what += "s"
-	}
-	return strconv.Itoa(n) + " " + what
 }
 
 // generated is the machine's form of drawn problems.

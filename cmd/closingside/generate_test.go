@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/kinds"
 )
 
@@ -39,7 +40,7 @@ func TestGenerateWritesWhatTheOtherVerbsRead(t *testing.T) {
 // Every kind's problems come back from the YAML that is written.
 func TestProblemsComeBackFromYAML(t *testing.T) {
 	for _, k := range kinds.All {
-		for _, p := range append(k.BankProblems(), tutor.Generate(k, 1)) {
+		for _, p := range append(k.BankProblems(), draw.Generate(k, 1)) {
 			path := writeFile(t, "p.yaml", strings.Join(problemLines(p), "\n")+"\n")
 			lesson, err := openLesson(path)
 			require.NoError(t, err, p.Code())
@@ -118,7 +119,7 @@ func TestGenerateRefuses(t *testing.T) {
 
 // The report names quantities as the problem does.
 func TestTheReportNamesForcesAsTheProblemDoes(t *testing.T) {
-	p, fair, err := tutor.Wish{Kind: kinds.All.ByName("concurrent-forces")}.Generate(7)
+	p, fair, err := draw.Wish{Kind: kinds.All.ByName("concurrent-forces")}.Generate(7)
 	require.NoError(t, err)
 	l, err := tutor.Open(p)
 	require.NoError(t, err)

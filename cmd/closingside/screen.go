@@ -3,6 +3,7 @@ package main
 import (
 	"io"
 	"os"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -129,4 +130,11 @@ func atPoint(values []string) []string {
 		out[i] = spaces(most-before[i]) + v
 	}
 	return out
+}
+
+func counted(n int, what string) string {
+	if n != 1 {
+		what += "s"
+	}
+	return strconv.Itoa(n) + " " + what
 }

@@ -59,6 +59,7 @@ var mistakeRows = []tableRow{
 	{"two magnitudes alone", "  no single slip's value"},
 	{"two angles", "two slips, angles"},
 	{"early", "rounded too soon"},
+	{"early alone", "  no single slip's value"},
 	{"carried", "carried on"},
 	{"on wrong", "slip on a wrong entry"},
 	{"mixed", "several at once"},

@@ -43,12 +43,7 @@ func (p *headingParser) inQuadrant() (statics.Heading, bool) {
 		}
 	}
 	if told && which == 0 && len(numbers) == 2 { // quadrant 3
-		for i, n := range numbers {
-			if k := int(n.num.value); !n.angle && float64(k) == n.num.value && k >= 1 && k <= 4 && (numbers[1-i].angle || i == 1 || p.items[1].word == "quadrant") {
-				which, numbers = k, []*item{numbers[1-i]}
-				break
-			}
-		}
+		which, numbers = p.numbered(numbers)
 	}
 	if !told || which == 0 || len(numbers) != 1 {
 		return statics.Heading{}, false
@@ -62,4 +57,17 @@ func (p *headingParser) inQuadrant() (statics.Heading, bool) {
 	}
 	p.turn, p.pos = numbers[0], len(p.items)
 	return p.checked(statics.Toward(statics.Beside, axis, side, statics.Angle(p.turn.num.value)*statics.Degree)), true
+}
+
+// numbered takes the one of two numbers that numbers a quadrant: a whole one from 1
+// to 4 that is not written as an angle. Where both may, it is the second, or the one
+// beside the word. The rest is the other; which is 0 where neither does.
+func (p *headingParser) numbered(two []*item) (which int, rest []*item) {
+	for i, n := range two {
+		other := two[1-i]
+		if k := int(n.num.value); !n.angle && float64(k) == n.num.value && k >= 1 && k <= 4 && (other.angle || i == 1 || p.items[1].word == "quadrant") {
+			return k, []*item{other}
+		}
+	}
+	return 0, two
 }

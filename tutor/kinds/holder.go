@@ -36,24 +36,13 @@ type holder struct {
 // holder understands one part.
 func (s *rest) holder(n string, it lesson.Item) (*holder, error) {
 	h := &holder{n: n, item: it, is: it.Field("is").Written, f: expr.S("F" + n)}
-	name := it.Shown()
-	has := func(key string) bool { return it.Field(key).Given() }
-	switch {
-	case h.is == "weight" && (has("direction") || has("second")):
-		return nil, s.refuse("weight-direction", "name", name)
-	case h.is == "spring" && !has("force") && !has("stiffness") && !has("stretch") && !has("compression"), h.is != "spring" && (has("stiffness") || has("stretch") || has("compression")), has("stretch") && has("compression"):
-		return nil, s.refuse("spring", "name", name)
-	case has("mass") && h.is != "weight" && h.is != "pulley", has("mass") && has("force"), has("find") && (has("mass") || h.is != "weight" && h.is != "pulley"):
-		return nil, s.refuse("mass", "name", name)
-	case has("mass") && it.Field("mass").Unit.Symbol == "lbm":
-		return nil, s.refuse("lbm", "name", name)
-	case has("second") && (h.is != "cable" || !has("direction")):
-		return nil, s.refuse("second", "name", name)
+	if why := h.contradicts(); why != "" {
+		return nil, s.refuse(why, "name", it.Shown())
 	}
 	for i, key := range []string{"direction", "second"} {
-		if has(key) {
+		if h.has(key) {
 			l := newLead(it.Field(key).Heading, []string{"theta", "psi"}[i]+n)
-			l.push = h.is == "strut" || has("compression")
+			l.push = h.is == "strut" || h.has("compression")
 			h.leads = append(h.leads, l)
 		}
 	}
@@ -63,9 +52,48 @@ func (s *rest) holder(n string, it lesson.Item) (*holder, error) {
 	}
 	s.size(h)
 	h.wandered = len(h.leads) == 0
-	h.either = h.is == "spring" && h.unknown && !h.wandered && !has("stretch") && !has("compression")
+	h.either = h.is == "spring" && h.unknown && !h.wandered && !h.strained()
 	return h, nil
 }
+
+// contradicts names the refusal of a part that is given what does not go with it;
+// "" where all does.
+func (h *holder) contradicts() string {
+	switch {
+	case h.is == "weight" && (h.has("direction") || h.has("second")):
+		return "weight-direction"
+	case h.wrongSpring():
+		return "spring"
+	case h.wrongMass():
+		return "mass"
+	case h.has("mass") && h.item.Field("mass").Unit.Symbol == "lbm":
+		return "lbm"
+	case h.has("second") && (h.is != "cable" || !h.has("direction")):
+		return "second"
+	}
+	return ""
+}
+
+// wrongSpring: a spring of which nothing tells the force, what only a spring
+// has on another part, or a spring both stretched and compressed.
+func (h *holder) wrongSpring() bool {
+	if h.is != "spring" {
+		return h.has("stiffness") || h.strained()
+	}
+	return !h.has("force") && !h.has("stiffness") && !h.strained() || h.has("stretch") && h.has("compression")
+}
+
+// wrongMass: a mass, given or to be found, where nothing hangs by gravity, or
+// beside what makes it known.
+func (h *holder) wrongMass() bool {
+	hangs := h.is == "weight" || h.is == "pulley"
+	return (h.has("mass") || h.has("find")) && !hangs || h.has("mass") && (h.has("force") || h.has("find"))
+}
+
+func (h *holder) has(key string) bool { return h.item.Field(key).Given() }
+
+// strained tells whether a stretch or a compression is given.
+func (h *holder) strained() bool { return h.has("stretch") || h.has("compression") }
 
 // newLead names the angle of a heading, unless that lies along an axis.
 func newLead(h statics.Heading, angle string) lead {
@@ -78,12 +106,12 @@ func newLead(h statics.Heading, angle string) lead {
 // size finds the force of a part where the statement gives it.
 func (s *rest) size(h *holder) {
 	m, k, stretch := s.in(h, "mass", s.mass), s.in(h, "stiffness", s.stiffness()), s.in(h, h.strain(), s.length)
-	switch f := h.item.Field("force"); {
-	case f.Given():
+	switch {
+	case h.has("force"):
 		h.size, h.given = s.in(h, "force", s.unit), true
-	case h.item.Field("mass").Given():
+	case h.has("mass"):
 		h.size, h.derived = m*s.g/s.coherent(), s.byGravity(expr.S("m"+h.n))
-	case h.item.Field("stiffness").Given() && h.item.Field(h.strain()).Given():
+	case h.has("stiffness") && h.strained():
 		h.size, h.derived = k*stretch, expr.Mul(expr.S("k"+h.n), expr.S("s"+h.n))
 	default:
 		h.unknown = true
@@ -92,7 +120,7 @@ func (s *rest) size(h *holder) {
 
 // strain is the field that gives the stretch or the compression of a spring.
 func (h *holder) strain() string {
-	if h.item.Field("compression").Given() {
+	if h.has("compression") {
 		return "compression"
 	}
 	return "stretch"
@@ -156,7 +184,7 @@ func (h *holder) wrongSense() string {
 	switch {
 	case h.is == "cable", h.is == "pulley":
 		return "slack"
-	case h.item.Field("compression").Given():
+	case h.has("compression"):
 		return "compressed-turned"
 	}
 	return h.is + "-turned"

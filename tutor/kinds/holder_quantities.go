@@ -16,7 +16,7 @@ import (
 func (s *rest) symbol(h *holder, letter, key string) expr.Symbol {
 	n := 0
 	for _, o := range s.parts {
-		if o.item.Field(key).Given() || o.is == "spring" && key != "mass" || o.item.Field("find").Given() && key == "mass" {
+		if o.has(key) || o.is == "spring" && key != "mass" || o.has("find") && key == "mass" {
 			n++
 		}
 	}
@@ -115,7 +115,7 @@ func (s *rest) nextAngle(name string) string {
 func (s *rest) gravityGiven() (lesson.Quantity, bool) {
 	used := false
 	for _, h := range s.parts {
-		used = used || h.item.Field("mass").Given() || h.item.Field("find").Given()
+		used = used || h.has("mass") || h.has("find")
 	}
 	g := statics.Unit.After(s.gravity, expr.FormatNumber(s.g, 6))
 	if used {
@@ -131,7 +131,7 @@ func (s *rest) force(h *holder) lesson.Quantity {
 	if h.is == "weight" {
 		q.Gravity = expr.N(s.g)
 	}
-	if h.item.Field("mass").Given() || h.item.Field("find").Given() {
+	if h.has("mass") || h.has("find") {
 		q.Mass = "m" + h.n
 	}
 	switch {
@@ -218,18 +218,17 @@ func (s *rest) direction(h *holder) lesson.Quantity {
 // stiffness of a spring, a mass.
 func (s *rest) beyond(h *holder) []lesson.Quantity {
 	q := lesson.Quantity{Answer: true}
-	has := func(key string) bool { return h.item.Field(key).Given() }
 	k, stretch := expr.S("k"+h.n), expr.S("s"+h.n)
 	switch {
-	case has("stiffness"):
+	case h.has("stiffness"):
 		q.Name, q.Symbol, q.Unit = "s"+h.n, s.symbol(h, "s", h.strain()), s.length
 		q.True = h.size / s.in(h, "stiffness", s.stiffness())
 		q.Routes = []lesson.Route{route("spring", "spring-law", lesson.AnyMethod, expr.Div(h.f, k))}
-	case has(h.strain()):
+	case h.strained():
 		q.Name, q.Symbol, q.Unit = "k"+h.n, s.symbol(h, "k", "stiffness"), s.stiffness()
 		q.True = h.size / s.in(h, h.strain(), s.length)
 		q.Routes = []lesson.Route{route("spring", "spring-law", lesson.AnyMethod, expr.Div(h.f, stretch))}
-	case has("find"):
+	case h.has("find"):
 		q.Name, q.Symbol, q.Unit = "m"+h.n, s.symbol(h, "m", "mass"), s.mass
 		q.True = h.size / s.g * s.coherent()
 		w := h.f

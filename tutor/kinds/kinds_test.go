@@ -8,6 +8,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/figure"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
@@ -84,7 +85,7 @@ func eachDrawn(t testing.TB, k *lesson.Kind, visit func(*tutor.Lesson)) {
 		visit(l)
 	}
 	for seed := range uint64(200) {
-		l, err := tutor.Open(tutor.Generate(k, seed))
+		l, err := tutor.Open(draw.Generate(k, seed))
 		require.NoError(t, err)
 		visit(l)
 	}

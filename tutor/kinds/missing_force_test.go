@@ -7,6 +7,7 @@ import (
 
 	"closingside/statics"
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
 	"closingside/tutor/verdict"
@@ -108,7 +109,7 @@ func TestMissingForceClosesTheTriangle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		turn := float64(rapid.IntRange(-179, 179).Draw(t, "turn"))
 		scale := rapid.Float64Range(0.01, 100).Draw(t, "scale")
-		p := tutor.Generate(&MissingForce, rapid.Uint64().Draw(t, "seed"))
+		p := draw.Generate(&MissingForce, rapid.Uint64().Draw(t, "seed"))
 		l, err := tutor.Open(p)
 		require.NoError(t, err)
 		moved, err := tutor.Open(turnedAndScaled(p, turn, scale))

@@ -7,6 +7,7 @@ import (
 
 	"closingside/statics"
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/lesson"
 
 	"github.com/stretchr/testify/assert"
@@ -107,7 +108,7 @@ func TestTurningAndScalingEveryKind(t *testing.T) {
 		t.Run(k.Name, func(t *testing.T) {
 			compared := 0
 			rapid.Check(t, func(rt *rapid.T) {
-				p := tutor.Generate(k, rapid.Uint64().Draw(rt, "seed"))
+				p := draw.Generate(k, rapid.Uint64().Draw(rt, "seed"))
 				factor := rapid.SampledFrom([]float64{0.25, 0.5, 2, 3, 10, 125}).Draw(rt, "factor")
 				turn := 0.0
 				if turnable(p) {

@@ -8,6 +8,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 
@@ -103,14 +104,14 @@ func TestBankAndDrawsOpen(t *testing.T) {
 			assert.NoError(t, err, p.Story)
 		}
 		for seed := range uint64(200) {
-			_, err := tutor.Open(tutor.Generate(k, seed))
+			_, err := tutor.Open(draw.Generate(k, seed))
 			require.NoError(t, err, "seed %d", seed)
 		}
 	}
 }
 
 func TestTheSameSeedDrawsTheSameProblem(t *testing.T) {
-	p := tutor.Generate(&TwoForces, 7)
+	p := draw.Generate(&TwoForces, 7)
 	f := p.Group("forces")
 	got := []string{f[0].Field("magnitude").Written, f[0].Field("direction").Written, f[1].Field("magnitude").Written, f[1].Field("direction").Written}
 	assert.Equal(t, []string{"340 N", "-164 deg", "400 N", "-68 deg"}, got)

@@ -1,6 +1,8 @@
 package lesson
 
 import (
+	"slices"
+
 	"strings"
 
 	"closingside/statics"
@@ -100,9 +102,33 @@ func (q *Quantity) Definition() expr.Node {
 	return q.Routes[0].Tree
 }
 
+// ByInverseKey tells whether a calculator's inverse key gives q by some route, in
+// the unit of angle it is set to.
+func (q *Quantity) ByInverseKey() bool {
+	return slices.ContainsFunc(q.Routes, func(r Route) bool { return expr.Contains(r.Tree, expr.IsInverseTrig) })
+}
+
 // IsSolved tells whether q is the solution of equations: of those it Solves, or of
 // its Sums.
 func (q *Quantity) IsSolved() bool { return q.Solves[0] != "" || q.Sums[0] != nil }
+
+// System is the two sums that q is the solution of, the second nil where one alone
+// gives it, and the other unknown.
+func (l *Lesson) System(q *Quantity) (sums [2]expr.Node, other string) {
+	if sums = q.Sums; sums[0] == nil {
+		sums[0] = l.Quantity(q.Solves[0]).Routes[0].Tree
+		if q.Solves[1] == "" {
+			return sums, ""
+		}
+		sums[1] = l.Quantity(q.Solves[1]).Routes[0].Tree
+	}
+	for i := range l.Quantities {
+		if o := &l.Quantities[i]; o != q && o.Solves == q.Solves && o.Sums == q.Sums {
+			other = o.Name
+		}
+	}
+	return sums, other
+}
 
 // IsSlopeAngle tells whether q is an angle found from a slope triangle.
 func (q *Quantity) IsSlopeAngle() bool {

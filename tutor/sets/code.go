@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
@@ -168,7 +169,7 @@ func (s *Set) decodePart(part string) (Part, error) {
 	return p, errors.New(text.Say("code.version"))
 }
 
-func (s *Set) decodeWish(code string) (tutor.Wish, int, error) {
+func (s *Set) decodeWish(code string) (draw.Wish, int, error) {
 	fields, check, set := strings.Cut(code, ":")
 	values := append(strings.Split(fields, ";"), "", "", "", "", "")
 	w, count, err := readWish(lesson.Branch("", lesson.Leaf("generate", values[0]), lesson.Leaf("count", values[1]), lesson.Leaf("difficulty", values[2]),

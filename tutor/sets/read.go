@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 )
@@ -130,8 +131,8 @@ func (s *Set) readPart(item lesson.Source) (Part, error) {
 }
 
 // readWish reads what is to be drawn, and how often.
-func readWish(src lesson.Source) (tutor.Wish, int, error) {
-	w, count := tutor.Wish{}, 1
+func readWish(src lesson.Source) (draw.Wish, int, error) {
+	w, count := draw.Wish{}, 1
 	keys := []string{"generate", "count", "difficulty", "quadrants", "right-angles", "marks"}
 	var err error
 	for _, kid := range src.Kids {
@@ -143,7 +144,7 @@ func readWish(src lesson.Source) (tutor.Wish, int, error) {
 		case "count":
 			count, err = kid.Whole(1, maxTasks)
 		case "difficulty":
-			w.Difficulty, err = kid.Whole(0, tutor.Difficulties)
+			w.Difficulty, err = kid.Whole(0, draw.Difficulties)
 		case "quadrants":
 			w.Quadrants, err = ReadQuadrants(kid)
 		case "right-angles":

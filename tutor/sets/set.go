@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
 )
@@ -35,7 +36,7 @@ const (
 type Part struct {
 	Marks   int             // of each problem
 	Problem *lesson.Problem // given; nil where problems are drawn
-	Wish    tutor.Wish      // what is drawn
+	Wish    draw.Wish       // what is drawn
 	Count   int             // how many; 1 for a problem given
 }
 

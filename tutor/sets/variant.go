@@ -6,7 +6,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
@@ -24,7 +24,7 @@ type Task struct {
 	Number  int // from 1, in the order set before this student
 	Problem *lesson.Problem
 	Marks   int
-	Fair    tutor.Fairness // of a problem drawn
+	Fair    draw.Fairness // of a problem drawn
 }
 
 // FoldStudent is a student's number or name as seeds and variants take it: without
@@ -74,13 +74,13 @@ func (s *Set) Variant(student string) (*Variant, error) {
 // Drawn is a problem drawn for a set.
 type Drawn struct {
 	Problem *lesson.Problem
-	Fair    tutor.Fairness // the zero value where it isn't known
+	Fair    draw.Fairness // the zero value where it isn't known
 }
 
 // wished is a problem to be drawn: what is wished, and its number, from 1, in
 // the order of the set's file.
 type wished struct {
-	tutor.Wish
+	draw.Wish
 	number int
 }
 

@@ -84,6 +84,7 @@ var examples = map[string]Example{
 	"load-resolved":             {Kind: "particle-equilibrium", Problem: 0, Quantity: "F1", Wrong: "756.7 N", Right: "1085 N"},
 	"prefix":                    {Kind: "components", Problem: 0, Quantity: "Fx", Wrong: "0.3081 N", Right: "308.1 N"},
 	"unit-system":               {Kind: "components", Problem: 0, Quantity: "Fx", Wrong: "69.27 N", Right: "308.1 N"},
+	"radians-unnamed":           {Kind: "two-forces", Problem: 0, Quantity: "gamma", Wrong: "1.518", Right: "87.00 deg"},
 	"decimal-place":             {Kind: "components", Problem: 0, Quantity: "alpha", Wrong: "2.50 deg", Right: "25.00 deg"},
 	"digits-swapped":            {Kind: "components", Problem: 0, Quantity: "alpha", Wrong: "20.50 deg", Right: "25.00 deg"},
 	"given-miscopied":           {Kind: "components", Problem: 0, Quantity: "alpha", Wrong: "225.00 deg", Right: "25.00 deg"},

@@ -24,7 +24,7 @@ const (
 // Rule returns what stands at node n when the slip is made there; for InStep,
 // n is the whole formula. Written returns the values written down instead of
 // v. InKind rows have neither: their trees are declared beside the quantity, or
-// made by package tutor from a lesson's sums and its second solution.
+// made by package slipped of a lesson's sums; one of two solutions mixed has none.
 type Slip struct {
 	ID      string
 	Scope   Scope
@@ -50,9 +50,9 @@ func (c *Context) atRoot() bool { return c.Site == 0 }
 // ByID returns the row called id, one of the catalogue's; it panics where there is
 // none.
 func ByID(id string) *Slip {
-	for i := range catalogue {
-		if catalogue[i].ID == id {
-			return &catalogue[i]
+	for _, row := range catalogue {
+		if row.ID == id {
+			return row
 		}
 	}
 	panic("slips: no slip called " + id)
@@ -60,7 +60,7 @@ func ByID(id string) *Slip {
 
 // Catalogue lists every slip, in the order of the documentation. It is the
 // catalogue itself, not to be written to.
-func Catalogue() []Slip { return catalogue }
+func Catalogue() []*Slip { return catalogue }
 
 // groups are the parts of the catalogue, a file each.
 var groups = []struct {
@@ -79,13 +79,14 @@ var groups = []struct {
 var catalogue = join()
 
 // join is the rows of every group, in order.
-func join() []Slip {
-	var all []Slip
+func join() []*Slip {
+	var all []*Slip
 	for _, g := range groups {
-		all = append(all, g.rows...)
-	}
-	for i := range all {
-		all[i].IDs = []string{all[i].ID}
+		for i := range g.rows {
+			row := &g.rows[i]
+			row.IDs = []string{row.ID}
+			all = append(all, row)
+		}
 	}
 	return all
 }

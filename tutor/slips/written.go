@@ -25,6 +25,12 @@ var writtenSlips = []Slip{
 		}
 		return []float64{v * statics.NewtonsPerPound, v / statics.NewtonsPerPound}
 	}},
+	{ID: "radians-unnamed", Scope: InAnswer, Prior: 0.5, Written: func(c *Context, v float64) []float64 {
+		if !c.Quantity.IsAngle() || c.Quantity.ByInverseKey() { // see radian-mode
+			return nil
+		}
+		return []float64{v * math.Pi / 180}
+	}},
 	{ID: "decimal-place", Scope: InAnswer, Prior: 1, Written: func(_ *Context, v float64) []float64 {
 		return []float64{v * 10, v / 10}
 	}},

@@ -126,6 +126,8 @@ var slips = map[string]string{
 	"slip.prefix.ask":            "Compare the unit of your value with the unit you worked in. How many of one make the other?",
 	"slip.unit-system.title":     "pounds and newtons confused",
 	"slip.unit-system.ask":       "In which system of units are the forces given, and in which is your value?",
+	"slip.radians-unnamed.title": "an angle in radians, without its unit",
+	"slip.radians-unnamed.ask":   "A number alone is read as degrees. In which unit of angle did you work out {at}?",
 	"slip.decimal-place.title":   "decimal point moved",
 	"slip.decimal-place.ask":     "Is the size of your value for {at} what you would expect? Check where the decimal point stands.",
 	"slip.digits-swapped.title":  "two digits exchanged in the written answer",

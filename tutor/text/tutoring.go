@@ -48,6 +48,7 @@ var tutoring = map[string]string{
 	"note.unit-missing":    "Write the unit too ({unit}).",
 	"note.digit-more":      "Keep one digit more.",
 	"note.angle-otherwise": "It is better given as asked, {how}.",
+	"note.as-follows":      "It follows from your values before it; with more digits in them it would come out closer.",
 	"note.last-digit":      "The last digit is off by rounding on the way; keep more digits while you work.",
 
 	"asked.equation":  "as an equation",

@@ -6,6 +6,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 )
 
 // sheet is what a learner writes for a quantity, and how it came about.
@@ -131,7 +132,7 @@ func (p *learner) slipped(s step, m mishap) (expr.Node, fault) {
 // alone lists the formulas that one slip makes of a step.
 func (p *learner) alone(s step, id string) []expr.Node {
 	var all []expr.Node
-	for _, x := range p.lesson.Slipped(s.quantity, s.route.Tree) {
+	for _, x := range slipped.Rewrites(p.lesson.Lesson, s.quantity, s.route.Tree) {
 		if x.ID == id {
 			all = append(all, x.Tree)
 		}

@@ -110,7 +110,7 @@ func (c *Case) met() bool { return c.Reply.Verdict != verdict.Correct }
 
 // asks tells whether it is worth knowing that one slip would write the same.
 func (c *Case) asks() bool {
-	return c.met() && (c.Cause == Noise || c.Cause == TwoSlips || c.Cause == OneSlip && !c.first())
+	return c.met() && (c.Cause == Noise || c.Cause == TwoSlips || c.Cause == Early || c.Cause == OneSlip && !c.first())
 }
 
 // first tells whether what the tutor lists first is what happened.

@@ -6,6 +6,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 	"closingside/tutor/slips"
 )
 
@@ -97,7 +98,7 @@ func (p *learner) slip(s, last step, tree expr.Node, may func(id string) bool) [
 		}
 		byRow[x.id] = append(byRow[x.id], x)
 	}
-	for _, x := range p.lesson.Slipped(s.quantity, tree) {
+	for _, x := range slipped.Rewrites(p.lesson.Lesson, s.quantity, tree) {
 		add(slip{at: s.quantity, id: x.ID, tree: x.Tree})
 	}
 	if tree == s.route.Tree {
@@ -106,8 +107,8 @@ func (p *learner) slip(s, last step, tree expr.Node, may func(id string) bool) [
 		}
 	}
 	if s == last && !s.quantity.Equation {
-		for _, x := range p.lesson.Miswritten(s.quantity, s.quantity.True) {
-			add(slip{at: s.quantity, id: x.IDs[0], written: true})
+		for _, x := range slipped.Values(p.lesson.Lesson, s.quantity, s.quantity.True) {
+			add(slip{at: s.quantity, id: x.Row.ID, written: true})
 		}
 	}
 	return p.drawn(rows, byRow)

@@ -9,6 +9,7 @@ import (
 	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 )
 
 // written is v as this learner writes it for q.
@@ -71,8 +72,8 @@ func (p *learner) miswritten(q *lesson.Quantity, v float64, id string) (string, 
 		return p.dressed(q, v, s), ok
 	}
 	var all []float64
-	for _, x := range p.lesson.Miswritten(q, v) {
-		if x.IDs[0] == id && !equal(x.Value, v) {
+	for _, x := range slipped.Values(p.lesson.Lesson, q, v) {
+		if x.Row.ID == id && !equal(x.Value, v) {
 			all = append(all, x.Value)
 		}
 	}
@@ -80,6 +81,9 @@ func (p *learner) miswritten(q *lesson.Quantity, v float64, id string) (string, 
 		return "", false
 	}
 	x := one(p.die, all)
+	if id == "radians-unnamed" {
+		return p.digits(q, x), true
+	}
 	return p.dressed(q, x, p.digits(q, x)), true
 }
 

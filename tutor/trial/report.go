@@ -71,7 +71,7 @@ type Reliability struct {
 var rowNames = []string{
 	"one", "one full", "one four", "one four cut", "one three", "one three cut", "one head", "one radians", "one expression", "one equation",
 	"two magnitudes", "two magnitudes worked", "two magnitudes written", "two magnitudes alone", "two angles",
-	"early", "carried", "on wrong", "mixed", "noise", "noise alone",
+	"early", "early alone", "carried", "on wrong", "mixed", "noise", "noise alone",
 	"right", "right full", "right four", "right four cut", "right three", "right three cut",
 }
 

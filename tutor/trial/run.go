@@ -4,6 +4,7 @@ import (
 	"runtime"
 
 	"closingside/tutor"
+	"closingside/tutor/draw"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 )
@@ -28,7 +29,7 @@ func Generated(n int, seed uint64, of ...*lesson.Kind) []*lesson.Problem {
 	var all []*lesson.Problem
 	for i := range n {
 		for _, k := range of {
-			all = append(all, tutor.Generate(k, seed+uint64(i)))
+			all = append(all, draw.Generate(k, seed+uint64(i)))
 		}
 	}
 	return all

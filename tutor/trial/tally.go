@@ -34,7 +34,7 @@ type Row struct {
 	Accused int `json:"accused"` // a slip is named that was not made, or not alone
 	Resent  int `json:"resent"`  // taken for carried or rounded, wrongly
 	Silent  int `json:"silent"`  // unexplained
-	Shared  int `json:"shared"`  // noise, two slips, or a slip not listed first: a single other slip writes the same value
+	Shared  int `json:"shared"`  // noise, rounding, two slips, or a slip not listed first: a single other slip writes the same value
 }
 
 // Named counts one slip of the catalogue.
@@ -106,9 +106,9 @@ func (c *Case) keys() []string {
 			keys = append(keys, "two magnitudes alone")
 		}
 		return keys
-	case Noise:
+	case Early, Noise:
 		if !c.Shared {
-			return []string{"noise", "noise alone"}
+			return []string{causeKeys[c.Cause], causeKeys[c.Cause] + " alone"}
 		}
 	}
 	return []string{causeKeys[c.Cause]}

@@ -9,9 +9,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"closingside/statics/expr"
-	"closingside/tutor"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 	"closingside/tutor/slips"
 	"closingside/tutor/text"
 )
@@ -205,8 +205,8 @@ func TestMiscopiedThroughout(t *testing.T) {
 	r := l.Quantity("R")
 	right := r.Route("cosine-law").Tree
 	p := newLearner(l, new(DefaultHabits()), die{lesson.NewDraw(1, 1)})
-	i := slices.IndexFunc(l.Slipped(r, right), func(s tutor.Slipped) bool { return s.ID == "given-miscopied" })
-	once := l.Slipped(r, right)[i].Tree
+	i := slices.IndexFunc(slipped.Rewrites(l.Lesson, r, right), func(s slipped.Rewrite) bool { return s.ID == "given-miscopied" })
+	once := slipped.Rewrites(l.Lesson, r, right)[i].Tree
 	all := p.throughout(slip{at: r, id: "given-miscopied", tree: once})
 	assert.NotEqual(t, once, all)
 	assert.Len(t, expr.Symbols(once), 3)
@@ -262,7 +262,7 @@ func TestSlipsWithoutATrace(t *testing.T) {
 	r := l.Quantity("R")
 	components, cosine := step{r, r.Route("components")}, step{r, r.Route("cosine-law")}
 	slipped := func(s step, tree expr.Node, id string) slip {
-		for _, x := range l.Slipped(r, tree) {
+		for _, x := range slipped.Rewrites(l.Lesson, r, tree) {
 			if x.ID == id {
 				return slip{at: r, id: id, tree: x.Tree}
 			}

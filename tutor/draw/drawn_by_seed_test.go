@@ -1,4 +1,4 @@
-package tutor
+package draw
 
 import (
 	"flag"
@@ -45,6 +45,6 @@ func pinned(t *testing.T, file, got string) {
 		require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
 	}
 	want, err := os.ReadFile(file)
-	require.NoError(t, err, "a new kind: go test ./tutor -run SameEverywhere -update")
-	assert.Equal(t, string(want), got, "difficulty, seed, draws, problem; if meant: go test ./tutor -run SameEverywhere -update")
+	require.NoError(t, err, "a new kind: go test ./tutor/draw -run SameEverywhere -update")
+	assert.Equal(t, string(want), got, "difficulty, seed, draws, problem; if meant: go test ./tutor/draw -run SameEverywhere -update")
 }

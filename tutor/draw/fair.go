@@ -1,4 +1,4 @@
-package tutor
+package draw
 
 import (
 	"cmp"
@@ -8,7 +8,9 @@ import (
 
 	"closingside/statics"
 	"closingside/statics/expr"
+	"closingside/tutor"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slipped"
 	"closingside/tutor/slips"
 )
 
@@ -47,7 +49,7 @@ const (
 // shapely tells whether a lesson is well-conditioned: no angle of the figure
 // near 0° or 180°, none nearly a right angle, and none a right angle unless
 // asked; no component that is the small difference of large ones.
-func (l *Lesson) shapely(rightAngles bool) bool {
+func shapely(l *tutor.Lesson, rightAngles bool) bool {
 	most := 0.0
 	for _, q := range l.Quantities {
 		if q.Given && q.Dim == statics.DimForce {
@@ -82,18 +84,18 @@ func (l *Lesson) shapely(rightAngles bool) bool {
 // than a unit of the last digit asked; where a rare slip has a part in it, the
 // coincidence is listed. Slips in writing a value down can come close to it by
 // their nature (the last digits exchanged), and are left out.
-func (l *Lesson) fairness() (Fairness, bool) {
+func fairness(l *tutor.Lesson) (Fairness, bool) {
 	f := Fairness{Separation: math.Inf(1)}
 	for _, answers := range []bool{true, false} { // the coarsest first: most often two meet there
 		for i := range l.Quantities {
-			if q := &l.Quantities[i]; !q.Given && q.Answer == answers && l.crowded(q) {
+			if q := &l.Quantities[i]; !q.Given && q.Answer == answers && crowded(l, q) {
 				return f, false
 			}
 		}
 	}
-	w := NewWork(l, l.Problem.Settings)
+	w := tutor.NewWork(l, l.Problem.Settings)
 	for i := range l.Quantities {
-		if q := &l.Quantities[i]; !q.Given && !f.look(w, q, l.wrongValues(w, i)) {
+		if q := &l.Quantities[i]; !q.Given && !f.look(w, q, wrongValues(w, q)) {
 			return f, false
 		}
 	}
@@ -106,7 +108,7 @@ func (l *Lesson) fairness() (Fairness, bool) {
 // crowded tells whether two different common slips come so near to each other
 // in q, or one so near to the right value, that look would refuse. It looks at
 // formulas alone, which is quick, before everything is worked out.
-func (l *Lesson) crowded(q *lesson.Quantity) bool {
+func crowded(l *tutor.Lesson, q *lesson.Quantity) bool {
 	digits := l.Problem.Settings.DigitsOf(q)
 	same := q.Epsilon()
 	var wrong []wrongValue
@@ -125,7 +127,7 @@ func (l *Lesson) crowded(q *lesson.Quantity) bool {
 		wrong = append(wrong, wrongValue{value: v, unit: unit, ids: []string{id}})
 		return q.FoldedDistance(v, q.True) <= (0.5+offClean)*unit
 	}
-	for id, tree := range l.commonlySlipped(q) {
+	for id, tree := range commonlySlipped(l, q) {
 		if near(id, tree) {
 			return true
 		}
@@ -135,15 +137,15 @@ func (l *Lesson) crowded(q *lesson.Quantity) bool {
 
 // commonlySlipped gives what common slips make of q's routes, and the mistakes of
 // the kind that are common, each with its slip's id.
-func (l *Lesson) commonlySlipped(q *lesson.Quantity) iter.Seq2[string, expr.Node] {
+func commonlySlipped(l *tutor.Lesson, q *lesson.Quantity) iter.Seq2[string, expr.Node] {
 	return func(yield func(id string, tree expr.Node) bool) {
 		for _, r := range q.Routes {
-			for _, base := range bases(r.Tree) {
+			for _, base := range slipped.Bases(r.Tree) {
 				for _, row := range slips.Catalogue() {
 					if row.Prior < common {
 						continue
 					}
-					for _, tree := range l.apply(row, q, base) {
+					for _, tree := range slipped.Trees(l.Lesson, q, row, base) {
 						if !yield(row.ID, tree) {
 							return
 						}
@@ -166,26 +168,26 @@ type wrongValue struct {
 	common      bool
 }
 
-// wrongValues lists what one slip in a formula makes of quantity i, in order of
+// wrongValues lists what one slip in a formula makes of q, in order of
 // value; those equal in value are one. The formulas are worked out here and
 // now: a draw is looked at once, so nothing is prepared for later.
-func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
-	q := &l.Quantities[i]
+func wrongValues(w *tutor.Work, q *lesson.Quantity) []wrongValue {
+	l := w.Lesson
 	if q.Equation { // a wrong equation has no value
 		return nil
 	}
 	same := q.Epsilon()
 	digits := w.Settings.DigitsOf(q)
 	var each []wrongValue
-	l.slipped(q, func(route int, id string, _ float64, tree expr.Node) {
-		if route == aside {
-			return
+	for _, f := range slipped.Formulas(l.Lesson, q) {
+		if f.Route == slipped.Aside {
+			continue
 		}
-		v := q.Fold(expr.Eval(tree, l.Truth))
+		v := q.Fold(expr.Eval(f.Tree, l.Truth))
 		if right := q.FoldedDistance(v, q.True) <= same || q.FoldedDistance(v, q.Also) <= same; !math.IsNaN(v) && !right {
-			each = append(each, wrongValue{value: v, ids: []string{id}, common: slips.ByID(id).Prior >= common})
+			each = append(each, wrongValue{value: v, ids: []string{f.ID}, common: slips.ByID(f.ID).Prior >= common})
 		}
-	})
+	}
 	slices.SortStableFunc(each, func(a, b wrongValue) int { return cmp.Compare(a.value, b.value) })
 	var all []wrongValue
 	for _, v := range each {
@@ -206,7 +208,7 @@ func (l *Lesson) wrongValues(w *Work, i int) []wrongValue {
 
 // look takes the wrong values of one quantity in; false where two that have to
 // be apart are not.
-func (f *Fairness) look(w *Work, q *lesson.Quantity, wrong []wrongValue) bool {
+func (f *Fairness) look(w *tutor.Work, q *lesson.Quantity, wrong []wrongValue) bool {
 	band := w.Band(q)
 	digits := w.Settings.DigitsOf(q)
 	right := wrongValue{value: q.True, unit: 2 * digits.HalfUnit(q.Dim, q.True), common: true}

@@ -1,4 +1,4 @@
-package tutor
+package draw
 
 import (
 	"errors"
@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"closingside/statics/expr"
+	"closingside/tutor"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
 )
@@ -59,7 +60,7 @@ func (w Wish) Generate(seed uint64) (*lesson.Problem, Fairness, error) {
 		if unusable = p.Use(w.Settings); unusable != nil || !w.admits(p) {
 			continue
 		}
-		l, err := Open(p)
+		l, err := tutor.Open(p)
 		if err != nil {
 			continue
 		}
@@ -68,7 +69,7 @@ func (w Wish) Generate(seed uint64) (*lesson.Problem, Fairness, error) {
 			continue
 		}
 		suited = true
-		if f, ok := l.fairness(); ok {
+		if f, ok := fairness(l); ok {
 			f.Draws = n
 			return p, f, nil
 		}
@@ -181,8 +182,8 @@ func quadrant(deg float64) (q int, along bool) {
 }
 
 // suits looks at the lesson: its angles, and what its solutions ask.
-func (w Wish) suits(l *Lesson) bool {
-	traps := l.traps()
+func (w Wish) suits(l *tutor.Lesson) bool {
+	traps := traps(l)
 	switch {
 	case w.Difficulty == 1 || w.Difficulty == 2:
 		if traps > 0 {
@@ -193,12 +194,12 @@ func (w Wish) suits(l *Lesson) bool {
 			return false
 		}
 	}
-	return l.shapely(w.RightAngles)
+	return shapely(l, w.RightAngles)
 }
 
 // traps counts the steps of the worked solutions where a calculator's answer
 // has to be put right.
-func (l *Lesson) traps() int {
+func traps(l *tutor.Lesson) int {
 	n := 0
 	for _, way := range l.Ways {
 		for _, step := range way.Steps {
@@ -238,7 +239,7 @@ func (w Wish) Check(src lesson.Source) error {
 func Generate(k *lesson.Kind, seed uint64) *lesson.Problem {
 	p, _, err := Wish{Kind: k}.Generate(seed)
 	if err != nil {
-		panic("tutor: no fair problem of kind " + k.Name)
+		panic("draw: no fair problem of kind " + k.Name)
 	}
 	return p
 }

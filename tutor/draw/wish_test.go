@@ -1,4 +1,4 @@
-package tutor
+package draw
 
 import (
 	"strconv"
@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"closingside/tutor"
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
 	"closingside/tutor/verdict"
@@ -22,18 +23,18 @@ func TestEveryWishIsMet(t *testing.T) {
 					p, fair, err := Wish{Kind: k, Difficulty: difficulty}.Generate(seed)
 					require.NoError(t, err)
 					assert.Greater(t, fair.Separation, 1.0)
-					l, err := Open(p)
+					l, err := tutor.Open(p)
 					require.NoError(t, err)
 					switch difficulty {
 					case 1:
 						for _, deg := range directions(p) {
 							assert.True(t, deg > 0 && deg < 90, p.Code())
 						}
-						assert.Zero(t, l.traps())
+						assert.Zero(t, traps(l))
 					case 2:
-						assert.Zero(t, l.traps())
+						assert.Zero(t, traps(l))
 					case 3:
-						assert.Positive(t, l.traps())
+						assert.Positive(t, traps(l))
 					}
 				}
 			})
@@ -80,18 +81,18 @@ func TestCommonSlipsOfDrawnProblemsAreTold(t *testing.T) {
 		for seed := range uint64(3) {
 			p, _, err := Wish{Kind: k}.Generate(100 + seed)
 			require.NoError(t, err)
-			l, err := Open(p)
+			l, err := tutor.Open(p)
 			require.NoError(t, err)
 			for i := range l.Quantities {
 				q := &l.Quantities[i]
 				if q.Given {
 					continue
 				}
-				for _, v := range l.wrongValues(NewWork(l, lesson.DefaultSettings()), i) {
+				for _, v := range wrongValues(tutor.NewWork(l, lesson.DefaultSettings()), q) {
 					if !v.common {
 						continue
 					}
-					w := NewWork(l, lesson.DefaultSettings())
+					w := tutor.NewWork(l, lesson.DefaultSettings())
 					digits := w.Settings.DigitsOf(q)
 					got := w.Enter(q.Name, l.Show(q, v.value, digits)).Verdict
 					assert.NotEqual(t, verdict.Correct, got, "%s %s: %v", p.Code(), q.Name, v)
