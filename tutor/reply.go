@@ -60,4 +60,6 @@ type Rounded struct {
 	angle   bool    // What is an angle
 	value   float64 // as rounded; 0 of several
 	several bool    // What are several values
+	place   int     // in the formula, of a value worked out in it; 0 of any other
+	of      set     // the quantities kept so, of those it reads
 }
