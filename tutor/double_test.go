@@ -33,6 +33,14 @@ func TestTwoSlipsEqualToOneAreToldWithIt(t *testing.T) {
 	}
 }
 
+// Equal in value are also two slips of which one is in writing the value down.
+func TestASlipInWritingIsToldWithItsEqual(t *testing.T) {
+	w := NewWork(pair(t, "380 N", "-137 deg", "580 N", "-29 deg"), lesson.DefaultSettings())
+	r := w.Enter("F1x", "3324 N") // 10·(380·cos 29°) = 3800·cos 29°
+	require.NotEmpty(t, r.Slips)
+	assert.Subset(t, r.Slips[0].IDs, []string{"decimal-place+other-force", "given-miscopied+other-force"})
+}
+
 func isDouble(id string) bool { return strings.Contains(id, "+") }
 
 // The lists of several quantities rest on the same pairs, and may be made at a

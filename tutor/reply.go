@@ -38,6 +38,7 @@ type Suspect struct {
 
 	same      string  // the symbol of the force whose very value was written down; "" where there is none
 	value     float64 // what it comes to
+	full      float64 // that with all digits, where value is as it was written; 0 elsewhere
 	unentered float64 // from true values in the place of those entered; 0 where there is none
 }
 

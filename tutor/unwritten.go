@@ -20,6 +20,7 @@ type meant struct {
 	value  float64
 	halves []float64 // as of a reading
 	share  float64   // of the row's ways to write it wrongly
+	factor float64   // of what was written, to come to what was meant; 0 where digits were changed
 }
 
 // reading is an entry, read as r, as it would be read with what was meant in its
@@ -60,7 +61,7 @@ func (w *Work) prefixed(q *lesson.Quantity, r entry.Reading) []meant {
 	}
 	var all []meant
 	for _, factor := range []float64{1000, 0.001} {
-		all = append(all, meant{slips.ByID("prefix"), r.Value * factor, []float64{w.formulaHalf(q, r)}, 0.5})
+		all = append(all, meant{slips.ByID("prefix"), r.Value * factor, []float64{w.formulaHalf(q, r)}, 0.5, factor})
 	}
 	return all
 }
@@ -76,29 +77,33 @@ func (w *Work) overTurn(q *lesson.Quantity, r entry.Reading) []meant {
 	swaps := slips.DigitSwaps(r.Value, r.Halves[0])
 	for _, v := range swaps {
 		if math.Abs(v) < 360 {
-			all = append(all, meant{slips.ByID("digits-swapped"), v, r.Halves, 1 / float64(len(swaps))})
+			all = append(all, meant{slips.ByID("digits-swapped"), v, r.Halves, 1 / float64(len(swaps)), 0})
 		}
 	}
 	v := r.Value / 10
-	return append(all, meant{slips.ByID("decimal-place"), v, w.scaled(q, v, r.Halves, 0.1), 0.5})
+	return append(all, meant{slips.ByID("decimal-place"), v, w.scaled(q, v, r.Halves, 0.1), 0.5, 0.1})
 }
 
 func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 	all := make([]meant, 0, 12)
-	add := func(id string, v, factor, share float64) {
-		all = append(all, meant{slips.ByID(id), v, w.scaled(q, v, r.Halves, math.Abs(factor)), share})
-	}
 	v := r.Value
+	add := func(id string, v, factor, share float64) {
+		all = append(all, meant{row: slips.ByID(id), value: v, halves: w.scaled(q, v, r.Halves, math.Abs(factor)), share: share})
+	}
+	times := func(id string, factor float64) {
+		add(id, v*factor, factor, 0.5)
+		all[len(all)-1].factor = factor
+	}
 	if !q.IsAngle() {
-		add("prefix", v*1000, 1000, 0.5)
-		add("prefix", v/1000, 0.001, 0.5)
+		times("prefix", 1000)
+		times("prefix", 0.001)
 	}
 	if q.Dim == statics.DimForce {
-		add("unit-system", v*statics.NewtonsPerPound, statics.NewtonsPerPound, 0.5)
-		add("unit-system", v/statics.NewtonsPerPound, 1/statics.NewtonsPerPound, 0.5)
+		times("unit-system", statics.NewtonsPerPound)
+		times("unit-system", 1/statics.NewtonsPerPound)
 	}
-	add("decimal-place", v*10, 10, 0.5)
-	add("decimal-place", v/10, 0.1, 0.5)
+	times("decimal-place", 10)
+	times("decimal-place", 0.1)
 	if whole, part := math.Modf(v); q.IsAngle() && part != 0 && math.Abs(part) < 0.6-1e-9 {
 		add("minutes-as-decimals", whole+part/0.6, 1/0.6, 1)
 	}
@@ -182,6 +187,9 @@ func (m *meant) outcome(q *lesson.Quantity, v float64, t *table, c *cell) outcom
 	if c != nil {
 		before := t.outcome(c)
 		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.IDs), joined(before.lead(), m.row.ID)
+		if m.factor != 0 {
+			o.full = c.value / m.factor
+		}
 	}
 	return o
 }
