@@ -46,6 +46,7 @@ func TestRulesRewriteRoutes(t *testing.T) {
 		{"reference-missing", "theta", "from-first", "β"},
 		{"wrong-neighbour", "theta", "from-first", "θP + α"},
 		{"components-added", "R", "components", "|Rx| + |Ry|"},
+		{"root-split", "R", "components", "|Rx| + |Ry|"},
 		{"magnitudes-for-components", "F1x", "resolve", "P"},
 		{"obtuse-missed", "R", "cosine-law", ""},
 		{"bracket-lost", "R", "cosine-law", ""},
