@@ -118,8 +118,16 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 		}
 		add("digits-swapped", x, 1, 1/float64(len(swaps)))
 	}
+	if x, ok := slips.ZeroFromFront(v); ok {
+		r.Halves = shown
+		add("digits-swapped", x, 1, shareZeroInFront)
+	}
 	return all
 }
+
+// shareZeroInFront is how often two digits are exchanged so that a zero comes to stand
+// in front, where most notice it, against all other exchanges (judgement).
+const shareZeroInFront = 0.1
 
 // scaled is the resolution of an entry when it was meant a factor larger.
 // Final zeros beyond the digits asked came with the point.

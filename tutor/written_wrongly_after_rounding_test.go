@@ -29,3 +29,14 @@ func TestWrittenWronglyAfterRounding(t *testing.T) {
 		})
 	}
 }
+
+// A zero exchanged to the front stands there or is left away: 330·sin(−173°) is
+// −40.22.
+func TestAZeroExchangedToTheFront(t *testing.T) {
+	for _, entry := range []string{"-04.22 N", "-4.22 N"} {
+		r := NewWork(pair(t, "490 N", "-93 deg", "330 N", "-173 deg"), lesson.DefaultSettings()).Enter("F2y", entry)
+		require.NotEmpty(t, r.Slips, entry)
+		assert.Equal(t, verdict.SlipFound, r.Verdict, entry)
+		assert.Equal(t, []string{"digits-swapped"}, r.Slips[0].IDs, entry)
+	}
+}

@@ -120,6 +120,16 @@ func TestDigitSwaps(t *testing.T) {
 	}
 }
 
+func TestZeroFromFront(t *testing.T) {
+	for v, want := range map[float64]float64{2.84: 20.84, -6.1: -60.1, 28.4: 208.4, 284: 2084} {
+		got, ok := slips.ZeroFromFront(v)
+		assert.True(t, ok)
+		assert.InDelta(t, want, got, 1e-9)
+	}
+	_, ok := slips.ZeroFromFront(0.284)
+	assert.False(t, ok)
+}
+
 func TestMiscopies(t *testing.T) {
 	for _, r := range []struct {
 		v    float64
