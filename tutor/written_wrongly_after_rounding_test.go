@@ -40,3 +40,16 @@ func TestAZeroExchangedToTheFront(t *testing.T) {
 		assert.Equal(t, []string{"digits-swapped"}, r.Slips[0].IDs, entry)
 	}
 }
+
+// A unit mistaken, and a slip in writing what came of it: P cos 25° is 308.1 N.
+func TestTwoSlipsInWriting(t *testing.T) {
+	for _, row := range []struct{ entry, slips string }{
+		{"0.3801 N", "digits-swapped+prefix"},
+		{"3.081 N", "decimal-place+prefix"},
+		{"69.72 N", "digits-swapped+unit-system"}, // 69.27 lb
+	} {
+		r := NewWork(barge(t), lesson.DefaultSettings()).Enter("F1x", row.entry)
+		require.NotEmpty(t, r.Slips, row.entry)
+		assert.Contains(t, r.Slips[0].IDs, row.slips, row.entry)
+	}
+}
