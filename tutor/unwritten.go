@@ -123,7 +123,7 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 		}
 		add("digits-swapped", x, 1, 1/float64(len(swaps)))
 	}
-	if x, ok := slips.ZeroFromFront(v); ok {
+	if x, ok := slips.ZeroFromFront(v); ok && (!q.IsAngle() || math.Abs(x) < 360) {
 		r.Halves = shown
 		add("digits-swapped", x, 1, shareZeroInFront)
 	}
