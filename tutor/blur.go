@@ -62,7 +62,7 @@ func (t *table) drift(g *guess) writing.Drift {
 	}
 	b := t.s.blurringFrom(t.s.values(g.first))
 	if g.plan == nil {
-		return b.last(g.first.prog)
+		return b.lastBut(g.first.prog, g.first.rounded)
 	}
 	return b.along(g)
 }
@@ -107,7 +107,7 @@ func (b *blurring) along(g *guess) writing.Drift {
 	l := b.s.w.Lesson
 	at := g.plan.at
 	if !l.Quantities[at].Given {
-		b.keep(at, g.first.came(), b.last(g.first.prog))
+		b.keep(at, g.first.came(), b.lastBut(g.first.prog, g.first.rounded))
 	}
 	copy(b.values, b.s.own)
 	b.values[at], b.found = g.first.came(), b.found.with(at)
@@ -131,7 +131,11 @@ func (b *blurring) keep(i int, v float64, d writing.Drift) {
 }
 
 // last is the drift of a formula's value.
-func (b *blurring) last(prog *expr.Program) writing.Drift {
+func (b *blurring) last(prog *expr.Program) writing.Drift { return b.lastBut(prog, nil) }
+
+// lastBut is last where a value on the way was kept to few digits: what the entries
+// that it is made of hide moves nothing more.
+func (b *blurring) lastBut(prog *expr.Program, kept *Rounded) writing.Drift {
 	var d writing.Drift
 	if prog == nil {
 		return d
@@ -145,6 +149,7 @@ func (b *blurring) last(prog *expr.Program) writing.Drift {
 		switch {
 		case i >= 0 && b.found.has(i):
 			d.Add(slope, b.drifts[i])
+		case i >= 0 && b.s.standing.has(i) && kept != nil && kept.hides(prog, p):
 		case i >= 0 && b.s.standing.has(i):
 			d.Add(slope, b.s.typedDrift(i, b.values[i]))
 		case i >= 0 && l.prep.givens.has(i), prog.Constant(p):
@@ -155,6 +160,24 @@ func (b *blurring) last(prog *expr.Program) writing.Drift {
 		}
 	}
 	return d
+}
+
+// hides tells whether the quantity read at place p of prog was kept to few digits,
+// or goes into a value that was.
+func (r *Rounded) hides(prog *expr.Program, p int) bool {
+	if r.of.has(prog.Symbol(p)) {
+		return true
+	}
+	under := func(k int) bool { return p <= k && p > k-expr.Size(prog.Node(k)) }
+	if !r.several {
+		return r.place > 0 && under(r.place)
+	}
+	for k := p; k < prog.Len(); k++ { // every sine, cosine and tangent
+		if expr.IsTrig(prog.Node(k)) && under(k) {
+			return true
+		}
+	}
+	return false
 }
 
 // came is the value of the formula that was just run.

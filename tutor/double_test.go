@@ -33,6 +33,22 @@ func TestTwoSlipsEqualToOneAreToldWithIt(t *testing.T) {
 	}
 }
 
+// Equal in value are also two slips of which one is in writing the value down.
+func TestASlipInWritingIsToldWithItsEqual(t *testing.T) {
+	w := NewWork(pair(t, "380 N", "-137 deg", "580 N", "-29 deg"), lesson.DefaultSettings())
+	r := w.Enter("F1x", "3324 N") // 10·(380·cos 29°) = 3800·cos 29°
+	require.NotEmpty(t, r.Slips)
+	assert.Subset(t, r.Slips[0].IDs, []string{"decimal-place+other-force", "given-miscopied+other-force"})
+}
+
+// A given may be miscopied in one of the places where a formula reads it, beside
+// another slip in that formula.
+func TestAGivenMiscopiedInOnePlaceBesideAnotherSlip(t *testing.T) {
+	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "739.0 N") // √(430² + 610² − 340·610·cos 87°)
+	require.NotEmpty(t, r.Slips)
+	assert.Contains(t, r.Slips[0].IDs, "given-miscopied+two-missing")
+}
+
 func isDouble(id string) bool { return strings.Contains(id, "+") }
 
 // The lists of several quantities rest on the same pairs, and may be made at a

@@ -183,7 +183,7 @@ func (w *Work) madeOfBoth(q *lesson.Quantity, c weighed) bool {
 		return false
 	}
 	return slices.ContainsFunc(ofBoth, func(id string) bool {
-		return slices.Contains(twin.Slips[0].IDs, id) && slices.Contains(c.slips[0].IDs, id)
+		return twin.Slips[0].Likely == id && slices.Contains(c.slips[0].IDs, id)
 	})
 }
 

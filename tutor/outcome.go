@@ -23,6 +23,7 @@ type outcome struct {
 
 	written bool          // the slip is in writing a value down, not in a formula
 	of      float64       // that value, where written
+	full    float64       // of two slips, the value written down with all its digits; 0 where that is value
 	prog    *expr.Program // the formula that gives it; nil for a value written down
 	basis   basis         // the values it is worked from
 	start   []float64     // of its own, or told of (see table.outcome)

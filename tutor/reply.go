@@ -40,6 +40,7 @@ type Suspect struct {
 
 	same      string  // the symbol of the force whose very value was written down; "" where there is none
 	value     float64 // what it comes to
+	full      float64 // that with all digits, where value is as it was written; 0 elsewhere
 	unentered float64 // from true values in the place of those entered; 0 where there is none
 }
 
@@ -63,4 +64,6 @@ type Rounded struct {
 	value   float64 // as rounded; 0 of several
 	several bool    // What are several values
 	among   bool    // What is one of several, and can't have done most of it alone
+	place   int     // in the formula, of a value worked out in it; 0 of any other
+	of      set     // the quantities kept so, of those it reads
 }

@@ -144,7 +144,7 @@ func (s *state) roundedTogether(q int) []outcome {
 		for n := 1; n < s.w.Settings.Work.Magnitude; n++ {
 			d := lesson.Digits{Magnitude: n, Angle: max(0, n-2)}
 			kept := slices.Clone(s.sound)
-			most, named, moved, weight := 0.0, -1, 0, weightTogether
+			most, named, moved, weight := 0.0, -1, set(0), weightTogether
 			f.reads.each(func(i int) {
 				in := &l.Quantities[i]
 				v := d.Round(in.Dim, s.sound[i])
@@ -155,13 +155,13 @@ func (s *state) roundedTogether(q int) []outcome {
 					weight = weightTogether * weightReread
 				}
 				kept[i] = v
-				moved++
+				moved = moved.with(i)
 				if by := math.Abs(s.workedWith(f.prog, -1, i, v) - straight); by > most {
 					most, named = by, i
 				}
 			})
 			v := f.prog.Run(kept, &s.tape)
-			if moved < 2 || named < 0 || math.IsNaN(v) {
+			if moved.size() < 2 || named < 0 || math.IsNaN(v) {
 				continue
 			}
 			in := &l.Quantities[named]
@@ -169,6 +169,7 @@ func (s *state) roundedTogether(q int) []outcome {
 			if in.IsAngle() {
 				rounded = &Rounded{What: l.SymbolText(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
 			}
+			rounded.of = moved
 			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weight * f.share, prog: f.prog, basis: ofAccepted, rounded: rounded})
 		}
 	}

@@ -86,8 +86,13 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 			if d.digits == 1 && (expr.IsTrig(node) && bare(d.value) || isBareRoot(node)) {
 				weight *= weightBare
 			}
-			out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted,
-				rounded: &Rounded{What: f.called()[p], Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
+			rounded := &Rounded{What: f.called()[p], Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}
+			if symbol >= 0 {
+				rounded.of = set(0).with(symbol)
+			} else {
+				rounded.place = p
+			}
+			out = append(out, outcome{value: v, ids: carriedIDs, at: q.Name, weight: weight, prog: f.prog, basis: ofAccepted, rounded: rounded})
 		}
 	}
 	return s.roundKeys(out, q, f)

@@ -161,7 +161,8 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 			got := NewWork(r.l, r.settings).Enter(r.quantity, r.entry)
 			require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
 			assert.Empty(t, got.Slips)
-			assert.Equal(t, Rounded{r.what, r.digits, r.keep, got.Rounded.angle, got.Rounded.value, false, false}, *got.Rounded)
+			said := got.Rounded
+			assert.Equal(t, []any{r.what, r.digits, r.keep, false}, []any{said.What, said.Digits, said.Keep, said.several})
 			assert.Contains(t, got.Feedback, r.what)
 		})
 	}
@@ -273,4 +274,32 @@ func missing(t *testing.T) *Lesson {
 		{Key: "known", Kids: []lesson.Source{leaf("name", "A"), leaf("magnitude", "520 N"), leaf("direction", "35 deg")}},
 		{Key: "missing", Kids: []lesson.Source{leaf("name", "B"), leaf("magnitude", "410 N")}},
 		{Key: "resultant", Kids: []lesson.Source{leaf("direction", "0 deg")}}}})
+}
+
+// Who keeps one value short goes on from what the calculator holds of the others:
+// what the entry of the short one hides moves nothing.
+func TestRoundedTooSoonAfterRightEntries(t *testing.T) {
+	rows := []struct {
+		name            string
+		given           [4]string
+		before          [][2]string
+		quantity, entry string
+		what            string
+	}{
+		// −200 + 259.541
+		{"one of two components", [4]string{"510 N", "-115 deg", "270 N", "-16 deg"}, [][2]string{{"F1x", "-215.5 N"}, {"F2x", "259.5 N"}}, "Rx", "59.54 N", "Px"},
+		// cos⁻¹(14 000/(2·167·57.1511)), of 14 255.2
+		{"a difference of squares", [4]string{"130 N", "5 deg", "167 N", "202 deg"}, [][2]string{{"R", "57.15 N"}}, "alpha", "42.83°", "Q² + R² − P²"},
+	}
+	for _, r := range rows {
+		t.Run(r.name, func(t *testing.T) {
+			w := NewWork(pair(t, r.given[0], r.given[1], r.given[2], r.given[3]), lesson.DefaultSettings())
+			for _, e := range r.before {
+				require.Equal(t, verdict.Correct, w.Enter(e[0], e[1]).Verdict)
+			}
+			got := w.Enter(r.quantity, r.entry)
+			require.Equal(t, verdict.EarlyRounding, got.Verdict, "%+v", got)
+			assert.Equal(t, r.what, got.Rounded.What)
+		})
+	}
 }

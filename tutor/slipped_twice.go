@@ -14,7 +14,8 @@ import (
 const commonRow = 0.5
 
 // mayJoin tells whether a row is thought of together with another in one
-// formula of q. A given miscopied is looked at from the start of the work.
+// formula of q. A given miscopied wherever it stands is looked at from the start
+// of the work; in one of its places see slipAgain.
 func mayJoin(q *lesson.Quantity, id string) bool {
 	return id != "given-miscopied" && !slips.ByID(id).Lone && (!q.Equation || slips.ByID(id).Prior >= commonRow)
 }
@@ -48,12 +49,13 @@ func (l *Lesson) slipAgain(q int) []variant {
 			continue
 		}
 		for _, row := range slips.Catalogue() {
-			if row.ID == v.id || !mayJoin(quantity, row.ID) {
+			inOnePlace := row.ID == miscopied[0] && !quantity.Equation
+			if row.ID == v.id || !inOnePlace && !mayJoin(quantity, row.ID) {
 				continue
 			}
 			id := joined(v.id, row.ID)
 			slipped.In(l.Lesson, quantity, row, v.tree, func(t expr.Node, alternatives int) {
-				if singles[t] || seen[id][t] {
+				if singles[t] || seen[id][t] || inOnePlace && l.reads(t) != v.reads {
 					return
 				}
 				if seen[id] == nil {

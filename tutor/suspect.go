@@ -14,7 +14,7 @@ import (
 // tells its ids apart, of those that lead to it. The very value of another force was
 // most likely written down as it stands, whatever else comes to it.
 func (w *Work) suspect(q *lesson.Quantity, o *outcome, r entry.Reading, p float64) Suspect {
-	s := Suspect{IDs: o.ids, Probability: p, At: o.at, Likely: o.lead(), value: o.value, unentered: o.unentered}
+	s := Suspect{IDs: o.ids, Probability: p, At: o.at, Likely: o.lead(), value: o.value, full: o.full, unentered: o.unentered}
 	if ids := o.told(w.Lesson, r); len(ids) > 0 {
 		s.Likely = ids[0]
 		slices.Sort(ids)
@@ -65,7 +65,7 @@ func addSuspect(q *lesson.Quantity, all []Suspect, s Suspect, half float64) []Su
 		case among(s.IDs, o.IDs):
 		case among(o.IDs, s.IDs):
 			o.IDs = s.IDs
-		case q.FoldedDistance(o.value, s.value) <= q.Epsilon(), q.FoldedDistance(o.value, s.value) <= half && share(o.IDs, s.IDs), sameUnentered(q, *o, s, half):
+		case q.FoldedDistance(o.value, s.value) <= q.Epsilon(), q.FoldedDistance(o.inFull(), s.inFull()) <= q.Epsilon(), q.FoldedDistance(o.value, s.value) <= half && share(o.IDs, s.IDs), sameUnentered(q, *o, s, half):
 			o.IDs = bothIDs(o.IDs, s.IDs)
 		default:
 			continue
@@ -74,6 +74,14 @@ func addSuspect(q *lesson.Quantity, all []Suspect, s Suspect, half float64) []Su
 		return all
 	}
 	return append(all, s)
+}
+
+// inFull is what s comes to, with all its digits.
+func (s *Suspect) inFull() float64 {
+	if s.full != 0 {
+		return s.full
+	}
+	return s.value
 }
 
 // afterRounding is how many half units of an entry's last digit two values may

@@ -17,9 +17,11 @@ import (
 // meant is a value that may have been meant, and the slip in writing it down.
 type meant struct {
 	row    *slips.Slip
+	before *slips.Slip // another slip in writing it down, made before; nil where there is none
 	value  float64
 	halves []float64 // as of a reading
 	share  float64   // of the row's ways to write it wrongly
+	factor float64   // of what was written, to come to what was meant; 0 where digits were changed
 }
 
 // reading is an entry, read as r, as it would be read with what was meant in its
@@ -60,7 +62,7 @@ func (w *Work) prefixed(q *lesson.Quantity, r entry.Reading) []meant {
 	}
 	var all []meant
 	for _, factor := range []float64{1000, 0.001} {
-		all = append(all, meant{slips.ByID("prefix"), r.Value * factor, []float64{w.formulaHalf(q, r)}, 0.5})
+		all = append(all, meant{row: slips.ByID("prefix"), value: r.Value * factor, halves: []float64{w.formulaHalf(q, r)}, share: 0.5, factor: factor})
 	}
 	return all
 }
@@ -76,29 +78,37 @@ func (w *Work) overTurn(q *lesson.Quantity, r entry.Reading) []meant {
 	swaps := slips.DigitSwaps(r.Value, r.Halves[0])
 	for _, v := range swaps {
 		if math.Abs(v) < 360 {
-			all = append(all, meant{slips.ByID("digits-swapped"), v, r.Halves, 1 / float64(len(swaps))})
+			all = append(all, meant{row: slips.ByID("digits-swapped"), value: v, halves: r.Halves, share: 1 / float64(len(swaps))})
 		}
 	}
-	v := r.Value / 10
-	return append(all, meant{slips.ByID("decimal-place"), v, w.scaled(q, v, r.Halves, 0.1), 0.5})
+	return append(all, w.timesMeant("decimal-place", q, r, 0.1))
+}
+
+// timesMeant is that a factor larger was meant, one of two by which the slip may miss it.
+func (w *Work) timesMeant(id string, q *lesson.Quantity, r entry.Reading, factor float64) meant {
+	v := r.Value * factor
+	return meant{row: slips.ByID(id), value: v, halves: w.scaled(q, v, r.Halves, factor), share: 0.5, factor: factor}
+}
+
+// inOtherUnits lists what may have been meant by an entry in another unit than it
+// is written in.
+func (w *Work) inOtherUnits(q *lesson.Quantity, r entry.Reading) []meant {
+	all := make([]meant, 0, 12)
+	if !q.IsAngle() {
+		all = append(all, w.timesMeant("prefix", q, r, 1000), w.timesMeant("prefix", q, r, 0.001))
+	}
+	if q.Dim == statics.DimForce {
+		all = append(all, w.timesMeant("unit-system", q, r, statics.NewtonsPerPound), w.timesMeant("unit-system", q, r, 1/statics.NewtonsPerPound))
+	}
+	return all
 }
 
 func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
-	all := make([]meant, 0, 12)
-	add := func(id string, v, factor, share float64) {
-		all = append(all, meant{slips.ByID(id), v, w.scaled(q, v, r.Halves, math.Abs(factor)), share})
-	}
 	v := r.Value
-	if !q.IsAngle() {
-		add("prefix", v*1000, 1000, 0.5)
-		add("prefix", v/1000, 0.001, 0.5)
+	all := append(w.inOtherUnits(q, r), w.timesMeant("decimal-place", q, r, 10), w.timesMeant("decimal-place", q, r, 0.1))
+	add := func(id string, v, factor, share float64) {
+		all = append(all, meant{row: slips.ByID(id), value: v, halves: w.scaled(q, v, r.Halves, math.Abs(factor)), share: share})
 	}
-	if q.Dim == statics.DimForce {
-		add("unit-system", v*statics.NewtonsPerPound, statics.NewtonsPerPound, 0.5)
-		add("unit-system", v/statics.NewtonsPerPound, 1/statics.NewtonsPerPound, 0.5)
-	}
-	add("decimal-place", v*10, 10, 0.5)
-	add("decimal-place", v/10, 0.1, 0.5)
 	if whole, part := math.Modf(v); q.IsAngle() && part != 0 && math.Abs(part) < 0.6-1e-9 {
 		add("minutes-as-decimals", whole+part/0.6, 1/0.6, 1)
 	}
@@ -116,8 +126,16 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 		}
 		add("digits-swapped", x, 1, 1/float64(len(swaps)))
 	}
+	if x, ok := slips.ZeroFromFront(v); ok && (!q.IsAngle() || math.Abs(x) < 360) {
+		r.Halves = shown
+		add("digits-swapped", x, 1, shareZeroInFront)
+	}
 	return all
 }
+
+// shareZeroInFront is how often two digits are exchanged so that a zero comes to stand
+// in front, where most notice it, against all other exchanges (judgement).
+const shareZeroInFront = 0.1
 
 // scaled is the resolution of an entry when it was meant a factor larger.
 // Final zeros beyond the digits asked came with the point.
@@ -159,6 +177,11 @@ func (s *state) misstated(q int, r entry.Reading, all []meant, singles, carried 
 		if p > 0 {
 			one = append(one, met{p: p * weight / singles.total, meant: m})
 		}
+		for _, u := range s.w.unitsBefore(quantity, m, r) {
+			if p := s.rightly(quantity, ways, u.reading(r)); p > 0 {
+				two = append(two, met{p: p * u.before.Prior * u.share / singles.total * weight / rows, meant: &u})
+			}
+		}
 		singles.near(m.value, reach, func(c *cell) {
 			if singles.guesses[c.from].first.written {
 				return
@@ -169,6 +192,19 @@ func (s *state) misstated(q int, r entry.Reading, all []meant, singles, carried 
 		})
 	}
 	return one, two
+}
+
+// unitsBefore lists what may have been meant where the unit was mistaken, too,
+// before the slip m was made in writing the value down.
+func (w *Work) unitsBefore(q *lesson.Quantity, m *meant, r entry.Reading) []meant {
+	if m.row.ID == "unit-system" || r.Form == entry.Expression {
+		return nil
+	}
+	all := slices.DeleteFunc(w.inOtherUnits(q, r), func(u meant) bool { return u.row == m.row })
+	for i := range all { // told as the last that was made
+		all[i].before, all[i].row = all[i].row, m.row
+	}
+	return all
 }
 
 // onlyOf tells whether the guesses of a cell accuse of one row alone.
@@ -182,9 +218,15 @@ func (t *table) onlyOf(c *cell, row *slips.Slip) bool {
 // a slip gives, where there is a cell of it.
 func (m *meant) outcome(q *lesson.Quantity, v float64, t *table, c *cell) outcome {
 	o := outcome{value: v, ids: m.row.IDs, at: q.Name, written: true, of: m.value}
+	if m.before != nil {
+		o.ids = crossed(m.before.IDs, m.row.IDs)
+	}
 	if c != nil {
 		before := t.outcome(c)
 		o.at, o.ids, o.likely = before.at, crossed(before.ids, m.row.IDs), joined(before.lead(), m.row.ID)
+		if m.factor != 0 {
+			o.full = c.value / m.factor
+		}
 	}
 	return o
 }

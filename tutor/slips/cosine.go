@@ -75,7 +75,10 @@ var cosineSlips = []Slip{
 		}
 		return nil
 	}},
-	{ID: "root-split", Prior: 0.5, Rule: func(_ *Context, n expr.Node) []expr.Node {
+	{ID: "root-split", Prior: 0.5, Rule: func(c *Context, n expr.Node) []expr.Node {
+		if x, y, ok := c.rightAngled(n); ok {
+			return one(expr.Add(expr.Abs(x), expr.Abs(y)))
+		}
 		x, ok := expr.Argument(n, expr.FnSqrt)
 		if !ok {
 			return nil

@@ -46,6 +46,7 @@ func TestRulesRewriteRoutes(t *testing.T) {
 		{"reference-missing", "theta", "from-first", "β"},
 		{"wrong-neighbour", "theta", "from-first", "θP + α"},
 		{"components-added", "R", "components", "|Rx| + |Ry|"},
+		{"root-split", "R", "components", "|Rx| + |Ry|"},
 		{"magnitudes-for-components", "F1x", "resolve", "P"},
 		{"obtuse-missed", "R", "cosine-law", ""},
 		{"bracket-lost", "R", "cosine-law", ""},
@@ -117,6 +118,16 @@ func TestDigitSwaps(t *testing.T) {
 	} {
 		assert.Equal(t, r.want, slips.DigitSwaps(r.v, r.half), "%v ± %v", r.v, r.half)
 	}
+}
+
+func TestZeroFromFront(t *testing.T) {
+	for v, want := range map[float64]float64{2.84: 20.84, -6.1: -60.1, 28.4: 208.4, 284: 2084} {
+		got, ok := slips.ZeroFromFront(v)
+		assert.True(t, ok)
+		assert.InDelta(t, want, got, 1e-9)
+	}
+	_, ok := slips.ZeroFromFront(0.284)
+	assert.False(t, ok)
 }
 
 func TestMiscopies(t *testing.T) {

@@ -138,6 +138,17 @@ func DigitSwaps(v, half float64) []float64 {
 	return out
 }
 
+// ZeroFromFront is v where a zero that was its second digit was exchanged to the
+// front: 20.84 for 02.84, or 2.84. There is none of a value below 1.
+func ZeroFromFront(v float64) (float64, bool) {
+	s := strconv.FormatFloat(math.Abs(v), 'f', -1, 64)
+	if s[0] == '0' {
+		return 0, false
+	}
+	x, _ := strconv.ParseFloat(s[:1]+"0"+s[1:], 64)
+	return math.Copysign(x, v), true
+}
+
 // Miscopies is v, as written, with two neighbouring digits exchanged or one
 // digit repeated, beside itself or over its neighbour.
 func Miscopies(v float64) []float64 {
