@@ -104,8 +104,9 @@ func (t *triangle) specialOfSmallest(second, result, turn *lesson.Quantity) {
 	second.Routes = append(second.Routes, route("perpendicular", "smallest", lesson.ByTriangle, expr.Mul(f1, expr.Sin(beta))))
 	result.Routes = append(result.Routes, along, route("perpendicular", "smallest", lesson.ByTriangle, expr.Mul(f1, expr.Cos(beta))))
 	turn.Routes = append(turn.Routes, route("perpendicular", "smallest", lesson.ByTriangle, t.onward(symTheta, expr.Deg(90))))
-	second.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Mul(f1, expr.Tan(beta)))}
-	result.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Div(f1, expr.Cos(beta)))}
+	second.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Mul(f1, expr.Tan(beta))), mistakeAside("ratio-inverted", expr.Div(f1, expr.Sin(beta)))}
+	result.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Div(f1, expr.Cos(beta))),
+		mistakeAside("perpendicular-to-given", expr.Sqrt(expr.Add(expr.Sq(f1), expr.Sq(f2)))), mistakeAside("magnitudes-added", expr.Add(f1, f2))}
 	turn.Mistakes = append(turn.Mistakes, mistake("perpendicular-to-given", t.onward(theta1, expr.Deg(90))))
 	second.Between = [2]expr.Node{expr.N(0), f1}
 	result.Between = second.Between

@@ -67,6 +67,7 @@ var examples = map[string]Example{
 	"leg-over-leg":              {Kind: "components", Problem: 1, Quantity: "Fx", Wrong: "−8.667 kN", Right: "−5.200 kN"},
 	"known-added":               {Kind: "missing-force", Problem: 0, Quantity: "F2x", Wrong: "499.7 N", Right: "−116.6 N"},
 	"perpendicular-to-given":    {Kind: "missing-force", Problem: 2, Quantity: "theta2", Wrong: "−25.00 deg", Right: "−70.00 deg"},
+	"axes-for-components":       {Kind: "oblique-components", Problem: 5, Quantity: "phi", Wrong: "65.00 deg", Right: "115.00 deg"},
 	"components-added":          {Kind: "components", Problem: 4, Quantity: "F", Wrong: "855.0 N", Right: "627.0 N"},
 	"minus-outside-square":      {Kind: "components", Problem: 4, Quantity: "F", Wrong: "448.2 N", Right: "627.0 N"},
 	"squares-subtracted":        {Kind: "components", Problem: 4, Quantity: "F", Wrong: "448.2 N", Right: "627.0 N"},
