@@ -51,6 +51,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	boomed := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "450 N", "70 deg"), kinds.AxisSource("u", "36 deg"), kinds.AxisSource("v", "112 deg"))
 	beyond := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "470 N", "40 deg"), kinds.AxisSource("u", "10 deg"), kinds.AxisSource("v", "-70 deg"))
 	least := kinds.MissingForceSource("", kinds.ForceSource("P", "360 N", "140 deg"), kinds.MissingSource("Q"), kinds.DirectedSource("167 deg"), lesson.Leaf("find", "smallest"))
+	shallow := kinds.FromComponentsSource("", "F", "560 N", "-210 N")
 	rows := []struct {
 		name    string
 		problem lesson.Source
@@ -152,6 +153,13 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"one cable from the other, its own angle left out", load, "F1 479.2; F2 367.1", verdict.SlipFound, "magnitudes-for-components"},
 		{"the other force's acute angle, its own sign", hauled, "sumx 190 cos 48 - 550 cos 48 + Cx = 0", verdict.SlipFound, "other-force"},
 		{"a sine for a cosine of a full direction", crate, "sumx T1 sin 140 + T2 cos 30 = 0", verdict.SlipFound, "sine-cosine-swapped"},
+		{"sines for cosines of acute angles, throughout a sum", hauled, "sumx 190 sin 48 - 550 sin 6 + Cx = 0", verdict.SlipFound, "sine-cosine-swapped"},
+		{"cosines for sines of full directions, throughout a sum", crate, "sumy T1 cos 140 + T2 cos 30 - W = 0", verdict.SlipFound, "sine-cosine-swapped"},
+		{"the resultant's direction for the smallest force's", least, "theta2 167", verdict.SlipFound, "other-force"},
+		{"a direction in the second quadrant, all in radians", tallied, "theta 1.91", verdict.SlipFound, "radians-unnamed"},
+		{"the sine of the acute angle as leg over leg", shallow, "alpha 22.02", verdict.SlipFound, "tangent-missed"},
+		{"the same, in the direction", shallow, "theta -22.02", verdict.SlipFound, "tangent-missed"},
+		{"the cosine as leg over leg", shallow, "alpha 67.98", verdict.SlipFound, "tangent-missed"},
 		{"two equations by acute angles, in radians", split, "Fx 41.16; Fy 588.6; Fu 119.8", verdict.SlipFound, "radian-mode"},
 	}
 	for _, row := range rows {

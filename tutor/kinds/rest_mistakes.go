@@ -19,11 +19,14 @@ func (s *rest) sumMistakes(c coordinate) []lesson.Mistake {
 	add := func(slip string, put map[*holder]expr.Term) {
 		all = append(all, mistakeAside(slip, s.sumWith(c, put)))
 	}
+	full, acute := map[*holder]expr.Term{}, map[*holder]expr.Term{}
 	for i, h := range s.parts {
 		if !h.slants() {
 			continue
 		}
-		add("sine-cosine-swapped", map[*holder]expr.Term{h: {Node: c.across().key(h.leads[0].direction())}})
+		full[h] = expr.Term{Node: c.across().key(h.leads[0].direction())}
+		acute[h] = expr.Term{Minus: c.of(h.pullsAt()) < 0, Node: c.across().key(h.acute())}
+		add("sine-cosine-swapped", map[*holder]expr.Term{h: full[h]})
 		for j, o := range s.parts {
 			if j == i || !o.slants() {
 				continue
@@ -34,6 +37,8 @@ func (s *rest) sumMistakes(c coordinate) []lesson.Mistake {
 			}
 		}
 	}
+	add("sine-cosine-swapped", full)
+	add("sine-cosine-swapped", acute)
 	return all
 }
 
@@ -45,12 +50,16 @@ func (h *holder) slants() bool {
 // turnedLike is the part of a unit force along an axis by the acute angle of
 // another force, with its own sign.
 func (h *holder) turnedLike(o *holder, c coordinate) expr.Term {
-	l := o.leads[0]
-	angle := expr.Node(expr.S(l.angle))
+	return expr.Term{Minus: c.of(h.pullsAt()) < 0, Node: c.key(o.acute())}
+}
+
+// acute is the acute angle between a slanting part and the x axis.
+func (h *holder) acute() expr.Node {
+	l := h.leads[0]
 	if axis := l.heading.Axis; axis == statics.PlusY || axis == statics.MinusY || l.heading.Turn > 90*statics.Degree {
-		angle = expr.Deg(lesson.Degrees(statics.Angle(math.Abs(math.Remainder(o.at(), 180))) * statics.Degree))
+		return expr.Deg(lesson.Degrees(statics.Angle(math.Abs(math.Remainder(h.at(), 180))) * statics.Degree))
 	}
-	return expr.Term{Minus: c.of(h.pullsAt()) < 0, Node: c.key(angle)}
+	return expr.S(l.angle)
 }
 
 // key is the cosine of an angle from the x axis along x, its sine along y.

@@ -49,6 +49,7 @@ var examples = map[string]Example{
 	"ratio-inverted":            {Kind: "components", Problem: 4, Quantity: "F", Wrong: "0.001595 N", Right: "627.0 N"},
 	"other-side":                {Kind: "two-forces", Problem: 0, Quantity: "alpha", Wrong: "33.82 deg", Right: "29.83 deg"},
 	"tangent-taken":             {Kind: "components", Problem: 0, Quantity: "Fx", Wrong: "158.5 N", Right: "308.1 N"},
+	"tangent-missed":            {Kind: "components", Problem: 5, Quantity: "alpha", Wrong: "45.10 deg", Right: "35.31 deg"},
 	"sine-missing":              {Kind: "oblique-components", Problem: 0, Quantity: "Fu", Wrong: "309.0 N", Right: "416.3 N"},
 	"legs-added":                {Kind: "components", Problem: 1, Quantity: "Fx", Wrong: "−3.714 kN", Right: "−5.200 kN"},
 	"force-in-other-sum":        {Kind: "particle-equilibrium", Problem: 0, Quantity: "sumx", Wrong: "T2 cos 30 - T1 cos 40 - W = 0", Right: "T2 cos 30 - T1 cos 40 = 0"},
