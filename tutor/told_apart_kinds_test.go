@@ -160,6 +160,10 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the sine of the acute angle as leg over leg", shallow, "alpha 22.02", verdict.SlipFound, "tangent-missed"},
 		{"the same, in the direction", shallow, "theta -22.02", verdict.SlipFound, "tangent-missed"},
 		{"the cosine as leg over leg", shallow, "alpha 67.98", verdict.SlipFound, "tangent-missed"},
+		{"solved from a wrong component of the known force", gripped, "F1x 346.4; F1y -200; F2 426.3", verdict.Carried, "F1y"},
+		{"the resultant by the sum along y from a wrong force", gripped, "F1x 346.4; F1y 200; F2 350; R 440.0", verdict.Carried, "F2"},
+		{"the resultant by the sum along x from a wrong force", gripped, "F2 350; R 302.5", verdict.Carried, "F2"},
+		{"the force by the sum along y from a wrong resultant", gripped, "R 350; F2 214.8", verdict.Carried, "R"},
 		{"two equations by acute angles, in radians", split, "Fx 41.16; Fy 588.6; Fu 119.8", verdict.SlipFound, "radian-mode"},
 	}
 	for _, row := range rows {

@@ -1,6 +1,8 @@
 package kinds
 
 import (
+	"math"
+
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"closingside/statics/expr"
@@ -77,8 +79,21 @@ func (t *triangle) specialOfDirections(second, result, _ *lesson.Quantity) {
 		expr.Sub(expr.Add(expr.S("F1y"), expr.Mul(f2, expr.Sin(theta2))), expr.Mul(symR, expr.Sin(symTheta))),
 	}
 	result.Sums = second.Sums
+	second.Onward, result.Onward = t.second.fromSums(second.Sums, t.result), t.result.fromSums(result.Sums, t.second)
 	second.Mistakes = []lesson.Mistake{mistake("right-triangle-assumed", expr.Mul(f1, expr.Sin(beta))), mistake("right-triangle-assumed", expr.Mul(f1, expr.Tan(beta)))}
 	result.Mistakes = []lesson.Mistake{mistake("right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))), mistake("magnitudes-added", expr.Add(f1, f2))}
+}
+
+// fromSums are the ways to a force from the sums along x and y as they stand: both
+// of them, the other unknown taken out, and each from the other unknown found before.
+func (p pull) fromSums(sums [2]expr.Node, other pull) []expr.Node {
+	ways := []expr.Node{expr.Eliminate(sums[0], sums[1], p.name, other.name)}
+	for i, tree := range sums {
+		if math.Abs(coordinate(i).of(p.unit())) >= leastAlong {
+			ways = append(ways, expr.Isolate(tree, p.name))
+		}
+	}
+	return ways
 }
 
 func (t *triangle) specialOfTurn(second, result, _ *lesson.Quantity) {
