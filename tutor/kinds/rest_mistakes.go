@@ -11,15 +11,15 @@ import (
 // Wrong ways to write a sum of forces that no rewrite of it at one place gives.
 
 // sumMistakes are the sums along an axis in which one force stands with another's
-// angle, or two with each other's, the signs still those of the sketch; and those
-// by a full direction from +x with sine and cosine exchanged, where the sign is
-// what the calculator gives.
+// angle, or two with each other's, the signs still those of the sketch; those by
+// a full direction from +x with sine and cosine exchanged, where the sign is what the
+// calculator gives; and what exchanges them, or takes leg over leg, in every part.
 func (s *rest) sumMistakes(c coordinate) []lesson.Mistake {
 	var all []lesson.Mistake
 	add := func(slip string, put map[*holder]expr.Term) {
 		all = append(all, mistakeAside(slip, s.sumWith(c, put)))
 	}
-	full, acute := map[*holder]expr.Term{}, map[*holder]expr.Term{}
+	full, acute, legs := map[*holder]expr.Term{}, map[*holder]expr.Term{}, map[*holder]expr.Term{}
 	for i, h := range s.parts {
 		if !h.slants() {
 			continue
@@ -27,6 +27,9 @@ func (s *rest) sumMistakes(c coordinate) []lesson.Mistake {
 		full[h] = expr.Term{Node: c.across().key(h.leads[0].direction())}
 		acute[h] = expr.Term{Minus: c.of(h.pullsAt()) < 0, Node: c.across().key(h.acute())}
 		add("sine-cosine-swapped", map[*holder]expr.Term{h: full[h]})
+		if h.leads[0].heading.Form == statics.Slope {
+			legs[h] = expr.Term{Minus: acute[h].Minus, Node: expr.Tan(h.acute())}
+		}
 		for j, o := range s.parts {
 			if j == i || !o.slants() {
 				continue
@@ -39,6 +42,9 @@ func (s *rest) sumMistakes(c coordinate) []lesson.Mistake {
 	}
 	add("sine-cosine-swapped", full)
 	add("sine-cosine-swapped", acute)
+	if len(legs) > 0 {
+		add("tangent-taken", legs)
+	}
 	return all
 }
 
