@@ -164,7 +164,6 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the resultant by the sum along y from a wrong force", gripped, "F1x 346.4; F1y 200; F2 350; R 440.0", verdict.Carried, "F2"},
 		{"the resultant by the sum along x from a wrong force", gripped, "F2 350; R 302.5", verdict.Carried, "F2"},
 		{"the force by the sum along y from a wrong resultant", gripped, "R 350; F2 214.8", verdict.Carried, "R"},
-		{"the smallest force at right angles to the wrong side", least, "theta2 77", verdict.SlipFound, "wrong-side"},
 		{"leg over leg in every part of a sum", slopes, "sumx 3/4 A = 5/12 B", verdict.SlipFound, "tangent-taken"},
 		{"leg over leg in every part of the other sum", slopes, "sumy 3/4 A + 5/12 B = W", verdict.SlipFound, "tangent-taken"},
 		{"two equations by acute angles, in radians", split, "Fx 41.16; Fy 588.6; Fu 119.8", verdict.SlipFound, "radian-mode"},

@@ -123,7 +123,7 @@ func (t *triangle) specialOfSmallest(second, result, turn *lesson.Quantity) {
 	result.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Div(f1, expr.Cos(beta))),
 		mistakeAside("perpendicular-to-given", expr.Sqrt(expr.Add(expr.Sq(f1), expr.Sq(f2)))), mistakeAside("magnitudes-added", expr.Add(f1, f2))}
 	turn.Mistakes = append(turn.Mistakes, mistake("perpendicular-to-given", t.onward(theta1, expr.Deg(90))))
-	turn.Mistakes = append(turn.Mistakes, mistakeAside("other-force", symTheta), mistakeAside("wrong-side", t.backward(symTheta, expr.Deg(90))))
+	turn.Mistakes = append(turn.Mistakes, mistakeAside("other-force", symTheta))
 	second.Between = [2]expr.Node{expr.N(0), f1}
 	result.Between = second.Between
 }
