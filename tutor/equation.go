@@ -75,11 +75,28 @@ func (w *Work) repeats(q *lesson.Quantity, v *view, e *balance.Equation) string 
 		if !o.Equation || o == q || !w.Found(o.Name) {
 			continue
 		}
-		if before := v.entered(&w.Standing(o.Name).Reading); before != nil && before.Size > 0 && e.MultipleOf(before) {
+		if before := v.entered(&w.Standing(o.Name).Reading); before != nil && before.Size > 0 && e.MultipleOf(before) && !w.apart(e, before) {
 			return o.Name
 		}
 	}
 	return ""
+}
+
+// apart tells whether two equations that say the same are the two sums all the same,
+// with an unknown at its value: of 1084.9 cos 40 = T₂ cos 30 along x and 1084.9 sin 40
+// + T₂ sin 30 = 1177.2 along y each gives T₂.
+func (w *Work) apart(e, before *balance.Equation) bool {
+	for i := range w.Lesson.Quantities {
+		if !w.Lesson.Quantities[i].Unknown {
+			continue
+		}
+		v := &view{w: w, paper: set(0).with(i)}
+		sums := v.lesson()
+		if len(sums) == 2 && (e.Equals(sums[0]) && before.Equals(sums[1]) || e.Equals(sums[1]) && before.Equals(sums[0])) {
+			return true
+		}
+	}
+	return false
 }
 
 // coarseDigits are so few, in a number of an equation, that one more is asked.

@@ -129,3 +129,37 @@ func TestWholeNumbersInEquationsHoldToTheLimit(t *testing.T) {
 		assert.Equal(t, row.want, r.Verdict, "%s: %s", row.load, r.Feedback)
 	}
 }
+
+// The second sum with the value of a force that was found is another sum than the
+// first, though both then come to the same for the force that is left.
+func TestASumWithAFoundForceIsNoRepetition(t *testing.T) {
+	hung := pulledDown("9.81 m/s^2", kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "mass: 120 kg"))
+	pulley := pulledDown("9.81 m/s^2", kinds.PartSource("T cable", "direction: 38 deg above -x"), kinds.PartSource("C pulley", "direction: 61 deg above +x", "mass: 55 kg"), kinds.PartSource("W weight", "find: mass"))
+	for name, row := range map[string]struct {
+		problem lesson.Source
+		entries string
+		verdict verdict.Verdict
+	}{
+		"both with the force found":          {hung, "F1 1084.9; sumx 1084.9 cos 40 = T2 cos 30; sumy 1084.9 sin 40 + T2 sin 30 = 1177.2", verdict.Correct},
+		"each in the other's place":          {hung, "F1 1084.9; sumx 1084.9 sin 40 + T2 sin 30 = 1177.2; sumy 1084.9 cos 40 = T2 cos 30", verdict.Correct},
+		"found on paper":                     {hung, "sumx 1084.9 cos 40 = T2 cos 30; sumy 1084.9 sin 40 + T2 sin 30 = 1177.2", verdict.Correct},
+		"the one along y alone with a value": {pulley, "F3 676.3; sumx T cos 38 = C cos 61; sumy T sin 38 + C sin 61 = 676.3", verdict.Correct},
+		"the same again":                     {hung, "F1 1084.9; sumx 1084.9 cos 40 = T2 cos 30; sumy T2 cos 30 = 1084.9 cos 40", verdict.Unexplained},
+		"the same, doubled":                  {hung, "F1 1084.9; sumx 1084.9 cos 40 = T2 cos 30; sumy 2 T2 cos 30 = 2*1084.9 cos 40", verdict.Unexplained},
+		"the same without values":            {hung, "sumx T1 cos 40 = T2 cos 30; sumy T1 = 1.1305 T2", verdict.Unexplained},
+	} {
+		t.Run(name, func(t *testing.T) {
+			r := enterAll(solvedBy(t, row.problem), row.entries, "; ")
+			assert.Equal(t, row.verdict, r.Verdict, r.Feedback)
+		})
+	}
+}
+
+// A sum may carry its own name in the place of the other one, where it is as right
+// without.
+func TestASumUnderItsOwnNameInTheOthersPlace(t *testing.T) {
+	for _, entry := range []string{"ΣFy = T1 sin 40 + T2 sin 30 - W = 0", "ΣFy = 0: T1 sin 40 + T2 sin 30 = W", "sumy = T1 sin 40 + T2 sin 30 - W"} {
+		r := crate(t).Enter("sumx", entry)
+		assert.Equal(t, verdict.Correct, r.Verdict, "%s: %s", entry, r.Feedback)
+	}
+}

@@ -49,6 +49,9 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	downhill := kinds.ComponentsSource("", "G", "6.5 kN", "3:4 down left")
 	leaned := kinds.ObliqueComponentsSource("", kinds.ForceSource("M", "6.4 kN", "52 deg"), kinds.AxisSource("a", "0 deg"), kinds.AxisSource("b", "75 deg"))
 	boomed := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "450 N", "70 deg"), kinds.AxisSource("u", "36 deg"), kinds.AxisSource("v", "112 deg"))
+	beyond := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "470 N", "40 deg"), kinds.AxisSource("u", "10 deg"), kinds.AxisSource("v", "-70 deg"))
+	least := kinds.MissingForceSource("", kinds.ForceSource("P", "360 N", "140 deg"), kinds.MissingSource("Q"), kinds.DirectedSource("167 deg"), lesson.Leaf("find", "smallest"))
+	shallow := kinds.FromComponentsSource("", "F", "560 N", "-210 N")
 	rows := []struct {
 		name    string
 		problem lesson.Source
@@ -138,6 +141,31 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the third angle below, for another", gripped, "F2 300.9", verdict.SlipFound, "other-force"},
 		{"the resultant's angle over a wrong one", gripped, "R 531.6", verdict.SlipFound, "other-force"},
 		{"a slope upside down in one sum alone", pitched, "F1 534.3", verdict.SlipFound, "slope-inverted"},
+		{"the second component by squares, as at right angles", leaning, "Fu 416.7; Fv 374.1", verdict.SlipFound, "right-triangle-assumed"},
+		{"the same, of a component that is negative", beyond, "Fu 448.5; Fv -140.5", verdict.SlipFound, "right-triangle-assumed"},
+		{"the second component as what the first leaves of the force", leaning, "Fu 416.7; Fv 143.3", verdict.SlipFound, "magnitudes-subtracted"},
+		{"the angle between the axes, a component against its axis", outside, "phi 67", verdict.SlipFound, "axes-for-components"},
+		{"the smallest force and the known one taken for the legs", least, "F2 163.4; R 395.4", verdict.SlipFound, "perpendicular-to-given"},
+		{"the smallest force and the known one added", least, "F2 163.4; R 523.4", verdict.SlipFound, "magnitudes-added"},
+		{"the smallest force by dividing", least, "F2 793.0", verdict.SlipFound, "ratio-inverted"},
+		{"the two cables' angles exchanged", crate, "sumx T1 cos 30 = T2 cos 40", verdict.SlipFound, "other-force"},
+		{"the two cables' angles exchanged, solved", load, "F1 430.5", verdict.SlipFound, "other-force"},
+		{"one cable from the other, its own angle left out", load, "F1 479.2; F2 367.1", verdict.SlipFound, "magnitudes-for-components"},
+		{"the other force's acute angle, its own sign", hauled, "sumx 190 cos 48 - 550 cos 48 + Cx = 0", verdict.SlipFound, "other-force"},
+		{"a sine for a cosine of a full direction", crate, "sumx T1 sin 140 + T2 cos 30 = 0", verdict.SlipFound, "sine-cosine-swapped"},
+		{"sines for cosines of acute angles, throughout a sum", hauled, "sumx 190 sin 48 - 550 sin 6 + Cx = 0", verdict.SlipFound, "sine-cosine-swapped"},
+		{"cosines for sines of full directions, throughout a sum", crate, "sumy T1 cos 140 + T2 cos 30 - W = 0", verdict.SlipFound, "sine-cosine-swapped"},
+		{"the resultant's direction for the smallest force's", least, "theta2 167", verdict.SlipFound, "other-force"},
+		{"a direction in the second quadrant, all in radians", tallied, "theta 1.91", verdict.SlipFound, "radians-unnamed"},
+		{"the sine of the acute angle as leg over leg", shallow, "alpha 22.02", verdict.SlipFound, "tangent-missed"},
+		{"the same, in the direction", shallow, "theta -22.02", verdict.SlipFound, "tangent-missed"},
+		{"the cosine as leg over leg", shallow, "alpha 67.98", verdict.SlipFound, "tangent-missed"},
+		{"solved from a wrong component of the known force", gripped, "F1x 346.4; F1y -200; F2 426.3", verdict.Carried, "F1y"},
+		{"the resultant by the sum along y from a wrong force", gripped, "F1x 346.4; F1y 200; F2 350; R 440.0", verdict.Carried, "F2"},
+		{"the resultant by the sum along x from a wrong force", gripped, "F2 350; R 302.5", verdict.Carried, "F2"},
+		{"the force by the sum along y from a wrong resultant", gripped, "R 350; F2 214.8", verdict.Carried, "R"},
+		{"leg over leg in every part of a sum", slopes, "sumx 3/4 A = 5/12 B", verdict.SlipFound, "tangent-taken"},
+		{"leg over leg in every part of the other sum", slopes, "sumy 3/4 A + 5/12 B = W", verdict.SlipFound, "tangent-taken"},
 		{"two equations by acute angles, in radians", split, "Fx 41.16; Fy 588.6; Fu 119.8", verdict.SlipFound, "radian-mode"},
 	}
 	for _, row := range rows {

@@ -133,3 +133,34 @@ func TestReadingComesToTheDirection(t *testing.T) {
 	assert.Nil(t, solvedBy(t, plain).Quantity("theta1").Reading())
 	assert.Nil(t, solvedBy(t, plain).Quantity("theta2").Reading())
 }
+
+// Of a force drawn against its sense, the question speaks of the parts that there
+// are: where forces alone act on the particle, of no cable and no strut.
+func TestTheQuestionOnArrowsFitsTheParts(t *testing.T) {
+	cable, strut, weight := "a cable pulls away", "a strut pushes towards", "a weight pulls down"
+	forces := kinds.EquilibriumSource("", kinds.PartSource("P force", "force: 300 N", "direction: 30 deg"), kinds.PartSource("Q force", "force: 450 N", "direction: 120 deg"), kinds.PartSource("F force"))
+	braced := kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 56 deg above -x"), kinds.PartSource("B strut", "direction: 26 deg below -x"), kinds.PartSource("W weight", "force: 520 N"))
+	hung := kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 40 deg above -x"), kinds.PartSource("T2 cable", "direction: 30 deg above +x"), kinds.PartSource("W weight", "force: 520 N"))
+	sprung := kinds.EquilibriumSource("", kinds.PartSource("T cable", "direction: 27 deg above -x"), kinds.PartSource("S spring", "direction: 36 deg below -x", "stiffness: 10 kN/m"), kinds.PartSource("W weight", "force: 430 N"))
+	rows := []struct {
+		problem    lesson.Source
+		entry      string
+		says, lack []string
+	}{
+		{forces, "sumx Fx - 300 cos 30 + 450 cos 60 = 0", []string{"balances the others"}, []string{cable, strut, weight}},
+		{braced, "sumx -T cos 56 - B cos 26 = 0", []string{cable, strut, weight}, []string{"spring"}},
+		{hung, "sumy T1 sin 40 + T2 sin 30 + W = 0", []string{cable, weight}, []string{strut, "force acts"}},
+		{sprung, "sumx -T cos 27 - S cos 36 = 0", []string{cable, "a spring", weight}, []string{strut}},
+	}
+	for _, row := range rows {
+		r := enterAll(solvedBy(t, row.problem), row.entry, "; ")
+		require.Equal(t, verdict.SlipFound, r.Verdict, r.Feedback)
+		require.Contains(t, r.Slips[0].IDs, "sense-reversed")
+		for _, s := range row.says {
+			assert.Contains(t, r.Feedback, s)
+		}
+		for _, s := range row.lack {
+			assert.NotContains(t, r.Feedback, s)
+		}
+	}
+}

@@ -112,7 +112,7 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 	if whole, part := math.Modf(v); q.IsAngle() && part != 0 && math.Abs(part) < 0.6-1e-9 {
 		add("minutes-as-decimals", whole+part/0.6, 1/0.6, 1)
 	}
-	if q.IsAngle() && !r.UnitWritten && !q.ByInverseKey() && math.Abs(v) < 2*math.Pi {
+	if !r.UnitWritten && q.TurnedToRadians(v*180/math.Pi) && math.Abs(v) < 2*math.Pi {
 		add("radians-unnamed", v*180/math.Pi, 180/math.Pi, 1)
 	}
 	half, shown := r.Halves[0], r.Halves

@@ -17,7 +17,10 @@ func (w *Work) scope(q *lesson.Quantity) entry.Scope {
 	if q.Equation {
 		s.Equation, s.NumbersOnly = true, false
 		for i := range w.Lesson.Quantities {
-			if o := &w.Lesson.Quantities[i]; !o.Given && !o.Equation {
+			switch o := &w.Lesson.Quantities[i]; {
+			case o.Equation:
+				s.Equations = append(s.Equations, o.Name)
+			case !o.Given:
 				s.Unknowns = append(s.Unknowns, o.Name)
 			}
 		}

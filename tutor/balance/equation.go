@@ -69,6 +69,11 @@ func (b *Equation) MultipleOf(o *Equation) bool {
 	return b.SpannedBy([]*Equation{o})
 }
 
+// Equals tells whether b is another equation as it stands, but for its sign.
+func (b *Equation) Equals(o *Equation) bool {
+	return math.Abs(b.Size-o.Size) <= LiteralTolerance*o.Size && b.MultipleOf(o)
+}
+
 // SpannedBy tells whether b is a combination of the one or two equations of a basis,
 // each term as closely as it is known: least squares, weighed by what each term
 // allows, and no term further off than that. It panics for any other basis.

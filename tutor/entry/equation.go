@@ -7,17 +7,17 @@ import (
 )
 
 // relation reads an entry where an equation is asked, such as the sum of the
-// forces along x. The name of what is asked may stand before it, and a sum
+// forces along x. Its name may stand before it, or another's, and a sum
 // alone is one that equals zero: "ΣFx = T1 cos 40 − T2 cos 30" and
 // "T1 cos 40 = T2 cos 30" are both read.
 //
-//	relation = [ asked "=" ] side [ "=" side ]
+//	relation = [ name "=" ] side [ "=" side ]
 func (r *Reading) relation(tokens []token, sc *Scope) {
 	all := cut(tokens)
 	if n := len(all); n == 1 || len(all[n-1]) > 1 {
 		all = said(all)
 	}
-	if asked := all[0]; len(all) > 1 && len(asked) == 2 && asked[0].kind == tName && asked[0].name == sc.Asked {
+	if named := all[0]; len(all) > 1 && len(named) == 2 && named[0].kind == tName && slices.Contains(sc.Equations, named[0].name) {
 		all = all[1:]
 	}
 	for i := 0; i < len(all) && len(all) > 2; { // ΣFx = 0: … = 0

@@ -27,8 +27,9 @@ type Scope struct {
 	Direction    bool   // "30° below −x" will do as well
 	Things       Things // from which a direction may be told
 	NumbersOnly  bool
-	UnitRequired bool // behind a plain number
-	Equation     bool // an equation is asked, not a value
+	UnitRequired bool     // behind a plain number
+	Equation     bool     // an equation is asked, not a value
+	Equations    []string // the names of those that the lesson asks
 }
 
 // Form is the form an entry has.

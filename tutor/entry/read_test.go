@@ -62,7 +62,7 @@ func scopeFor(asked string) Scope {
 	case "moment":
 		s.Dim, s.Unit = statics.DimMoment, unit("N·m")
 	case "balance":
-		s.Dim, s.Unit, s.Unknowns, s.Asked, s.Equation = statics.DimForce, unit("N"), []string{"T1", "T2"}, "sumx", true
+		s.Dim, s.Unit, s.Unknowns, s.Asked, s.Equation, s.Equations = statics.DimForce, unit("N"), []string{"T1", "T2"}, "sumx", true, []string{"sumx"}
 	case "sum":
 		s.Dim, s.Unit, s.Unknowns = statics.DimForce, unit("N"), []string{"T1", "T2"}
 	default:

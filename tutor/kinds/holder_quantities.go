@@ -152,7 +152,7 @@ func (s *rest) force(h *holder) lesson.Quantity {
 func (s *rest) sumOf(c coordinate, tree expr.Node) lesson.Quantity {
 	axis := c.String()
 	return lesson.Quantity{Name: "sum" + axis, Symbol: expr.Symbol{Letter: "ΣF", Sub: axis, Spoken: "sum of F " + axis},
-		Dim: statics.DimForce, Equation: true, Routes: []lesson.Route{route("sum", "equilibrium-sum", lesson.ByComponents, tree)}}
+		Dim: statics.DimForce, Equation: true, Routes: []lesson.Route{route("sum", "equilibrium-sum", lesson.ByComponents, tree)}, Mistakes: s.sumMistakes(c)}
 }
 
 // components declares the components of a force of unknown direction.

@@ -20,7 +20,7 @@ func (s *rest) routes(h *holder, q *lesson.Quantity) {
 		return
 	}
 	s.fromSums(h, q)
-	q.Mistakes = s.mistaken(h)
+	q.Mistakes = append(q.Mistakes, s.mistaken(h)...)
 	s.aroundTriangle(h, q)
 }
 
@@ -46,8 +46,12 @@ func (s *rest) fromSums(h *holder, q *lesson.Quantity) {
 	}
 	var alone [2]expr.Node
 	for i, tree := range []expr.Node{s.x, s.y} {
-		if tree != nil {
-			alone[i] = expr.Isolate(tree, q.Name)
+		if tree == nil {
+			continue
+		}
+		alone[i] = expr.Isolate(tree, q.Name)
+		if part, key, ok := expr.Operands(alone[i], expr.OpDiv); ok && expr.IsTrig(key) { // its part along the axis taken for it
+			q.Mistakes = append(q.Mistakes, mistakeAside("magnitudes-for-components", part))
 		}
 	}
 	other := s.other(h)

@@ -1,6 +1,8 @@
 package kinds
 
 import (
+	"math"
+
 	"gonum.org/v1/gonum/spatial/r2"
 
 	"closingside/statics/expr"
@@ -77,8 +79,21 @@ func (t *triangle) specialOfDirections(second, result, _ *lesson.Quantity) {
 		expr.Sub(expr.Add(expr.S("F1y"), expr.Mul(f2, expr.Sin(theta2))), expr.Mul(symR, expr.Sin(symTheta))),
 	}
 	result.Sums = second.Sums
+	second.Onward, result.Onward = t.second.fromSums(second.Sums, t.result), t.result.fromSums(result.Sums, t.second)
 	second.Mistakes = []lesson.Mistake{mistake("right-triangle-assumed", expr.Mul(f1, expr.Sin(beta))), mistake("right-triangle-assumed", expr.Mul(f1, expr.Tan(beta)))}
 	result.Mistakes = []lesson.Mistake{mistake("right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))), mistake("magnitudes-added", expr.Add(f1, f2))}
+}
+
+// fromSums are the ways to a force from the sums along x and y as they stand: both
+// of them, the other unknown taken out, and each from the other unknown found before.
+func (p pull) fromSums(sums [2]expr.Node, other pull) []expr.Node {
+	ways := []expr.Node{expr.Eliminate(sums[0], sums[1], p.name, other.name)}
+	for i, tree := range sums {
+		if math.Abs(coordinate(i).of(p.unit())) >= leastAlong {
+			ways = append(ways, expr.Isolate(tree, p.name))
+		}
+	}
+	return ways
 }
 
 func (t *triangle) specialOfTurn(second, result, _ *lesson.Quantity) {
@@ -104,9 +119,11 @@ func (t *triangle) specialOfSmallest(second, result, turn *lesson.Quantity) {
 	second.Routes = append(second.Routes, route("perpendicular", "smallest", lesson.ByTriangle, expr.Mul(f1, expr.Sin(beta))))
 	result.Routes = append(result.Routes, along, route("perpendicular", "smallest", lesson.ByTriangle, expr.Mul(f1, expr.Cos(beta))))
 	turn.Routes = append(turn.Routes, route("perpendicular", "smallest", lesson.ByTriangle, t.onward(symTheta, expr.Deg(90))))
-	second.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Mul(f1, expr.Tan(beta)))}
-	result.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Div(f1, expr.Cos(beta)))}
+	second.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Mul(f1, expr.Tan(beta))), mistakeAside("ratio-inverted", expr.Div(f1, expr.Sin(beta)))}
+	result.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Div(f1, expr.Cos(beta))),
+		mistakeAside("perpendicular-to-given", expr.Sqrt(expr.Add(expr.Sq(f1), expr.Sq(f2)))), mistakeAside("magnitudes-added", expr.Add(f1, f2))}
 	turn.Mistakes = append(turn.Mistakes, mistake("perpendicular-to-given", t.onward(theta1, expr.Deg(90))))
+	turn.Mistakes = append(turn.Mistakes, mistakeAside("other-force", symTheta))
 	second.Between = [2]expr.Node{expr.N(0), f1}
 	result.Between = second.Between
 }

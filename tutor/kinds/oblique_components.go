@@ -131,7 +131,11 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 		dir.Twin = []string{"thetav", "thetau"}[i]
 		qs = append(qs, dir)
 	}
-	qs = append(qs, t.phi(), t.angle(0), t.angle(1), t.angle(2))
+	phi := t.phi()
+	if t.first.back != t.second.back { // one component points against its axis
+		phi.Mistakes = append(phi.Mistakes, mistakeAside("axes-for-components", expr.Sub(expr.Deg(180), phi.Routes[0].Tree)))
+	}
+	qs = append(qs, phi, t.angle(0), t.angle(1), t.angle(2))
 	whole := t.result.byReference(t.result.parts(""))
 	for _, axis := range []pull{t.first, t.second} {
 		t.result.byDirection(whole, axis.dir)
@@ -149,6 +153,7 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 		}
 		q.Mistakes = t.wrongPairs(i)
 		q.Mistakes = append(q.Mistakes, mistakeAside("magnitudes-for-components", t.result.force()))
+		q.Mistakes = append(q.Mistakes, leftOver(t.result.force(), []pull{t.second, t.first}[i].force(), p.back)...)
 		for _, tree := range []expr.Node{expr.Mul(t.result.force(), expr.Cos(near)), expr.Mul(t.result.force(), expr.Sin(far)), expr.Div(t.result.force(), expr.Cos(near))} {
 			if p.back {
 				tree = expr.Neg{X: tree}
@@ -165,6 +170,16 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 	l.Quantities = pruned(qs)
 	stepsFirst(l.Quantities, l.Ways)
 	return l
+}
+
+// leftOver are the wrong ways to a component from the other one: by squares, as if
+// the axes were at right angles, and as what the other leaves of the force.
+func leftOver(force, other expr.Node, back bool) []lesson.Mistake {
+	squares := expr.Sqrt(expr.Sub(expr.Sq(force), expr.Sq(other)))
+	if back {
+		squares = expr.Neg{X: squares}
+	}
+	return []lesson.Mistake{mistakeAside("right-triangle-assumed", squares), mistakeAside("magnitudes-subtracted", expr.Sub(force, other))}
 }
 
 // twoEquations is side i from what both have along x and along y:

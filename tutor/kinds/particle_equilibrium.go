@@ -166,7 +166,7 @@ func buildEquilibrium(p *lesson.Problem) (*lesson.Lesson, error) {
 // two sums, the angles of the force triangle, and what is asked.
 func (s *rest) declare() {
 	l := s.lesson
-	l.Senses = s.senses()
+	l.Senses, l.Words = s.senses(), []string{"arrows", s.arrows()}
 	for _, h := range s.parts {
 		l.Quantities = append(l.Quantities, s.stated(h)...)
 	}
@@ -275,4 +275,27 @@ func (s *rest) senses() string {
 		say("force")
 	}
 	return text.Say("particle-equilibrium.senses", "list", text.List(list))
+}
+
+// arrows says which way each sort of part acts on the particle, for a question on the
+// arrows of a free-body diagram.
+func (s *rest) arrows() string {
+	has := map[string]bool{}
+	for _, h := range s.parts {
+		switch {
+		case h.wandered:
+			has["open"] = true
+		case h.is == "pulley":
+			has["cable"] = true
+		default:
+			has[h.is] = true
+		}
+	}
+	var list []string
+	for _, sort := range []string{"cable", "strut", "spring", "force", "weight", "open"} {
+		if has[sort] {
+			list = append(list, text.Say("particle-equilibrium.arrow."+sort))
+		}
+	}
+	return text.List(list)
 }

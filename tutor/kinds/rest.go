@@ -84,11 +84,19 @@ func (s *rest) refuse(key string, holes ...string) error {
 }
 
 // sum is the sum of the forces along x or y; nil where nothing acts that way.
-func (s *rest) sum(c coordinate) expr.Node {
+func (s *rest) sum(c coordinate) expr.Node { return s.sumWith(c, nil) }
+
+// sumWith is that sum with what is put for a part's share of a unit force in place
+// of the true one.
+func (s *rest) sumWith(c coordinate, put map[*holder]expr.Term) expr.Node {
 	var all []expr.Term
 	for _, h := range s.parts {
 		if h.wandered {
 			all = append(all, expr.Term{Node: expr.S("F" + h.n + c.String())})
+			continue
+		}
+		if t, ok := put[h]; ok {
+			all = append(all, expr.Term{Node: h.f}.Times(t))
 			continue
 		}
 		for _, l := range h.leads {

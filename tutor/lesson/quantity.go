@@ -1,6 +1,7 @@
 package lesson
 
 import (
+	"math"
 	"slices"
 
 	"strings"
@@ -106,6 +107,13 @@ func (q *Quantity) Definition() expr.Node {
 // the unit of angle it is set to.
 func (q *Quantity) ByInverseKey() bool {
 	return slices.ContainsFunc(q.Routes, func(r Route) bool { return expr.Contains(r.Tree, expr.IsInverseTrig) })
+}
+
+// TurnedToRadians tells whether q, being v degrees, comes out in radians only by
+// turning it into them as a whole: a key that gives it does so by its own setting,
+// but gives no direction beyond 90°.
+func (q *Quantity) TurnedToRadians(v float64) bool {
+	return q.IsAngle() && (!q.ByInverseKey() || q.Turns && math.Abs(v) > 90)
 }
 
 // IsSolved tells whether q is the solution of equations: of those it Solves, or of

@@ -98,6 +98,7 @@ var directionSlips = []Slip{
 		return nil
 	}},
 	{ID: "perpendicular-to-given", Scope: InKind, Prior: 2},
+	{ID: "axes-for-components", Scope: InKind, Prior: 4},
 	{ID: "components-added", Prior: 1, Rule: func(c *Context, n expr.Node) []expr.Node {
 		if x, y, ok := c.rightAngled(n); ok {
 			return one(expr.Add(expr.Abs(x), expr.Abs(y)))

@@ -26,6 +26,12 @@ var trigSlips = []Slip{
 		}
 		return nil
 	}},
+	{ID: "tangent-missed", Prior: 0.2, Lone: true, Rule: func(c *Context, n expr.Node) []expr.Node { // leg over leg is the tangent
+		if ratio, ok := expr.Argument(n, expr.FnAtan); ok && !c.Quantity.Given {
+			return []expr.Node{expr.Asin(ratio), expr.Acos(ratio)}
+		}
+		return nil
+	}},
 	{ID: "sine-missing", Prior: 0.2, Lone: true, Rule: func(_ *Context, n expr.Node) []expr.Node {
 		over, under, ok := sineLaw(n)
 		if !ok {

@@ -26,7 +26,7 @@ var writtenSlips = []Slip{
 		return []float64{v * statics.NewtonsPerPound, v / statics.NewtonsPerPound}
 	}},
 	{ID: "radians-unnamed", Scope: InAnswer, Prior: 0.5, Written: func(c *Context, v float64) []float64 {
-		if !c.Quantity.IsAngle() || c.Quantity.ByInverseKey() { // see radian-mode
+		if !c.Quantity.TurnedToRadians(v) { // see radian-mode
 			return nil
 		}
 		return []float64{v * math.Pi / 180}

@@ -15,6 +15,9 @@ func init() {
 		"oblique-components.given.axes.name.direction": "Axis {name}: direction {direction}",
 		"oblique-components.figure":                    "{force} Of these arrows two are axes: only their directions count.",
 
+		"slip.axes-for-components.title": "the angle between the axes taken for the one between the components",
+		"slip.axes-for-components.ask":   "Complete the parallelogram on the lines of the two axes. Does each component point along its axis or against it, and between which arrows does {at} lie?",
+
 		"oblique-components.refuse.names":    "Here x and y stand for the rectangular axes. Call the oblique ones otherwise, such as u and v.",
 		"oblique-components.refuse.parallel": "The axes {u} and {v} lie along one line, or nearly, so they make no parallelogram. Change a direction.",
 		"oblique-components.refuse.along":    "{F} lies along one of the axes, or nearly, so that the other component is nothing. Change a direction.",

@@ -24,6 +24,13 @@ func init() {
 		atRest + "senses.push.both":    "a strut or a compressed spring pushes the other way",
 		atRest + "senses.force":        "a force acts as its direction says",
 
+		atRest + "arrow.cable":  "a cable pulls away from the particle",
+		atRest + "arrow.strut":  "a strut pushes towards the particle",
+		atRest + "arrow.spring": "a spring pulls where it is stretched and pushes where it is compressed",
+		atRest + "arrow.force":  "a force acts as its direction says",
+		atRest + "arrow.weight": "a weight pulls down",
+		atRest + "arrow.open":   "the one whose direction is asked balances the others",
+
 		atRest + "item.parts":      "Part {n}",
 		atRest + "item.gravity":    "Gravity",
 		atRest + "field.is":        "What it is",
@@ -144,7 +151,7 @@ func init() {
 		"slip.spring-multiplied.title":  "multiplied where the spring's law divides",
 		"slip.spring-multiplied.ask":    "A spring's force is its stiffness times its stretch. Put your {at} into that: does the force come out?",
 		"slip.sense-reversed.title":     "a force drawn against its sense",
-		"slip.sense-reversed.ask":       "Check the arrow of each force {where}: a cable pulls away from the particle, a strut pushes towards it. Do all of yours?",
+		"slip.sense-reversed.ask":       "Check the arrow of each force {where}: {arrows}. Do all of yours?",
 		"slip.shared-equally.title":     "the load shared equally between the supports",
 		"slip.shared-equally.ask":       "When do two supports carry the same? Do yours stand at the same angle?",
 		"slip.force-in-other-sum.title": "a force put into the sum along an axis on which it has no part",

@@ -62,6 +62,8 @@ var slips = map[string]string{
 	"slip.sine-cosine-swapped.title": "sine and cosine exchanged",
 	"slip.sine-cosine-swapped.ask":   "Does the rule used {where} take the sine of the angle, or its cosine?",
 	"slip.tangent-taken.title":       "tangent taken for the sine or the cosine",
+	"slip.tangent-missed.title":      "sine or cosine taken for the tangent",
+	"slip.tangent-missed.ask":        "Which two sides of the right triangle {where} are divided by each other? Which of sine, cosine and tangent compares those two?",
 	"slip.tangent-taken.ask":         "Which two sides of the right triangle {where} does the tangent compare? Is the force one of them?",
 	"slip.sine-missing.title":        "angles in the place of their sines",
 	"slip.sine-missing.ask":          "What does each side of the triangle go with in the rule used {where}: the angle that faces it, or something of that angle?",
