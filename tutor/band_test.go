@@ -61,7 +61,7 @@ func TestCorrectRoundingIsNeverRefused(t *testing.T) {
 				}
 				t.Logf("%d entries, %d beyond the band's limit: %d called a slip, %d unexplained, the others rounding", entries, limited, accused, silent)
 				assert.Less(t, limited, entries/20)
-				assert.LessOrEqual(t, accused, max(1, limited/200), "a slip named where correct rounding did it")
+				assert.LessOrEqual(t, accused, max(1, entries/10000), "a slip named where correct rounding did it")
 				assert.LessOrEqual(t, silent, entries/2000)
 			})
 		}
