@@ -105,7 +105,7 @@ func TestACopyBringsNewsOfAnotherTab(t *testing.T) {
 	p := visit(t, newSite(t))
 	p.enter("R", "682.6 N")
 	copied := p.saveCopy()
-	p.eval(`log.append(new URLSearchParams({ do: "enter", problem: fragment(), quantity: "gamma", entry: "87", at: Date.now() }).toString()).then(() => { log.stale = true; })`, nil) // no word of it comes
+	p.eval(`log.append(new URLSearchParams({ do: "enter", problem: document.querySelector("#entry-gamma").form.elements.problem.value, quantity: "gamma", entry: "87", at: Date.now() }).toString()).then(() => { log.stale = true; })`, nil) // no word of it comes
 	require.Equal(t, 1, p.count("[data-verdict]"))
 	assert.Contains(t, p.bring(copied), "already")
 	p.await("both are there", verdicts+" === 2")
