@@ -31,6 +31,7 @@ func TestCarriedNamesTheFirstWrongEntry(t *testing.T) {
 		{"components", [][2]string{{"F2x", "286.4 N"}, {"Rx", "594.5 N"}}, verdict.Carried, "F2x"},
 		{"components, to R", [][2]string{{"F2x", "286.4 N"}, {"Rx", "594.5 N"}, {"R", "905.0 N"}}, verdict.Carried, "F2x"},
 		{"half the angle, what is left of 180°", [][2]string{{"beta", "46.5°"}, {"alpha", "46.5°"}}, verdict.Carried, "beta"},
+		{"what an angle exchanged leaves of 180°", [][2]string{{"beta", "29.83°"}, {"alpha", "63.17°"}}, verdict.Carried, "beta"},
 		{"sin φ = sin γ", [][2]string{{"R", "682.6 N"}, {"gamma", "93°"}, {"alpha", "29.83°"}}, verdict.Correct, ""},
 		{"a slip in the head is no carried error", [][2]string{{"phi", "93°"}, {"R", "713.7 N"}}, verdict.SlipFound, ""},
 		{"a new slip after a wrong entry", [][2]string{{"gamma", "93°"}, {"R", "950.0 N"}}, verdict.SlipFound, ""},

@@ -33,6 +33,14 @@ func TestTwoSlipsEqualToOneAreToldWithIt(t *testing.T) {
 	}
 }
 
+// So are two that lead to the very formula of one.
+func TestTwoSlipsToTheFormulaOfOneAreToldWithIt(t *testing.T) {
+	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("F2x", "-610 N") // Q with the component's sign, or Q and a sign
+	require.Equal(t, verdict.SlipFound, r.Verdict)
+	assert.Subset(t, r.Slips[0].IDs, []string{"magnitudes-for-components", "magnitudes-for-components+sign-lost"})
+	assert.Equal(t, "magnitudes-for-components", r.Slips[0].Likely)
+}
+
 // Equal in value are also two slips of which one is in writing the value down.
 func TestASlipInWritingIsToldWithItsEqual(t *testing.T) {
 	w := NewWork(pair(t, "380 N", "-137 deg", "580 N", "-29 deg"), lesson.DefaultSettings())

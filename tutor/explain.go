@@ -175,11 +175,12 @@ func (c *weighed) onlyTooSoon() bool {
 // sides of a right triangle.
 var ofBoth = []string{"other-force", "right-triangle-assumed"}
 
-// madeOfBoth tells whether a value that may be carried from the twin's holds the
-// slip that the twin was told: one slip twice, not one gone on from.
+// madeOfBoth tells whether a magnitude that may be carried from the twin's holds the
+// slip that the twin was told: one slip twice, not one gone on from. An angle is more
+// often what the other leaves of 180°.
 func (w *Work) madeOfBoth(q *lesson.Quantity, c weighed) bool {
 	twin := w.Standing(q.Twin)
-	if twin == nil || c.carried.from != q.Twin || len(twin.Slips) == 0 || len(c.slips) == 0 {
+	if q.IsAngle() || twin == nil || c.carried.from != q.Twin || len(twin.Slips) == 0 || len(c.slips) == 0 {
 		return false
 	}
 	return slices.ContainsFunc(ofBoth, func(id string) bool {

@@ -38,10 +38,6 @@ func (l *Lesson) slippedTwice(q int) []variant {
 // slipAgain makes a second slip in what one slip makes of quantity q's formulas.
 func (l *Lesson) slipAgain(q int) []variant {
 	quantity := &l.Quantities[q]
-	singles := map[expr.Node]bool{}
-	for _, v := range l.variantsOf(q) {
-		singles[v.tree] = true
-	}
 	var out []variant
 	seen := map[string]map[expr.Node]bool{}
 	for _, v := range l.variantsOf(q) {
@@ -55,7 +51,7 @@ func (l *Lesson) slipAgain(q int) []variant {
 			}
 			id := joined(v.id, row.ID)
 			slipped.In(l.Lesson, quantity, row, v.tree, func(t expr.Node, alternatives int) {
-				if singles[t] || seen[id][t] || inOnePlace && l.reads(t) != v.reads {
+				if seen[id][t] || inOnePlace && l.reads(t) != v.reads {
 					return
 				}
 				if seen[id] == nil {
