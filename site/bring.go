@@ -80,6 +80,9 @@ func weave(log, copied []SavedLine) (parts html.Nodes) {
 	if added == 0 {
 		return html.Nodes{brought(text.Say("page.brought.nothing"))}
 	}
+	if added == 1 {
+		return append(parts, brought(text.Say("page.brought.one")))
+	}
 	return append(parts, brought(text.Say("page.brought", "n", itoa(added))))
 }
 

@@ -66,6 +66,14 @@ func TestACopyOfWorkIsTakenBack(t *testing.T) {
 		assert.Equal(t, dayOne(), merged)
 		assert.Equal(t, text.Say("page.brought", "n", "3"), said)
 	})
+	t.Run("one step", func(t *testing.T) {
+		_, said := take(t, dayOne()[:3], saved)
+		assert.Equal(t, text.Say("page.brought.one"), said)
+	})
+	t.Run("with something pasted in it that was far too long to be read", func(t *testing.T) {
+		merged, _ := take(t, nil, saved+line("do", "enter", "problem", barge(), "quantity", "R", "entry", strings.Repeat("9", 1<<17), "at", "4000")+"\n")
+		assert.Equal(t, dayOne(), merged)
+	})
 	t.Run("in the order in which it was done", func(t *testing.T) {
 		merged, _ := take(t, dayTwo(), saved)
 		assert.Equal(t, append(dayOne(), dayTwo()...), merged)

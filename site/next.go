@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"closingside/site/html"
+	"closingside/tutor/figure"
 	"closingside/tutor/text"
 )
 
@@ -44,7 +45,7 @@ func (d *desk) find(name string, parts ...html.Part) html.Node {
 // lettered is a quantity's symbol as text, its subscript lowered.
 func (d *desk) lettered(name string) html.Node {
 	s := d.lesson.Symbol(name)
-	return html.Group(html.El("i", html.Text(s.Letter)), html.If(s.Sub != "", html.El("sub", html.Text(s.Sub))))
+	return styled(figure.Symbol(s.Letter, s.Sub).Runs)
 }
 
 // undo takes back the latest entry, which its name tells; nothing where there

@@ -9,6 +9,7 @@ import (
 
 	"closingside/site/html"
 	"closingside/statics/expr"
+	"closingside/tutor/figure"
 	"closingside/tutor/lesson"
 )
 
@@ -16,25 +17,28 @@ import (
 func (d *desk) prose(s string) html.Node { return Prose(d.lesson.Lesson, s) }
 
 // Prose is a sentence of the tutor's with its symbols set as in a formula.
-func Prose(l *lesson.Lesson, s string) html.Node {
+func Prose(l *lesson.Lesson, s string) html.Node { return styled(Runs(l, s)) }
+
+// styled is runs of text, each in its style.
+func styled(runs []figure.Run) html.Node {
 	var parts []html.Node
-	for _, r := range Runs(l, s) {
-		if r.Sub == "" {
-			parts = append(parts, html.Text(r.Text))
-			continue
+	for _, r := range runs {
+		piece := html.Text(r.Text)
+		if r.Italic {
+			piece = html.El("i", piece)
 		}
-		parts = append(parts, html.El("i", html.Text(r.Text)), html.El("sub", html.Text(r.Sub)))
+		if r.Sub {
+			piece = html.El("sub", piece)
+		}
+		parts = append(parts, piece)
 	}
 	return html.Group(parts...)
 }
 
-// Run is a stretch of a sentence: text, or a symbol with what stands below its line.
-type Run struct{ Text, Sub string }
-
 // Runs cuts a sentence of the tutor's at its symbols: plain text has no subscript
 // letters, so that a mass mW and an angle θT read badly. Letters by themselves
 // belong to the text around them, and so does what may be a word.
-func Runs(l *lesson.Lesson, s string) []Run {
+func Runs(l *lesson.Lesson, s string) []figure.Run {
 	symbols := map[string]expr.Symbol{}
 	var names []string
 	for i := range l.Quantities {
@@ -45,7 +49,7 @@ func Runs(l *lesson.Lesson, s string) []Run {
 		}
 	}
 	sort.Slice(names, func(i, j int) bool { return len(names[i]) > len(names[j]) })
-	var runs []Run
+	var runs []figure.Run
 	from := 0
 	for at := 0; at < len(s); {
 		name := ""
@@ -60,11 +64,12 @@ func Runs(l *lesson.Lesson, s string) []Run {
 			at += size
 			continue
 		}
-		runs = append(runs, Run{Text: s[from:at]}, Run{symbols[name].Letter, symbols[name].Sub})
+		runs = append(runs, figure.Run{Text: s[from:at]})
+		runs = append(runs, figure.Symbol(symbols[name].Letter, symbols[name].Sub).Runs...)
 		at += len(name)
 		from = at
 	}
-	return append(runs, Run{Text: s[from:]})
+	return append(runs, figure.Run{Text: s[from:]})
 }
 
 // lowered tells whether a symbol has letters below the line.

@@ -54,12 +54,15 @@ func ReadSaved(content string) (lines []SavedLine, why Fault, where int) {
 		if line == "" || strings.HasPrefix(line, "aside=") { // what brought an engine down once: see log.js
 			continue
 		}
-		if len(line) > maxLineLen || strings.ContainsFunc(line, unicode.IsControl) {
-			return nil, Foreign, n
-		}
 		f := ReadForm(line)
 		do := f.Get("do")
-		if !Logged(f) || do != "outcome" && !timed(f) {
+		if !Logged(f) || strings.ContainsFunc(line, unicode.IsControl) {
+			return nil, Foreign, n
+		}
+		if len(line) > maxLineLen { // something pasted, which was too long to be read then
+			continue
+		}
+		if do != "outcome" && !timed(f) {
 			return nil, Foreign, n
 		}
 		if do == "draw" || do == "own" {

@@ -121,7 +121,7 @@ func TestAKeysSymbolIsOnePart(t *testing.T) {
 	page := ask("do", "open", "problem", barge(), "at", "2")
 	_, keys, found := strings.Cut(page, `id="keys"`)
 	require.True(t, found)
-	assert.Contains(t, keys, "<span><i>θ</i><sub>P</sub></span></button>")
+	assert.Contains(t, keys, "<span><i>θ</i><sub><i>P</i></sub></span></button>")
 }
 
 // Every drawn problem that was begun can be gone on with: no list has it. One of

@@ -153,7 +153,7 @@ func (w *Work) Beside(a *Attempt) string {
 	if w.Options(a) == nil {
 		return a.Feedback
 	}
-	return strings.Replace(a.Feedback, w.askWhich(a.rivals[0], a.rivals[1]), w.Lesson.Say("feedback.which.beside"), 1)
+	return strings.TrimSpace(a.help + " " + w.Lesson.Say("feedback.which.beside") + " " + a.estimate)
 }
 
 func (w *Work) titleOf(s Suspect) string {

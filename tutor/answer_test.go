@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"regexp"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -95,4 +96,31 @@ func TestAnAnswerOutlivesRejudging(t *testing.T) {
 		assert.Equal(t, choice, w.Standing("R").Chosen)
 		assert.Nil(t, w.Options(w.Standing("R")), "asked once")
 	}
+}
+
+// Where the options stand below it, the question leaves their words to them; the help
+// before it and the learner's estimate behind it stay.
+func TestAQuestionBesideItsOptions(t *testing.T) {
+	l := barge(t)
+	asked := 0
+	for _, v := range l.WrongValues(l.Quantity("R"), lesson.DefaultSettings()) {
+		w := closed(t, l)
+		w.Sketch().Estimate(map[string]string{"R": "700"})
+		if w.Sketch().Near(l.Quantity("R"), v.Value) || !w.Enter("R", v.Shown).Asked {
+			continue
+		}
+		asked++
+		a := w.Standing("R")
+		estimate := l.Say("feedback.estimate", "estimate", w.Sketch().EstimateText("R"))
+		assert.Equal(t, l.Say("feedback.which.beside")+" "+estimate, w.Beside(a))
+		w.Enter("R", v.Shown)
+		a = w.Standing("R")
+		require.True(t, a.Asked)
+		beside := w.Beside(a)
+		assert.Regexp(t, "^"+regexp.QuoteMeta(l.Say("feedback.again"))+" .+ "+regexp.QuoteMeta(l.Say("feedback.which.beside")+" "+estimate)+"$", beside)
+		assert.NotContains(t, beside, w.Options(a)[0])
+		w.Answer("R", Neither)
+		assert.Equal(t, a.Feedback, w.Beside(a), "nothing stands below it any more")
+	}
+	assert.NotZero(t, asked)
 }

@@ -77,7 +77,7 @@ func (w *Work) decideAs(q *lesson.Quantity, r *Reply) {
 
 // right tells whether a value is correct: inside the band, or what follows
 // rightly from the learner's own accepted entries as typed, however far that is.
-// Beyond every limit it may as well follow from a wrong one, where one stands.
+// Beyond every limit it may as well follow from a wrong one, where one stands before it.
 func (w *Work) right(q *lesson.Quantity, r entry.Reading) bool {
 	if q.IsAngle() && !q.Turns && math.Abs(r.Value-q.True) > 540 { // no angle of a figure is written several turns off
 		return false
@@ -93,7 +93,7 @@ func (w *Work) right(q *lesson.Quantity, r entry.Reading) bool {
 	if !exact && (w.followsEquations(q, r.Value, half) || w.inUnit(band, q, r).Holds(q, r.Value)) {
 		return true
 	}
-	return (!w.beyondLimits(q, r.Value) || !w.elsewhere && !w.wrongStands()) && w.follows(q, r.Value, half) != nil
+	return (!w.beyondLimits(q, r.Value) || !w.elsewhere && !w.wrongBefore(q)) && w.follows(q, r.Value, half) != nil
 }
 
 // beyondLimits tells whether a value lies where no band of q reaches.
@@ -101,10 +101,11 @@ func (w *Work) beyondLimits(q *lesson.Quantity, v float64) bool {
 	return q.Distance(v, q.True) > max(w.limit(q), w.Band(q).Half)
 }
 
-// wrongStands tells whether an entry stands that is not right.
-func (w *Work) wrongStands() bool {
+// wrongBefore tells whether an entry that is not right stands on which one for q
+// may rest: none for q itself, and none carried from that.
+func (w *Work) wrongBefore(q *lesson.Quantity) bool {
 	for name := range w.latest {
-		if !w.Found(name) {
+		if !w.Found(name) && w.root(name) != q.Name && w.Lesson.mayRestOn(q.Name, name) {
 			return true
 		}
 	}

@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 	"strconv"
-	"strings"
 
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
@@ -21,11 +20,12 @@ func (w *Work) escalate(q *lesson.Quantity, r *Reply) {
 		return
 	}
 	helps := w.helps(w.place(q, r), r)
-	parts := []string{w.Lesson.Say("feedback.again")}
+	came := w.Lesson.Say("feedback.again")
 	if again > len(helps) {
-		parts[0] = w.Lesson.Say("feedback.again.times", "n", strconv.Itoa(again+1))
+		came = w.Lesson.Say("feedback.again.times", "n", strconv.Itoa(again+1))
 	}
-	r.Feedback = strings.Join(append(parts, helps[min(again, len(helps))-1], r.Feedback), " ")
+	r.help = came + " " + helps[min(again, len(helps))-1]
+	r.Feedback = r.help + " " + r.Feedback
 }
 
 // times is how often the value of r was entered for q before, and refused.

@@ -25,6 +25,8 @@ type Reply struct {
 	Changed     []string      // quantities entered later whose standing entry is now judged otherwise
 
 	rivals    [2]Suspect    // which Feedback asks, or asked, about
+	help      string        // with which Feedback begins where the value comes again; "" else
+	estimate  string        // with which it ends where the value is far from the learner's own; "" else
 	perhaps   bool          // Rounded is likely to be all, and not sure
 	numberOff string        // unexplained: the one number that keeps an expression from being right; "" where none does
 	typed     entry.Reading // as read; Reading has a direction's value brought to degrees from +x

@@ -205,6 +205,7 @@ func (s *saying) between(w *Work, q *lesson.Quantity) {
 	require.Len(s.t, options, 2)
 	assert.NotEqual(s.t, options[0], options[1], "%s of %s", a.Entry, q.Name)
 	assert.Equal(s.t, 1, strings.Count(a.Feedback, "?"), "a single question: %s", a.Feedback)
+	assert.Equal(s.t, a.Feedback, strings.Replace(w.Beside(a), w.Lesson.Say("feedback.which.beside"), w.askWhich(a.rivals[0], a.rivals[1]), 1), "beside its buttons all but their words is said")
 }
 
 // blame is what is never said of a learner's work.

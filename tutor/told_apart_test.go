@@ -37,6 +37,8 @@ func TestMistakesToldApart(t *testing.T) {
 		{"carried, and hardly off in itself", "97 82 408 46", "gamma 142, R 488.1, beta 30.98", "gamma", verdict.Carried},
 		{"carried further", "97 82 408 46", "gamma 142, R 488.1, beta 30.98, theta 51.02", "gamma", verdict.Carried},
 		{"right from a coarse entry, and far from right", "97 82 408 46", "R 488.1, beta 30.98", "", verdict.Correct},
+		{"right from a coarse entry, after a slip", "97 82 408 46", "R 488.1, beta 149.02, beta 30.98", "", verdict.Correct},
+		{"right from a coarse entry, what was carried from that slip still there", "97 82 408 46", "R 488.1, beta 149.02, theta -67.02, beta 30.98", "", verdict.Correct},
 		{"carried to within a tenth of a degree", "180 188 135 224", "gamma 142, R 298.2, beta 16.26", "gamma", verdict.Carried},
 		{"a whole force where its component is written already", "270 -10 280 46", "F1y -46.89, Ry 471.4", "magnitudes-for-components", verdict.SlipFound},
 		{"a whole force with a sign, further on", "760 10 900 -51", "F2x 566.4, F2y -699.4, Rx 1315, R 1671", "magnitudes-for-components", verdict.SlipFound},

@@ -49,6 +49,7 @@ func (w *Work) compare(q *lesson.Quantity, r *Reply) {
 		return
 	}
 	if s := w.sketch; !s.Near(q, r.Reading.Value) {
-		r.Feedback += " " + w.Lesson.Say("feedback.estimate", "estimate", s.EstimateText(q.Name))
+		r.estimate = w.Lesson.Say("feedback.estimate", "estimate", s.EstimateText(q.Name))
+		r.Feedback += " " + r.estimate
 	}
 }

@@ -194,7 +194,7 @@ func TestReportRefuses(t *testing.T) {
 		{"half.txt", good + "do=enter&problem=x&quantity=R", "half.txt:2: this is no line"},
 		{"word.docx", "PK\x03\x04\xff\xfe", "this is not text"},
 		{"escape.txt", good + "do=enter&at=1\x1b[31m\n", "escape.txt:2: this is no line"},
-		{"long.txt", good + "do=enter&at=1&entry=" + strings.Repeat("9", 1<<15), "long.txt:2: this is no line"},
+		{"long.txt", good + strings.Repeat("9", 1<<15), "long.txt:2: this is no line"},
 		{"many.txt", strings.Repeat("do=home&at=1\n", 20001), "many.txt:20001: a log of more than"},
 		{"draws.txt", draws(401), "more than 400 problems"},
 	}

@@ -27,11 +27,11 @@ func TestLettersStandBelowTheLine(t *testing.T) {
 	files, err := Markdown("lines", variant)
 	require.NoError(t, err)
 	page := string(files[0].Content)
-	assert.Contains(t, page, "<i>"+letter+"</i><sub>x</sub> = "+l.Show(x, x.True, set.Settings.Answer), "an answer")
+	assert.Contains(t, page, "<i>"+letter+"</i><sub><i>x</i></sub> = "+l.Show(x, x.True, set.Settings.Answer), "an answer")
 	assert.Contains(t, page, "    "+letter+"x = ", "code")
 
 	s := stem{lesson: l, work: tutor.NewWork(l, set.Settings), q: x, title: letter + "x"}
 	item := string(document(s.typed("one")))
-	assert.Contains(t, item, "<i>"+letter+"</i><sub>x</sub>, "+l.Sentence(x, "what"))
+	assert.Contains(t, item, "<i>"+letter+"</i><sub><i>x</i></sub>, "+l.Sentence(x, "what"))
 	assert.Contains(t, item, `title="`+letter+`x"`)
 }

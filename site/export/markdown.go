@@ -128,11 +128,14 @@ func statement(l *tutor.Lesson) []string {
 func prose(l *tutor.Lesson, s string) string {
 	var b strings.Builder
 	for _, r := range site.Runs(l.Lesson, s) {
-		if r.Sub == "" {
-			b.WriteString(escape(r.Text))
-			continue
+		piece := escape(r.Text)
+		if r.Italic {
+			piece = "<i>" + piece + "</i>"
 		}
-		b.WriteString("<i>" + escape(r.Text) + "</i><sub>" + escape(r.Sub) + "</sub>")
+		if r.Sub {
+			piece = "<sub>" + piece + "</sub>"
+		}
+		b.WriteString(piece)
 	}
 	return b.String()
 }

@@ -136,11 +136,14 @@ func (s *stem) ask(question *el) *el {
 // prose is a sentence with its symbols set as in a formula.
 func (s *stem) prose(sentence string) (parts []*el) {
 	for _, r := range site.Runs(s.lesson.Lesson, sentence) {
-		if r.Sub == "" {
-			parts = append(parts, words(r.Text))
-			continue
+		piece := words(r.Text)
+		if r.Italic {
+			piece = tag("i").add(piece)
 		}
-		parts = append(parts, tag("i").say(r.Text), tag("sub").say(r.Sub))
+		if r.Sub {
+			piece = tag("sub").add(piece)
+		}
+		parts = append(parts, piece)
 	}
 	return parts
 }

@@ -98,3 +98,58 @@ func TestWorkIsTakenBackFromACopy(t *testing.T) {
 	assert.Contains(t, q.bring(broken), "as it was")
 	assert.Equal(t, 3, q.count("[data-verdict]"), "nothing is lost by a broken file")
 }
+
+// TestACopyBringsNewsOfAnotherTab: what another tab did meanwhile is shown, also where
+// the copy adds nothing to it.
+func TestACopyBringsNewsOfAnotherTab(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.enter("R", "682.6 N")
+	copied := p.saveCopy()
+	p.eval(`log.append(new URLSearchParams({ do: "enter", problem: document.querySelector("#entry-gamma").form.elements.problem.value, quantity: "gamma", entry: "87", at: Date.now() }).toString()).then(() => { log.stale = true; })`, nil) // no word of it comes
+	require.Equal(t, 1, p.count("[data-verdict]"))
+	assert.Contains(t, p.bring(copied), "already")
+	p.await("both are there", verdicts+" === 2")
+}
+
+// TestACopyThatTheDeviceHasNoRoomFor is refused whole, so that what is done after it
+// has what room there is.
+func TestACopyThatTheDeviceHasNoRoomFor(t *testing.T) {
+	h := newSite(t)
+	p := visit(t, h)
+	p.enter("gamma", "87")
+	p.enter("R", "682.6 N")
+	copied := p.saveCopy()
+
+	q := visit(t, h)
+	q.enter("gamma", "93")
+	q.eval(`(() => { // as a device that has room for one record and not for many
+		const add = IDBObjectStore.prototype.add, many = new WeakMap();
+		IDBObjectStore.prototype.add = function (v) {
+			const t = this.transaction, n = (many.get(t) ?? 0) + 1, r = add.call(this, v);
+			many.set(t, n);
+			if (n === 3) queueMicrotask(() => t.abort());
+			return r;
+		};
+	})()`, nil)
+	assert.Contains(t, q.bring(copied), "could not be taken")
+	assert.False(t, q.shown("#notice-full"), "nothing of the learner's own is waiting for room")
+	assert.Equal(t, 1, q.count("[data-verdict]"))
+	q.enter("gamma", "92")
+	q.reload()
+	assert.Equal(t, 2, q.count("[data-verdict]"), "what was done after it is kept")
+	assert.Contains(t, q.bring(copied), "not on this device", "with room for it, it is taken")
+	assert.Equal(t, 4, q.count("[data-verdict]"))
+}
+
+// TestAFileThatCannotBeRead says so, and so does one that brings the engine down.
+func TestAFileThatCannotBeRead(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.enter("R", "682.6 N")
+	copied := p.saveCopy()
+	p.eval(`(() => { Blob.prototype.text = () => Promise.reject(new DOMException("gone", "NotFoundError")); })()`, nil)
+	assert.Contains(t, p.bring(copied), "could not be taken")
+	p.reload()
+	p.eval(`(() => { const whole = call; call = (r) => r.startsWith("do=bring") ? null : whole(r); })()`, nil)
+	assert.Contains(t, p.bring(copied), "could not be taken")
+	assert.Equal(t, 1, p.count("[data-verdict]"))
+}

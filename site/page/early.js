@@ -1,7 +1,7 @@
 "use strict";
 // Fetches and compiles the engine while the page is still being read: on a phone the longest wait.
 // A page that is one file holds the engine at its end, packed and written as text.
-// Published as one script: this file, Go's wasm_exec.js, log.js, loader.js, sketch.js.
+// Published as one script: this file, Go's wasm_exec.js, log.js, loader.js, copy.js, sketch.js.
 
 // Where the address names what to open, the list in the page is not what was asked for.
 document.documentElement.toggleAttribute("data-opening", location.hash.length > 1);

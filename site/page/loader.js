@@ -341,13 +341,7 @@ function deal() {
 // ---- what the page itself does ----
 
 const acts = {
-  async export() {
-    const link = document.createElement("a");
-    link.href = URL.createObjectURL(new Blob([await log.text()], { type: "text/plain" }));
-    link.download = `closingside-${new Date().toISOString().slice(0, 10)}.txt`;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(link.href), 10000);
-  },
+  export: saveCopy,
   async clear() {
     await log.clear();
     others?.postMessage("cleared");
@@ -358,28 +352,6 @@ const acts = {
   reload() { location.reload(); },
   build() { document.querySelectorAll("#figure svg").forEach(build); },
 };
-
-// A saved copy is taken back: the engine says which of its lines are not in the log, and where they belong.
-const COPY = (4 << 20) + 1; // bytes of a file that are read: the engine refuses one as long as that
-document.addEventListener("change", async ({ target }) => {
-  if (target.type !== "file" || !target.files.length) return;
-  const copy = await target.files[0].slice(0, COPY).text();
-  target.value = ""; // the same file may be chosen again
-  await take(async () => {
-    const records = await log.records();
-    const reply = call?.([stamp({ do: "bring", lines: records.length }), ...records.map((r) => r.line), copy].join("\n")) ?? null;
-    if (reply === null) return bringBack();
-    const answer = document.createElement("template");
-    answer.innerHTML = reply;
-    const lines = [...answer.content.querySelectorAll(".bring")];
-    if (lines.length) {
-      await log.appendAll(lines.map((l) => ({ kind: "line", line: l.getAttribute("value"), before: records[l.dataset.before]?.id })));
-      others?.postMessage("appended");
-      await bringBack();
-    }
-    byId("brought").textContent = answer.content.querySelector("#brought").textContent;
-  });
-});
 
 // Half-typed entries outlive a reload.
 addEventListener("pagehide", () => { try { sessionStorage.setItem(log.name, JSON.stringify(fieldValues())); } catch { /* no store: nothing to keep */ } });

@@ -57,6 +57,16 @@ const log = {
     return named;
   },
 
+  // takeAll stores records of a saved copy and tells whether they are kept. Where the store has no room for them
+  // they are given up, their file has them, so that what is done from now on has the room there is.
+  async takeAll(records) {
+    const named = await this.appendAll(records);
+    if (!this.db || !named.some((r) => this.unsaved.includes(r))) return true;
+    this.unsaved = this.unsaved.filter((r) => !named.includes(r));
+    if (this.unsaved.length === 0) show("notice-full", false);
+    return false;
+  },
+
   // save stores what is not stored yet. One at a time: what is being written is not written again.
   save() {
     this.saving = this.saving.then(() => this.write());

@@ -6,7 +6,7 @@ package page
 import "embed"
 
 // Files holds index.html, page.css, figure.css, sketch.css, early.js, log.js,
-// loader.js, sketch.js and sw.js.
+// loader.js, copy.js, sketch.js and sw.js.
 //
-//go:embed index.html page.css figure.css sketch.css early.js log.js loader.js sketch.js sw.js
+//go:embed index.html page.css figure.css sketch.css early.js log.js loader.js copy.js sketch.js sw.js
 var Files embed.FS

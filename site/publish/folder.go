@@ -41,7 +41,7 @@ func Build(engine Built, sets ...string) (*Folder, error) {
 		f.kept = append(f.kept, names[name])
 	}
 	add("engine.wasm", engine.Wasm)
-	script, err := join("early.js", engine.Exec, "log.js", "loader.js", "sketch.js")
+	script, err := join("early.js", engine.Exec, "log.js", "loader.js", "copy.js", "sketch.js")
 	if err != nil {
 		return nil, err
 	}

@@ -72,7 +72,7 @@ func TestAWorksheetAsksEverythingAndTellsNothing(t *testing.T) {
 func TestSymbolsAreSetAsInFormulas(t *testing.T) {
 	l, err := tutor.Open(kinds.MissingForce.BankProblems()[0])
 	require.NoError(t, err)
-	assert.Contains(t, statement(l).String(), "<i>θ</i><sub>Q</sub>")
+	assert.Contains(t, statement(l).String(), "<i>θ</i><sub><i>Q</i></sub>")
 	assert.NotContains(t, statement(l).String(), "θQ")
 }
 
@@ -88,10 +88,10 @@ func TestAnswersOfAKeyAreWhole(t *testing.T) {
 	c := Copy{Variant: v}
 	k, err := key(&c)
 	require.NoError(t, err)
-	assert.Contains(t, k.String(), "<i>B</i><sub>y</sub>\u00a0=\u00a0629.2\u00a0N")
+	assert.Contains(t, k.String(), "<i>B</i><sub><i>y</i></sub>\u00a0=\u00a0629.2\u00a0N")
 	row, err := c.row()
 	require.NoError(t, err)
-	assert.Contains(t, row.String(), "<i>θ</i><sub>Q</sub>\u00a0=\u00a0")
+	assert.Contains(t, row.String(), "<i>θ</i><sub><i>Q</i></sub>\u00a0=\u00a0")
 }
 
 func TestAKeyAnswersEverything(t *testing.T) {

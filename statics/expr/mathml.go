@@ -132,25 +132,27 @@ func mathKey(name string, inverse bool, mode string) Markup {
 // mathSymbol is a letter with its subscript; digits and letters of a subscript
 // are elements of their own (the x of F₁x is a name, its 1 a number).
 func mathSymbol(s Symbol) Markup {
-	letter := leaf("mi", s.Letter)
+	letter := row(mathStretches(s.Letter)...)
 	if s.Sub == "" {
 		return letter
 	}
-	var below []Markup
-	for rest := s.Sub; rest != ""; {
-		tag, isDigit := "mi", func(r rune) bool { return r >= '0' && r <= '9' }
-		end := strings.IndexFunc(rest, isDigit)
-		if end == 0 {
-			tag = "mn"
-			end = strings.IndexFunc(rest, func(r rune) bool { return !isDigit(r) })
+	return Markup{Tag: "msub", Kids: []Markup{letter, row(mathStretches(s.Sub)...)}}
+}
+
+// mathStretches is the letter or the subscript of a symbol. MathML slants what is one
+// character long.
+func mathStretches(s string) (cells []Markup) {
+	for _, piece := range Stretches(s) {
+		cell := leaf("mi", piece.Text)
+		switch {
+		case piece.Text[0] >= '0' && piece.Text[0] <= '9':
+			cell.Tag = "mn"
+		case piece.Upright:
+			cell.Attr = []Attr{{"mathvariant", "normal"}}
 		}
-		if end < 0 {
-			end = len(rest)
-		}
-		below = append(below, leaf(tag, rest[:end]))
-		rest = rest[end:]
+		cells = append(cells, cell)
 	}
-	return Markup{Tag: "msub", Kids: []Markup{letter, row(below...)}}
+	return cells
 }
 
 // mathNumber is a number, a power of ten drawn as one.

@@ -158,3 +158,18 @@ func TestMathKeepsHostileNamesAsText(t *testing.T) {
 	assert.Equal(t, "<script>", m.Kids[0].Text, "escaping is the renderer's")
 	assert.Contains(t, render(t, m), "&lt;script&gt;")
 }
+
+// A letter alone is slanted, digits, the sign of a sum and words are upright.
+func TestSymbolsAreSet(t *testing.T) {
+	for _, row := range []struct{ letter, sub, want string }{
+		{"ΣF", "x", `<msub><mrow><mi mathvariant="normal">Σ</mi><mi>F</mi></mrow><mi>x</mi></msub>`},
+		{"F", "12x", `<msub><mi>F</mi><mrow><mn>12</mn><mi>x</mi></mrow></msub>`},
+		{"T", "AB", `<msub><mi>T</mi><mi mathvariant="normal">AB</mi></msub>`},
+		{"θ", "", `<mi>θ</mi>`},
+	} {
+		t.Run(row.letter+row.sub, func(t *testing.T) {
+			got := render(t, Math(S("q"), func(string) Symbol { return Symbol{Letter: row.letter, Sub: row.sub} }))
+			assert.Equal(t, row.want, got)
+		})
+	}
+}

@@ -1,6 +1,10 @@
 package figure
 
-import "strings"
+import (
+	"strings"
+
+	"closingside/statics/expr"
+)
 
 // Run is a piece of a label in one style.
 type Run struct {
@@ -16,13 +20,13 @@ type Label struct {
 	Spoken string
 }
 
-// Symbol is the label of a quantity: an italic letter and a subscript, which
-// may be empty. Subscripts of one letter stand for an axis and are italic.
-func Symbol(letter, sub string) Label {
-	l := Label{Runs: []Run{{Text: letter, Italic: true}}}
-	if sub != "" {
-		axis := len(sub) == 1 && sub[0] >= 'a' && sub[0] <= 'z'
-		l.Runs = append(l.Runs, Run{Text: sub, Italic: axis, Sub: true})
+// Symbol is the label of a quantity: a letter and a subscript, which may be empty, in
+// the style of formulas.
+func Symbol(letter, sub string) (l Label) {
+	for i, part := range []string{letter, sub} {
+		for _, s := range expr.Stretches(part) {
+			l.Runs = append(l.Runs, Run{Text: s.Text, Italic: !s.Upright, Sub: i == 1})
+		}
 	}
 	return l
 }

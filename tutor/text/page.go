@@ -88,6 +88,7 @@ var page = map[string]string{
 	"page.end.open":       "Open the first problem",
 
 	"page.brought":         "Taken back: {n} steps of work that were not on this device.",
+	"page.brought.one":     "Taken back: one step of work that was not on this device.",
 	"page.brought.nothing": "All the work in this file is on this device already.",
 	"page.brought.empty":   "Nothing is in this file.",
 	"page.brought.foreign": "This file is no copy that this page saved.",

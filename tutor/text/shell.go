@@ -23,6 +23,7 @@ var shell = map[string]string{
 	"shell.work":            "Everything you enter stays on this device. Nothing is sent anywhere.",
 	"shell.export":          "Save a copy",
 	"shell.bring":           "Take work back from a saved copy",
+	"shell.not-brought":     "The work in this file could not be taken: the file can’t be read, or the device has no room for it. Your work here is as it was.",
 	"shell.clear":           "Erase everything",
 	"shell.clear-sure":      "This erases every problem, entry and hint on this device. It cannot be undone.",
 	"shell.clear-now":       "Yes, erase it",
