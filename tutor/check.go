@@ -141,15 +141,15 @@ func (w *Work) notes(q *lesson.Quantity, r entry.Reading) []string {
 	if !r.UnitWritten && !q.IsAngle() && q.Dim != statics.DimRatio {
 		notes = append(notes, "unit-missing")
 	}
+	if w.beyondLimits(q, r.Value) {
+		return append(notes, "as-follows")
+	}
 	if len(r.Halves) == 0 {
 		return notes
 	}
 	asked := w.Settings.DigitsOf(q)
 	exact := asked.Round(q.Dim, q.True)
 	off := q.Distance(r.Value, q.True)
-	if w.beyondLimits(q, r.Value) {
-		return append(notes, "as-follows")
-	}
 	if r.Halves[0] > asked.HalfUnit(q.Dim, q.True)*(1+1e-9) && off > 1e-9*max(1, math.Abs(q.True)) {
 		notes = append(notes, "digit-more")
 	} else if off > r.Halves[0]*(1+1e-9) && q.Distance(asked.Round(q.Dim, r.Value), exact) > 1e-9*max(1, math.Abs(exact)) {

@@ -34,6 +34,18 @@ func TestTheLastDigitIsOffOnlyWhereItIs(t *testing.T) {
 	}
 }
 
+// What follows from an entry a little off is said to, written as a number or as the
+// formula. By the cosine law with R = 488.1 N, cos β = 81 187/94 691: 30.98°, for 29.315°.
+func TestWhatFollowsFarFromRightIsSaidTo(t *testing.T) {
+	for _, beta := range []string{"30.98", "acos((97^2+488.1^2-408^2)/(2*97*488.1))"} {
+		w := NewWork(pair(t, "97 N", "82 deg", "408 N", "46 deg"), lesson.DefaultSettings())
+		assert.Equal(t, verdict.Correct, w.Enter("R", "488.1 N").Verdict)
+		r := w.Enter("beta", beta)
+		assert.Equal(t, verdict.Correct, r.Verdict, beta)
+		assert.Contains(t, r.Notes, "as-follows", beta)
+	}
+}
+
 // The unit is missed of a length, too; of an angle, degrees go without saying.
 func TestTheUnitIsMissedOfWhateverHasOne(t *testing.T) {
 	l := bankLesson(t, &kinds.ParticleEquilibrium, 4) // a lamp between a cable and a spring
