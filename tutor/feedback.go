@@ -49,11 +49,11 @@ func (w *Work) askAbout(s Suspect) string {
 		key += ".given"
 	case at.Given:
 		key = "slip.any.ask.given"
-	case at.Signed && text.Has(key+".part"):
+	case at.Mate != "" && text.Has(key+".part"): // a rectangular one: no other stands in a right triangle
 		key += ".part"
 	case id == otherForce && s.same != "":
 		key += ".same"
-	case share(s.IDs, supplements) && text.Has(key+".supplement"):
+	case at.IsAngle() && share(s.IDs, supplements) && text.Has(key+".supplement"):
 		key += ".supplement"
 	}
 	ask := w.Lesson.Say(key, "at", w.Lesson.SymbolText(s.At), "where", w.where(s.At), "other", s.same)

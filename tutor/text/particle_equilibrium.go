@@ -26,7 +26,7 @@ func init() {
 
 		atRest + "arrow.cable":  "a cable pulls away from the particle",
 		atRest + "arrow.strut":  "a strut pushes towards the particle",
-		atRest + "arrow.spring": "a spring pulls where it is stretched and pushes where it is compressed",
+		atRest + "arrow.spring": "a stretched spring pulls, a compressed spring pushes",
 		atRest + "arrow.force":  "a force acts as its direction says",
 		atRest + "arrow.weight": "a weight pulls down",
 		atRest + "arrow.open":   "the one whose direction is asked balances the others",

@@ -64,7 +64,7 @@ var slips = map[string]string{
 	"slip.tangent-taken.title":       "tangent taken for the sine or the cosine",
 	"slip.tangent-missed.title":      "sine or cosine taken for the tangent",
 	"slip.tangent-missed.ask":        "Which two sides of the right triangle {where} are divided by each other? Which of sine, cosine and tangent compares those two?",
-	"slip.tangent-taken.ask":         "Which two sides of the right triangle {where} does the tangent compare? Is the force one of them?",
+	"slip.tangent-taken.ask":         "Does the rule used {where} take the tangent of the angle, or its sine or cosine?",
 	"slip.sine-missing.title":        "angles in the place of their sines",
 	"slip.sine-missing.ask":          "What does each side of the triangle go with in the rule used {where}: the angle that faces it, or something of that angle?",
 	"slip.radian-mode.title":         "calculator in radians",
@@ -161,6 +161,7 @@ var slips = map[string]string{
 	"slip.sign-lost.ask.given":                 "Look up {at} in the statement. Which sign does it carry?",
 
 	"slip.sine-cosine-swapped.ask.part": "In the right triangle {where}, which leg goes with the sine of the angle, and which with the cosine?",
+	"slip.tangent-taken.ask.part":       "Which two sides of the right triangle {where} does the tangent compare? Is the force one of them?",
 	"slip.root-missing.ask.part":        "How is the long side of a right triangle found from its two legs? Is that what stands in the step for {at}?",
 	"slip.ratio-inverted.ask.part":      "Which is the longest side of the right triangle {where}, and can {at} come out longer than that?",
 	"slip.other-axis.ask.part":          "Look at the angle used {where}: from which axis is it measured, and so does this component take its sine or its cosine?",
