@@ -53,6 +53,8 @@ func (w *Work) askAbout(s Suspect) string {
 		key += ".part"
 	case id == otherForce && s.same != "":
 		key += ".same"
+	case at.Route("triangle-sum") == nil && text.Has(key+".around"): // an angle, but none of the triangle's
+		key += ".around"
 	case at.IsAngle() && share(s.IDs, supplements) && text.Has(key+".supplement"):
 		key += ".supplement"
 	}

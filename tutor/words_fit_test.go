@@ -31,6 +31,9 @@ func TestAQuestionFitsTheStepItAsksAbout(t *testing.T) {
 		{beyond, "Fv", "-172.92 N", "the tangent of the angle", "right triangle"},
 		{hung, "F1", "889.42 N", "the tangent of the angle", "right triangle"},
 		{due, "R", "613.8 N", "?", "acute"},
+		{lamp(t), "phi3", "165", "carry a minus", "three angles"}, // 180° − 50° + 35°: no angle of the triangle
+		{hung, "gamma", "170", "three angles", "carry a minus"},
+		{barge(t), "alpha", "156.17", "three angles", "carry a minus"},
 		{barge(t), "F1x", "143.7 N", "right triangle", "tangent"},
 		{barge(t), "F1x", "158.5 N", "right triangle", "sine"}, // 340 tan 25°
 		{barge(t), "alpha", "150.17", "acute or obtuse", "right triangle"},
@@ -47,11 +50,7 @@ func TestAQuestionFitsTheStepItAsksAbout(t *testing.T) {
 
 // The arrows of a free-body diagram are listed with a single “and”.
 func TestTheArrowsAreOneList(t *testing.T) {
-	lamp := solvedBy(t, kinds.EquilibriumSource("",
-		kinds.PartSource("T cable", "direction: 35 deg above -x"),
-		kinds.PartSource("S spring", "direction: 50 deg above +x", "stiffness: 4 kN/m"),
-		kinds.PartSource("W weight", "force: 900 N")))
-	got := NewWork(lamp, lesson.DefaultSettings()).Enter("F1", "-2235.2 N")
+	got := NewWork(lamp(t), lesson.DefaultSettings()).Enter("F1", "-2235.2 N")
 	assert.Equal(t, verdict.SlipFound, got.Verdict, "%+v", got)
 	list, _, _ := strings.Cut(got.Feedback, ".")
 	assert.Contains(t, list, "spring")
@@ -70,4 +69,12 @@ func TestAValueAtTheEdgeIsNotOutside(t *testing.T) {
 	due := solvedBy(t, kinds.MissingForceSource("", kinds.ForceSource("W", "2.4 kip", "160 deg"), kinds.MissingSource("E"), kinds.ResultantSource("3.1 kip", "115 deg")))
 	got := NewWork(due, lesson.DefaultSettings()).Enter("F2", "0.7 kip")
 	assert.NotContains(t, got.Feedback, "outside")
+}
+
+// lamp is a weight that hangs between a cable and a spring.
+func lamp(t testing.TB) *Lesson {
+	return solvedBy(t, kinds.EquilibriumSource("",
+		kinds.PartSource("T cable", "direction: 35 deg above -x"),
+		kinds.PartSource("S spring", "direction: 50 deg above +x", "stiffness: 4 kN/m"),
+		kinds.PartSource("W weight", "force: 900 N")))
 }

@@ -123,7 +123,7 @@ func init() {
 		"principle.slope-angle":          "In the slope triangle the tangent of the angle is the rise over the run.",
 		"principle.angle-between-forces": "The angle between two forces, tails together, is how far you turn from one to the other, the short way round.",
 		"principle.full-turn":            "Three forces that balance share a full turn: the angles between them add up to 360°.",
-		"principle.triangle-corner":      "Head to tail, two forces meet at the angle that the one between them, tails together, lacks of 180°.",
+		"principle.triangle-corner":      "The angle at which two forces meet head to tail, and the angle between them tails together, add up to 180°.",
 		"principle.sine-law-forces":      "Three forces that balance close a triangle. In it each force divided by the sine of the angle opposite gives the same value.",
 		"principle.lami":                 "Three forces that balance: each divided by the sine of the angle between the two others gives the same value (Lamy's theorem).",
 

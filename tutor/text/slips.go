@@ -13,6 +13,7 @@ var slips = map[string]string{
 	"slip.angles-not-halved.ask":           "After the two known angles are taken away, how many equal angles of the parallelogram share what is left?",
 	"slip.bracket-lost.title":              "a sign lost with the bracket around two angles",
 	"slip.bracket-lost.ask":                "The three angles of a triangle make 180° together. Do they, with your {at}?",
+	"slip.bracket-lost.ask.around":         "Look at the angles added and taken away {where}: does each one that is to be taken away carry a minus?",
 	"slip.directions-added.title":          "directions added where they are to be subtracted",
 	"slip.directions-added.ask":            "To see how far one direction lies from another, do you add the two directions or take their difference?",
 	"slip.direction-for-angle.title":       "one force's direction taken for the angle between the forces",
