@@ -210,6 +210,9 @@ func roughly(x float64) float64 {
 // bounds is what a sketch would show of a value that nothing explains.
 func (w *Work) bounds(q *lesson.Quantity, v float64) string {
 	lo, hi := w.Limits(q)
+	if v < 0 && (q.Mass != "" || lo >= 0 && !q.IsAngle()) {
+		return w.Lesson.Say("feedback.negative", "symbol", w.Lesson.SymbolText(q.Name))
+	}
 	if math.IsNaN(lo) || math.IsNaN(hi) {
 		return w.Lesson.Say("feedback.unexplained")
 	}

@@ -71,6 +71,15 @@ func TestAValueAtTheEdgeIsNotOutside(t *testing.T) {
 	assert.NotContains(t, got.Feedback, "outside")
 }
 
+// A magnitude with a minus is asked about its minus.
+func TestAMinusBeforeAMagnitudeIsAskedAbout(t *testing.T) {
+	got := NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "-682.6 N")
+	assert.Equal(t, verdict.Unexplained, got.Verdict, "%+v", got)
+	assert.Contains(t, got.Feedback, "minus")
+	assert.NotContains(t, NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "5000 N").Feedback, "minus")
+	assert.Contains(t, crate(t).Enter("F3", "-1177 N").Feedback, "minus", "a weight, whichever way is up")
+}
+
 // lamp is a weight that hangs between a cable and a spring.
 func lamp(t testing.TB) *Lesson {
 	return solvedBy(t, kinds.EquilibriumSource("",

@@ -8,6 +8,7 @@ var tutoring = map[string]string{
 	"feedback.inside.angle": "That value does not fit. Sketch it to scale: is {symbol} more than {middle} or less, and which step led to your value?",
 	"feedback.inside.part":  "That value does not fit. Sketch the force and its two parts: which way does {symbol} point, and is it the longer part or the shorter?",
 	"feedback.outside":      "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
+	"feedback.negative":     "{symbol} is a size, and a size has no sign. Where does the minus of your value come from?",
 	"feedback.number":       "Your formula fits but for one number: {number}. What does it stand for, and where is it from?",
 	"feedback.affine":       "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
 
