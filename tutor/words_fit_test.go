@@ -6,6 +6,7 @@ import (
 
 	"closingside/tutor/kinds"
 	"closingside/tutor/lesson"
+	"closingside/tutor/slips"
 	"closingside/tutor/verdict"
 
 	"github.com/stretchr/testify/assert"
@@ -78,6 +79,14 @@ func TestAMinusBeforeAMagnitudeIsAskedAbout(t *testing.T) {
 	assert.Contains(t, got.Feedback, "minus")
 	assert.NotContains(t, NewWork(barge(t), lesson.DefaultSettings()).Enter("R", "5000 N").Feedback, "minus")
 	assert.Contains(t, crate(t).Enter("F3", "-1177 N").Feedback, "minus", "a weight, whichever way is up")
+}
+
+// A direction may be asked otherwise than from +x: no question about finding one says how.
+func TestNoQuestionTellsFromWhereADirectionIsAsked(t *testing.T) {
+	w := NewWork(barge(t), lesson.DefaultSettings())
+	for _, row := range slips.Catalogue() {
+		assert.NotContains(t, w.askAbout(Suspect{Likely: row.ID, IDs: row.IDs, At: "theta"}), "+x", row.ID)
+	}
 }
 
 // lamp is a weight that hangs between a cable and a spring.

@@ -85,7 +85,7 @@ var slips = map[string]string{
 	"slip.quadrant-missed.title":     "quadrant of the inverse tangent missed",
 	"slip.quadrant-missed.ask":       "The inverse tangent only answers between −90° and 90°. What signs do the components have, and in which quadrant does the arrow lie?",
 	"slip.reference-angle.title":     "acute angle to the x axis reported as the direction",
-	"slip.reference-angle.ask":       "Your value for {at} is the acute angle to the x axis. Where does the arrow point, counted counter-clockwise from +x?",
+	"slip.reference-angle.ask":       "Your value for {at} is the acute angle to the x axis. From which line is {at} asked, and how far do you turn from there to the arrow?",
 
 	"slip.reference-missing.title":         "triangle angle reported as the direction",
 	"slip.reference-missing.ask":           "Your value for {at} is an angle of the triangle. From which line is it measured, and from which line is it asked?",
