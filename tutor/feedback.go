@@ -159,7 +159,7 @@ func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64, perhaps boo
 	case r.several:
 		key += ".several"
 	}
-	return w.Lesson.Say(key, "way", w.Lesson.Say("feedback.rounded."+way), "what", r.What, "kept", r.kept(), "keep", (&Rounded{Digits: r.Keep, angle: r.angle}).kept(),
+	return w.Lesson.Say(key, "way", w.Lesson.Say("feedback.rounded."+way), "what", r.What, "kept", r.Kept(), "keep", r.Wanted(),
 		"moved", w.Lesson.Show(q, moved, lesson.Digits{Magnitude: 1, Angle: max(0, -lesson.DecimalExponent(moved))}), "symbol", symbol)
 }
 
@@ -178,19 +178,24 @@ func (l *Lesson) Heading(r *Reply) string {
 	return l.Say(key)
 }
 
-// kept is how many digits, or decimals of an angle, were kept, in words.
-func (r *Rounded) kept() string {
+// Kept is how many digits, or decimals of an angle, were kept, in words.
+func (r *Rounded) Kept() string { return r.inWords(r.Digits) }
+
+// Wanted is how many are to be kept instead, in words.
+func (r *Rounded) Wanted() string { return r.inWords(r.Keep) }
+
+func (r *Rounded) inWords(n int) string {
 	key := "digits.significant"
 	if r.angle {
 		key = "digits.decimals"
 	}
-	switch r.Digits {
+	switch n {
 	case 0:
 		key += ".none"
 	case 1:
 		key += ".one"
 	}
-	return text.Say(key, "n", strconv.Itoa(r.Digits))
+	return text.Say(key, "n", strconv.Itoa(n))
 }
 
 // roughly is x > 0 to the nearest of 1, 2 and 5 times a power of ten.

@@ -89,6 +89,19 @@ func TestNoQuestionTellsFromWhereADirectionIsAsked(t *testing.T) {
 	}
 }
 
+// Who wrote a right value down too short is told to write more of it, not to round
+// less on the way.
+func TestAValueWrittenShortIsHelpedAsThat(t *testing.T) {
+	w := NewWork(barge(t), lesson.DefaultSettings())
+	w.Enter("beta", "63")
+	again := w.Enter("beta", "63")
+	assert.Equal(t, verdict.EarlyRounding, again.Verdict)
+	assert.Contains(t, again.Feedback, "Write down 2 decimals of what your calculator shows for β.")
+	assert.NotContains(t, again.Feedback, "until the last step")
+	assert.Equal(t, "whole degrees", again.Rounded.Kept())
+	assert.Equal(t, "2 decimals", again.Rounded.Wanted())
+}
+
 // lamp is a weight that hangs between a cable and a spring.
 func lamp(t testing.TB) *Lesson {
 	return solvedBy(t, kinds.EquilibriumSource("",

@@ -38,6 +38,7 @@ var tutoring = map[string]string{
 	"feedback.again.times":      "This has come {n} times now.",
 	"feedback.again.takes":      "To find {at} this way takes {all}: nothing is missing.",
 	"feedback.again.takes.open": "To find {at} this way takes {all}; still to be found: {open}.",
+	"feedback.again.write":      "Write down {keep} of what your calculator shows for {at}.",
 	"feedback.again.keep":       "Keep all that your calculator shows until the last step, and round only what you write down.",
 	"feedback.again.keep.if":    "If something was rounded on the way, keep all that your calculator shows until the last step. If nothing was, look at the step itself once more.",
 	"feedback.again.memory":     "Store each value in your calculator's memory and call it back, instead of keying in a rounded one.",
