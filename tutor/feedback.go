@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
@@ -207,6 +208,9 @@ func roughly(x float64) float64 {
 
 // bounds is what a sketch would show of a value that nothing explains.
 func (w *Work) bounds(q *lesson.Quantity, v float64) string {
+	if v < 0 && q.Dim == statics.DimForce && !q.Signed {
+		return w.Lesson.Say("feedback.negative", "symbol", w.Lesson.SymbolText(q.Name))
+	}
 	lo, hi := w.Limits(q)
 	if math.IsNaN(lo) || math.IsNaN(hi) {
 		return w.Lesson.Say("feedback.unexplained")

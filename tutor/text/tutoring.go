@@ -4,6 +4,7 @@ package text
 var tutoring = map[string]string{
 	"feedback.correct":      "Your value fits.",
 	"feedback.unexplained":  "That value does not fit. What did you start from, and what did you do first?",
+	"feedback.negative":     "{symbol} is a size and never below zero: its direction, or its arrow, tells which way the force points. What does your minus stand for?",
 	"feedback.inside":       "That value does not fit. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
 	"feedback.inside.angle": "That value does not fit. Sketch it to scale: is {symbol} more than {middle} or less, and which step led to your value?",
 	"feedback.inside.part":  "That value does not fit. Sketch the force and its two parts: which way does {symbol} point, and is it the longer part or the shorter?",
