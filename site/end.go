@@ -63,24 +63,34 @@ func (d *desk) beside() html.Node {
 		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.value"))),
 		html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.yours"))),
 		html.If(solved, html.El("th", html.A("scope", "col"), html.Text(text.Say("page.end.worked"))))))}
-	for _, s := range d.steps() {
-		q := s.Quantity
-		if !solved {
-			if d.work.Found(q.Name) {
-				parts = append(parts, html.El("tbody", html.El("tr", html.El("th", html.A("scope", "row"), d.lettered(q.Name)), html.El("td", d.prose(d.foundText(q))))))
-			}
-			continue
+	steps := d.steps()
+	for _, s := range steps {
+		if solved {
+			parts = append(parts, html.El("tbody", d.row(s.Quantity, s.Value, true),
+				html.El("tr", html.El("td", html.A("colspan", "3"), d.howFound(s)))))
+		} else if d.work.Found(s.Quantity.Name) {
+			parts = append(parts, html.El("tbody", d.row(s.Quantity, "", false)))
 		}
-		yours := html.El("td", html.Class("soft"), html.Text(text.Say("page.end.none")))
-		if d.work.Found(q.Name) {
-			yours = html.El("td", d.prose(d.foundText(q)))
+	}
+	for i := range d.work.Lesson.Quantities { // no step of a worked solution, and found all the same
+		q := &d.work.Lesson.Quantities[i]
+		if d.work.Found(q.Name) && !slices.ContainsFunc(steps, func(s lesson.SolutionStep) bool { return s.Quantity.Name == q.Name }) {
+			parts = append(parts, html.El("tbody", d.row(q, d.lesson.ShowKept(q, q.True, d.work.Settings), solved)))
 		}
-		parts = append(parts, html.El("tbody",
-			html.El("tr", html.El("th", html.A("scope", "row"), d.lettered(q.Name)),
-				yours, html.El("td", html.Text(s.Value))),
-			html.El("tr", html.El("td", html.A("colspan", "3"), d.howFound(s)))))
 	}
 	return html.El("table", parts...)
+}
+
+// row is a value as the learner has it, beside the worked one where that is to be shown.
+func (d *desk) row(q *lesson.Quantity, worked string, solved bool) html.Node {
+	yours := html.El("td", html.Class("soft"), html.Text(text.Say("page.end.none")))
+	switch {
+	case d.work.Found(q.Name):
+		yours = html.El("td", d.prose(d.foundText(q)))
+	case d.work.Standing(q.Name) != nil:
+		yours = html.El("td", html.Class("soft"), html.Text(text.Say("page.end.wrong")))
+	}
+	return html.El("tr", html.El("th", html.A("scope", "row"), d.lettered(q.Name)), yours, html.If(solved, html.El("td", html.Text(worked))))
 }
 
 // steps are those of the worked solution on the way taken, and before each

@@ -196,3 +196,30 @@ func TestWhatWasNotEnteredIsQuiet(t *testing.T) {
 	assert.Contains(t, end, `<td class="soft">`+text.Say("page.end.none")+`</td>`)
 	assert.NotContains(t, end, `<td>`+text.Say("page.end.none"))
 }
+
+// What was entered and is not right yet is not called “not entered”.
+func TestWhatStandsWrongIsNotCalledMissing(t *testing.T) {
+	end := work(t, [2]string{"gamma", "93"}, [2]string{"R", "682.6 N"}, [2]string{"theta", "88.2"})
+	row := rowOf(t, end, "γ")
+	assert.Contains(t, row, text.Say("page.end.wrong"))
+	assert.NotContains(t, row, text.Say("page.end.none"))
+	assert.Contains(t, rowOf(t, end, "φ"), text.Say("page.end.none"))
+}
+
+// A value that the worked solution does not need is among what was found, with
+// what it comes to where solutions are shown.
+func TestEverythingFoundIsListed(t *testing.T) {
+	end := work(t, [2]string{"R", "682.6 N"}, [2]string{"beta", "63.2"}, [2]string{"theta", "88.2"})
+	assert.Contains(t, rowOf(t, end, "β"), "63.2")
+	assert.Contains(t, rowOf(t, end, "β"), "63.17°")
+	assert.Equal(t, 1, strings.Count(end, `<th scope="row"><i>R</i></th>`))
+}
+
+// rowOf is the row of a quantity in the table of what was found.
+func rowOf(t *testing.T, end, symbol string) string {
+	t.Helper()
+	_, row, found := strings.Cut(end, `<th scope="row"><i>`+symbol+`</i></th>`)
+	require.True(t, found, "%s in %s", symbol, end)
+	row, _, _ = strings.Cut(row, "</tr>")
+	return row
+}

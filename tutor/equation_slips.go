@@ -39,7 +39,7 @@ func (w *Work) explainEquation(q *lesson.Quantity, r *Reply, views []*view) {
 	}
 	if o := w.roundedTooSoon(&r.Reading, views); total == 0 && o != nil {
 		r.Verdict, r.Rounded, r.Unexplained = verdict.EarlyRounding, o, 0.5
-		r.Feedback = w.Lesson.Say("feedback.equation.rounded", "what", o.What, "kept", o.kept(), "keep", (&Rounded{Digits: o.Keep}).kept())
+		r.Feedback = w.Lesson.Say("feedback.equation.rounded", "what", o.What, "kept", o.Kept(), "keep", o.Wanted())
 		w.escalate(q, r)
 		return
 	}

@@ -69,10 +69,15 @@ func (w *Work) place(q *lesson.Quantity, r *Reply) *lesson.Quantity {
 func (w *Work) helps(at *lesson.Quantity, r *Reply) []string {
 	var all []string
 	rounded := r.Verdict == verdict.EarlyRounding
+	short := rounded && r.Rounded.What == w.Lesson.SymbolText(r.Quantity) // it is the value itself that was
+	if short {
+		all = append(all, w.Lesson.Say("feedback.again.write", "keep", r.Rounded.Wanted(), "at", r.Rounded.What))
+	}
 	if rounded && r.perhaps {
 		all = append(all, w.Lesson.Say("feedback.again.keep.if"))
 	}
 	switch {
+	case short && !r.perhaps:
 	case rounded && !r.perhaps:
 		all = append(all, w.Lesson.Say("feedback.again.keep"), w.Lesson.Say("feedback.again.memory"))
 	case w.Settings.Hints != lesson.HelpOff:

@@ -6,7 +6,6 @@ import (
 	"strconv"
 	"strings"
 
-	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/lesson"
 	"closingside/tutor/text"
@@ -50,11 +49,13 @@ func (w *Work) askAbout(s Suspect) string {
 		key += ".given"
 	case at.Given:
 		key = "slip.any.ask.given"
-	case at.Signed && text.Has(key+".part"):
+	case at.Mate != "" && text.Has(key+".part"): // a rectangular one: no other stands in a right triangle
 		key += ".part"
 	case id == otherForce && s.same != "":
 		key += ".same"
-	case share(s.IDs, supplements) && text.Has(key+".supplement"):
+	case at.Route("triangle-sum") == nil && text.Has(key+".around"): // an angle, but none of the triangle's
+		key += ".around"
+	case at.IsAngle() && share(s.IDs, supplements) && text.Has(key+".supplement"):
 		key += ".supplement"
 	}
 	ask := w.Lesson.Say(key, "at", w.Lesson.SymbolText(s.At), "where", w.where(s.At), "other", s.same)
@@ -158,7 +159,7 @@ func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64, perhaps boo
 	case r.several:
 		key += ".several"
 	}
-	return w.Lesson.Say(key, "way", w.Lesson.Say("feedback.rounded."+way), "what", r.What, "kept", r.kept(), "keep", (&Rounded{Digits: r.Keep, angle: r.angle}).kept(),
+	return w.Lesson.Say(key, "way", w.Lesson.Say("feedback.rounded."+way), "what", r.What, "kept", r.Kept(), "keep", r.Wanted(),
 		"moved", w.Lesson.Show(q, moved, lesson.Digits{Magnitude: 1, Angle: max(0, -lesson.DecimalExponent(moved))}), "symbol", symbol)
 }
 
@@ -177,19 +178,24 @@ func (l *Lesson) Heading(r *Reply) string {
 	return l.Say(key)
 }
 
-// kept is how many digits, or decimals of an angle, were kept, in words.
-func (r *Rounded) kept() string {
+// Kept is how many digits, or decimals of an angle, were kept, in words.
+func (r *Rounded) Kept() string { return r.inWords(r.Digits) }
+
+// Wanted is how many are to be kept instead, in words.
+func (r *Rounded) Wanted() string { return r.inWords(r.Keep) }
+
+func (r *Rounded) inWords(n int) string {
 	key := "digits.significant"
 	if r.angle {
 		key = "digits.decimals"
 	}
-	switch r.Digits {
+	switch n {
 	case 0:
 		key += ".none"
 	case 1:
 		key += ".one"
 	}
-	return text.Say(key, "n", strconv.Itoa(r.Digits))
+	return text.Say(key, "n", strconv.Itoa(n))
 }
 
 // roughly is x > 0 to the nearest of 1, 2 and 5 times a power of ten.
@@ -208,10 +214,10 @@ func roughly(x float64) float64 {
 
 // bounds is what a sketch would show of a value that nothing explains.
 func (w *Work) bounds(q *lesson.Quantity, v float64) string {
-	if v < 0 && q.Dim == statics.DimForce && !q.Signed {
+	lo, hi := w.Limits(q)
+	if v < 0 && (q.Mass != "" || lo >= 0 && !q.IsAngle()) {
 		return w.Lesson.Say("feedback.negative", "symbol", w.Lesson.SymbolText(q.Name))
 	}
-	lo, hi := w.Limits(q)
 	if math.IsNaN(lo) || math.IsNaN(hi) {
 		return w.Lesson.Say("feedback.unexplained")
 	}

@@ -116,8 +116,11 @@ func (w *Work) ShownReading(q *lesson.Quantity, r entry.Reading) string {
 
 // howAngle says how the angle q is asked.
 func (w *Work) howAngle(q *lesson.Quantity) string {
-	if !q.IsReported() {
-		return text.Say("reported.degrees")
+	switch {
+	case q.IsReported():
+		return w.Settings.Direction.Say("how")
+	case q.Turns:
+		return text.Say("reported.how.from-x")
 	}
-	return w.Settings.Direction.Say("how")
+	return text.Say("reported.degrees")
 }

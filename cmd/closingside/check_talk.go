@@ -129,7 +129,7 @@ func reasons(l *tutor.Lesson, r tutor.Reply) []string {
 		all = append(all, "from "+l.SymbolText(q.Name))
 	}
 	if r.Rounded != nil {
-		all = append(all, r.Rounded.What+" kept to "+digits(r.Rounded.Digits)+"; keep "+digits(r.Rounded.Keep))
+		all = append(all, r.Rounded.What+" kept to "+r.Rounded.Kept()+"; keep "+r.Rounded.Wanted())
 	}
 	for _, s := range r.Slips {
 		percent := int(100*s.Probability + 0.5)
@@ -154,11 +154,4 @@ func moreAlike(n int) string {
 		return "1 more that gives the same"
 	}
 	return strconv.Itoa(n) + " more that give the same"
-}
-
-func digits(n int) string {
-	if n == 1 {
-		return "1 digit"
-	}
-	return strconv.Itoa(n) + " digits"
 }

@@ -58,6 +58,18 @@ func main() {
 	os.Exit(run(os.Args[1:], streams{os.Stdin, os.Stdout, os.Stderr}))
 }
 
+// helped is the command whose help goes with a faulty command line: the one it names, if any.
+func helped(err error) string {
+	if wrong := new(kong.ParseError); errors.As(err, &wrong) {
+		for _, p := range wrong.Context.Path {
+			if p.Command != nil {
+				return "closingside " + p.Command.Name
+			}
+		}
+	}
+	return "closingside"
+}
+
 // run carries out one command line and returns the exit status.
 func run(args []string, s streams) int {
 	if len(args) == 0 {
@@ -77,7 +89,7 @@ func run(args []string, s streams) int {
 		return status
 	}
 	if err != nil {
-		fmt.Fprintln(s.err, "closingside:", printable(err.Error())+"; closingside --help shows what there is")
+		fmt.Fprintln(s.err, "closingside:", printable(err.Error())+"; "+helped(err)+" --help shows what there is")
 		return 2
 	}
 	if err := ctx.Run(s); err != nil {

@@ -44,7 +44,8 @@ func TestWrongInput(t *testing.T) {
 		name, says string
 		args       []string
 	}{
-		{"unknown verb", "sail", []string{"sail"}},
+		{"unknown verb", "sail; closingside --help", []string{"sail"}},
+		{"a flag left out", "closingside variants --help", []string{"variants", "week4.yaml"}},
 		{"unknown flag", "--sail", []string{"serve", "--sail"}},
 		{"port is a word", "--port", []string{"serve", "--port", "tug"}},
 		{"port too large", "0 to 65535", []string{"serve", "--port", "70000"}},

@@ -102,7 +102,7 @@ func explanations(l *tutor.Lesson, r tutor.Reply) []foundLine {
 		shares[text] += p
 	}
 	if r.Rounded != nil {
-		add(1-r.Unexplained, r.Rounded.What+" kept to "+digits(r.Rounded.Digits)+" (early-rounding)")
+		add(1-r.Unexplained, r.Rounded.What+" kept to "+r.Rounded.Kept()+" (early-rounding)")
 	}
 	for _, s := range r.Slips {
 		at := ""

@@ -6,7 +6,10 @@ import (
 	"path/filepath"
 	"testing"
 
+	"closingside/tutor/kinds"
+
 	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -63,7 +66,31 @@ func (p *visitor) roomForThumbs(state string) {
 	p.eval(`document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] : [...document.querySelectorAll("body *")].filter(
 		(e) => e.checkVisibility() && e.getBoundingClientRect().right > document.documentElement.clientWidth + 1).map((e) => e.outerHTML.slice(0, 120))`, &wide)
 	assert.Empty(p.t, wide, "%s with text at 200 %%", state)
+	p.roomForWords(state + " with text at 200 %")
 	p.eval(`document.documentElement.style.fontSize = ""`, nil)
+}
+
+// roomForWords: a field and what a quantity is called have room for five letters at least.
+func (p *visitor) roomForWords(state string) {
+	p.t.Helper()
+	var squeezed []string
+	p.eval(`[...document.querySelectorAll("[name=entry], .quantity summary > span:not(.value, .again)")].filter(
+		(e) => e.checkVisibility() && e.getBoundingClientRect().width < 5 * parseFloat(getComputedStyle(e).fontSize)).map((e) => e.outerHTML.slice(0, 120))`, &squeezed)
+	assert.Empty(p.t, squeezed, state)
+}
+
+// The longest names that are read leave room for what stands beside them.
+func TestLongNamesLeaveRoom(t *testing.T) {
+	p := visit(t, newSite(t))
+	long, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource("Bowlineoftug", "340.125 N", "25 deg"), kinds.ForceSource("Sternlinetug", "610.333 N", "118 deg")))
+	require.NoError(t, err)
+	p.screen(390, 844, "light")
+	p.do(chromedp.Navigate(p.host.url() + "#" + long.Code()))
+	p.await("the problem shows", `document.querySelector("#card-F1x")`)
+	p.skipSketch()
+	p.enter("F1x", "308.3 N")
+	p.roomForWords("long names")
+	p.roomForThumbs("long names")
 }
 
 // What the shell says in trouble passes axe-core too, in high contrast as well.

@@ -140,3 +140,20 @@ func TestThePagePrints(t *testing.T) {
 	p.eval(`getComputedStyle(document.querySelector(".pin")).position`, &place)
 	assert.Equal(t, "static", place, "what stays in view lies over what is read")
 }
+
+// On paper the sketch is its arrows and what to do, without the tools, and the safety
+// sentence stays on one page with its heading.
+func TestTheSketchPrints(t *testing.T) {
+	p := visit(t, newSite(t))
+	p.home()
+	p.ready()
+	p.choose()
+	p.await("the sketch shows", `document.querySelector(".f-board")`)
+	p.do(call(emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"}))
+	assert.True(t, p.shown(".f-board"))
+	assert.False(t, p.shown(".toolbox"))
+	assert.False(t, p.shown("#sketch-choose"))
+	var whole string
+	p.eval(`getComputedStyle(document.querySelector(".safety")).breakInside`, &whole)
+	assert.Equal(t, "avoid", whole)
+}

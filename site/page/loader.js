@@ -65,6 +65,8 @@ async function replay() {
 
 // ---- replies ----
 
+const SITE = document.title; // before it the tab, and the browser's history, have the problem's
+
 function apply(reply, { fresh = false, sent = null } = {}) {
   const typed = fresh ? fieldValues() : sent ? typedSince(sent) : {};
   const active = document.activeElement, from = active?.selectionStart, to = active?.selectionEnd;
@@ -82,6 +84,7 @@ function apply(reply, { fresh = false, sent = null } = {}) {
   if (hash !== undefined && hash !== fragment()) {
     history[fresh ? "replaceState" : "pushState"](null, "", hash ? `#${encodeURI(hash)}` : location.pathname + location.search);
   }
+  if (byId("title")) document.title = fragment() ? `${byId("title").textContent} · ${SITE}` : SITE;
   for (const [id, value] of Object.entries(typed)) {
     const field = byId(id);
     if (field && field.value === field.defaultValue) field.value = value;

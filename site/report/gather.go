@@ -199,21 +199,35 @@ func (g *gathering) addSlips(p *problem, slips []namedSlip, met map[string]bool)
 		}
 		met[m.id] = true
 		o.Times++
-		where := step{p.key, m.at}
+		where := step{p.key, p.symbol(m.at)}
 		if o.steps[where] == nil {
-			o.steps[where] = &seen{example: Example{m.symbol, m.entry}}
+			o.steps[where] = &seen{example: Example{p.symbol(m.quantity), m.entry}}
 		}
 		o.steps[where].times++
-		if !slices.Contains(ids[m.quantity], m.id) {
-			ids[m.quantity] = append(ids[m.quantity], m.id)
+		if name := m.quantity.name; !slices.Contains(ids[name], m.id) {
+			ids[name] = append(ids[name], m.id)
 		}
 	}
 	return ids
 }
 
+// symbol is a quantity's symbol in the problem of who had it first: others may
+// have it under other names.
+func (p *problem) symbol(m place) string {
+	if p.lesson.Quantity(m.name) != nil {
+		return p.lesson.SymbolText(m.name)
+	}
+	return m.symbol
+}
+
+// value is what is collected for q of a learner's lesson l, told as who had the
+// problem first has it.
 func (p *problem) value(l *tutor.Lesson, q *lesson.Quantity) *value {
 	v := p.values[q.Name]
 	if v == nil {
+		if same := p.lesson.Quantity(q.Name); same != nil {
+			l, q = p.lesson, same
+		}
 		v = &value{Quantity: Quantity{Name: q.Name, Symbol: l.SymbolText(q.Name), What: l.Sentence(q, "what"), Answer: q.Answer}}
 		p.values[q.Name] = v
 	}

@@ -51,11 +51,13 @@ type tried struct {
 // namedSlip is a slip that was named.
 type namedSlip struct {
 	id, title string
-	quantity  string // that was entered
-	symbol    string // of that quantity
-	at        string // the symbol of the quantity in whose finding it sits
+	quantity  place // that was entered
+	at        place // in whose finding it sits
 	entry     string
 }
+
+// place is a quantity by its name, with its symbol where the slip was met.
+type place struct{ name, symbol string }
 
 // retrace works a log again.
 func retrace(l *Log) (p *learner, err error) {
@@ -211,25 +213,20 @@ func named(t site.Trace) (all []namedSlip) {
 	if id == "" && len(s.IDs) > 0 {
 		id = s.IDs[0]
 	}
-	symbol := func(name string) string {
+	of := func(name string) place {
 		if q := l.Quantity(name); q != nil {
-			return l.SymbolText(q.Name)
+			return place{name, l.SymbolText(name)}
 		}
-		return name
+		return place{name, name}
 	}
 	for one := range strings.SplitSeq(id, "+") {
-		all = append(all, namedSlip{id: one, title: l.SlipTitle(one), quantity: t.Reply.Quantity,
-			symbol: symbol(t.Reply.Quantity), at: symbol(s.At), entry: t.Reply.Entry})
+		all = append(all, namedSlip{id: one, title: l.SlipTitle(one), quantity: of(t.Reply.Quantity), at: of(s.At), entry: t.Reply.Entry})
 	}
 	return all
 }
 
-// sketchName and sketchSymbol stand for the sketch where a quantity's name and
-// symbol stand otherwise.
-const (
-	sketchName   = "sketch"
-	sketchSymbol = "the sketch"
-)
+// theSketch stands for the sketch where a quantity stands otherwise.
+var theSketch = place{"sketch", "the sketch"}
 
 func (w *worked) sketched(t site.Trace) {
 	w.sketch = true
@@ -238,7 +235,7 @@ func (w *worked) sketched(t site.Trace) {
 	}
 	for _, s := range t.Reply.Slips {
 		for _, id := range s.IDs {
-			w.slips = append(w.slips, namedSlip{id: id, title: t.Work.Lesson.SlipTitle(id), quantity: sketchName, symbol: sketchSymbol, at: sketchSymbol})
+			w.slips = append(w.slips, namedSlip{id: id, title: t.Work.Lesson.SlipTitle(id), quantity: theSketch, at: theSketch})
 		}
 	}
 }

@@ -235,3 +235,30 @@ func TestASetOfAnotherVersionIsToldOf(t *testing.T) {
 	require.Empty(t, faults)
 	assert.Equal(t, 1, r.Strange)
 }
+
+// A problem that students have under names of their own is told under those of one of
+// them, and a slip at the same step of each counts as one.
+func TestOneProblemHasOneSetOfNames(t *testing.T) {
+	typed := func(a, b, turn string) string {
+		p, err := kinds.All.Read(kinds.TwoForcesSource("", kinds.ForceSource(a, "340 N", turn), kinds.ForceSource(b, "610 N", "118 deg")))
+		require.NoError(t, err)
+		return p.Code()
+	}
+	at := func(code, q, e string) []string {
+		return []string{"do", "enter", "problem", code, "quantity", q, "entry", e}
+	}
+	first, second := typed("P", "Q", "25 deg"), typed("A", "B", "30 deg")
+	r, faults := Of([]*Log{
+		written(t, "Ada", []string{"do", "open", "hash", first}, at(first, "alpha", "29.83"), at(first, "F1x", "143.7 N")),
+		written(t, "Kit", []string{"do", "open", "hash", second}, at(second, "beta", "61"), at(second, "F1x", "170.0 N")),
+	}, nil)
+	require.Empty(t, faults)
+	require.Len(t, r.Problems, 1)
+	for _, q := range r.Problems[0].Quantities {
+		assert.NotRegexp(t, `\b[AB]`, q.Symbol+" "+q.What)
+	}
+	require.Len(t, r.Slips, 1, "%+v", r.Slips)
+	assert.Equal(t, 2, r.Slips[0].Times)
+	assert.Equal(t, "Px", r.Slips[0].At)
+	assert.Equal(t, "Px", r.Slips[0].Example.Quantity)
+}

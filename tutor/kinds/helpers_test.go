@@ -30,7 +30,8 @@ func refused(t *testing.T, src lesson.Source, says string) {
 	p, err := All.Read(src)
 	require.NoError(t, err)
 	_, err = tutor.Open(p)
-	assert.ErrorContains(t, err, says)
+	require.ErrorContains(t, err, says)
+	assert.NotRegexp(t, `\d (N|kN|lb|kip)\b`, err, "what is sought stays to be found")
 }
 
 // banked is the i-th lesson of a kind's bank.

@@ -136,8 +136,21 @@ func buildMissingForce(p *lesson.Problem) (*lesson.Lesson, error) {
 	case len(lessons) == 2:
 		lessons[0].Other = lessons[1]
 		lessons[0].Case, lessons[1].Case = "acute", "obtuse"
+		leaveOpen(lessons[0])
+		leaveOpen(lessons[1])
 	}
 	return lessons[0], nil
+}
+
+// leaveOpen has the sine law leave open which of the two angles of one sine is meant.
+func leaveOpen(l *lesson.Lesson) {
+	for i := range l.Quantities {
+		for j := range l.Quantities[i].Routes {
+			if r := &l.Quantities[i].Routes[j]; r.Principle == "sine-law" {
+				r.Principle = "sine-law-either"
+			}
+		}
+	}
 }
 
 // lesson declares every quantity of the triangle for its question.

@@ -42,6 +42,18 @@ func TestTwoSolutionsAreBothAccepted(t *testing.T) {
 	assert.Len(t, l.Solve(lesson.DefaultSettings()), 2, "both are worked out")
 }
 
+// Where two triangles fit, the sine law is not said to give an acute angle.
+func TestTheSineLawOfTwoSolutionsLeavesBothOpen(t *testing.T) {
+	for _, s := range turned(t).Solve(lesson.DefaultSettings()) {
+		for _, step := range s.Steps {
+			assert.NotContains(t, step.Why, "it is acute", s.Case)
+		}
+	}
+	assert.Contains(t, tutor.NewWork(turned(t), lesson.DefaultSettings()).HintAt("alpha", 2).Sentence, "obtuse")
+	one := banked(t, &MissingForce, 4)
+	assert.Contains(t, tutor.NewWork(one, lesson.DefaultSettings()).HintAt("alpha", 2).Sentence, "acute")
+}
+
 // R of one triangle with the direction of the other is no solution: it is said,
 // and putting either right makes one.
 func TestMixedSolutionsAreNamed(t *testing.T) {

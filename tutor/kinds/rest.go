@@ -119,7 +119,3 @@ func (s *rest) tells(axis r2.Vec) bool {
 	}
 	return false
 }
-
-func (s *rest) show(v float64) string {
-	return s.unit.After(lesson.Digits{Magnitude: 3}.Written(statics.DimForce, v))
-}

@@ -66,7 +66,7 @@ func (s *rest) sensed(h *holder) error {
 	case math.Abs(h.size) <= least:
 		return s.refuse("idle", "name", h.shown())
 	case h.size < 0:
-		return s.refuse(h.wrongSense(), "name", h.shown(), "force", s.show(-h.size))
+		return s.refuse(h.wrongSense(), "name", h.shown())
 	}
 	return nil
 }
@@ -105,7 +105,7 @@ func (s *rest) aim(p statics.Particle) error {
 	least := 1e-3 * s.load()
 	fits := slices.DeleteFunc(slices.Clone(sizes), func(v float64) bool { return v < least && !(t.either && v < -least) })
 	if len(fits) == 0 {
-		return s.refuse(t.wrongSense(), "name", t.shown(), "force", s.show(-sizes[0]))
+		return s.refuse(t.wrongSense(), "name", t.shown())
 	}
 	s.two = len(fits) == 2
 	t.size = fits[0]

@@ -72,5 +72,5 @@ func (q *Quantity) Within(v, lo, hi float64) bool {
 	if q.Turns {
 		return Wrap360(v-lo) <= Wrap360(hi-lo)
 	}
-	return lo <= v && v <= hi
+	return lo-q.Epsilon() <= v && v <= hi+q.Epsilon()
 }

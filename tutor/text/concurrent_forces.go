@@ -10,7 +10,7 @@ func init() {
 		"concurrent-forces.more.forces": "More forces (up to six)",
 
 		"concurrent-forces.refuse.ratio":    "One force is more than 1000 times another, so the smaller would vanish in rounding. Give magnitudes closer together.",
-		"concurrent-forces.refuse.balanced": "These forces all but balance: their resultant is zero, or so small that it drowns in rounding, and has no direction to speak of. Change a magnitude or a direction.",
+		"concurrent-forces.refuse.balanced": "These forces all but balance: their resultant is zero, or so small that it is lost in rounding, and has no clear direction. Change a magnitude or a direction.",
 
 		"concurrent-forces.R.what":     "the magnitude of the resultant",
 		"concurrent-forces.R.look":     "The resultant's two components are the short sides of a right triangle. What is its long side?",

@@ -55,9 +55,10 @@ func init() {
 		"missing-force.phi.what":    "the angle between {F1} and {F2}, drawn tail to tail",
 		"missing-force.phi.look":    "Draw both forces from one point. How far do you turn from one arrow to the other, the short way round?",
 
+		"principle.sine-law-either":          "Sine law: in a triangle each side divided by the sine of the opposite angle gives the same value. Put the sines on top when an angle is wanted. An acute and an obtuse angle have the same sine, so let the sketch decide between them.",
 		"principle.sine-law-side":            "Sine law: in a triangle each side divided by the sine of the opposite angle gives the same value. For a side, put the sides on top.",
 		"principle.difference-of-components": "The resultant is the sum of both forces, so a component of the missing one is the resultant’s less the known one’s, with their signs.",
-		"principle.nothing-across":           "Across the resultant the two forces have nothing left together: what one has across that line, the other takes away.",
+		"principle.nothing-across":           "Across the line of the resultant the two forces cancel: what one has across it, the other takes away.",
 		"principle.sum-along":                "Along its own direction the resultant is the sum of what each force has along that line.",
 		"principle.smallest":                 "From the head of the given force, the shortest way to the line of the resultant is at right angles to that line: the triangle has its right angle there.",
 	}

@@ -74,6 +74,7 @@ var page = map[string]string{
 	"page.end.your-way":   "Your way:",
 	"page.end.their-way":  "In the worked solution:",
 	"page.end.none":       "not entered",
+	"page.end.wrong":      "not right yet",
 	"page.end.met":        "Mistakes met on the way",
 	"page.end.met.none":   "None of your entries held a mistake that this page knows.",
 	"page.end.met.of":     "{symbol}: {slips}",

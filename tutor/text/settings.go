@@ -40,7 +40,7 @@ var settings = map[string]string{
 	"reported.how.from-vertical": "such as 20° left of +y",
 	"reported.how.bearing":       "such as N 30° E",
 	"reported.how.acute":         "such as 30° below −x",
-	"reported.degrees":           "in degrees",
+	"reported.degrees":           "in degrees, from 0° to 180°",
 
 	"reported.that-is":       "{value}, that is {told}",
 	"reported.side.vertical": "On which side of the vertical? Write it behind the angle, such as 20° left of +y or 20° right of −y.",

@@ -13,6 +13,7 @@ var slips = map[string]string{
 	"slip.angles-not-halved.ask":           "After the two known angles are taken away, how many equal angles of the parallelogram share what is left?",
 	"slip.bracket-lost.title":              "a sign lost with the bracket around two angles",
 	"slip.bracket-lost.ask":                "The three angles of a triangle make 180° together. Do they, with your {at}?",
+	"slip.bracket-lost.ask.around":         "Look at the angles added and taken away {where}: does each one that is to be taken away carry a minus?",
 	"slip.directions-added.title":          "directions added where they are to be subtracted",
 	"slip.directions-added.ask":            "To see how far one direction lies from another, do you add the two directions or take their difference?",
 	"slip.direction-for-angle.title":       "one force's direction taken for the angle between the forces",
@@ -64,7 +65,7 @@ var slips = map[string]string{
 	"slip.tangent-taken.title":       "tangent taken for the sine or the cosine",
 	"slip.tangent-missed.title":      "sine or cosine taken for the tangent",
 	"slip.tangent-missed.ask":        "Which two sides of the right triangle {where} are divided by each other? Which of sine, cosine and tangent compares those two?",
-	"slip.tangent-taken.ask":         "Which two sides of the right triangle {where} does the tangent compare? Is the force one of them?",
+	"slip.tangent-taken.ask":         "Does the rule used {where} take the tangent of the angle, or its sine or cosine?",
 	"slip.sine-missing.title":        "angles in the place of their sines",
 	"slip.sine-missing.ask":          "What does each side of the triangle go with in the rule used {where}: the angle that faces it, or something of that angle?",
 	"slip.radian-mode.title":         "calculator in radians",
@@ -84,7 +85,7 @@ var slips = map[string]string{
 	"slip.quadrant-missed.title":     "quadrant of the inverse tangent missed",
 	"slip.quadrant-missed.ask":       "The inverse tangent only answers between −90° and 90°. What signs do the components have, and in which quadrant does the arrow lie?",
 	"slip.reference-angle.title":     "acute angle to the x axis reported as the direction",
-	"slip.reference-angle.ask":       "Your value for {at} is the acute angle to the x axis. Where does the arrow point, counted counter-clockwise from +x?",
+	"slip.reference-angle.ask":       "Your value for {at} is the acute angle to the x axis. From which line is {at} asked, and how far do you turn from there to the arrow?",
 
 	"slip.reference-missing.title":         "triangle angle reported as the direction",
 	"slip.reference-missing.ask":           "Your value for {at} is an angle of the triangle. From which line is it measured, and from which line is it asked?",
@@ -161,6 +162,7 @@ var slips = map[string]string{
 	"slip.sign-lost.ask.given":                 "Look up {at} in the statement. Which sign does it carry?",
 
 	"slip.sine-cosine-swapped.ask.part": "In the right triangle {where}, which leg goes with the sine of the angle, and which with the cosine?",
+	"slip.tangent-taken.ask.part":       "Which two sides of the right triangle {where} does the tangent compare? Is the force one of them?",
 	"slip.root-missing.ask.part":        "How is the long side of a right triangle found from its two legs? Is that what stands in the step for {at}?",
 	"slip.ratio-inverted.ask.part":      "Which is the longest side of the right triangle {where}, and can {at} come out longer than that?",
 	"slip.other-axis.ask.part":          "Look at the angle used {where}: from which axis is it measured, and so does this component take its sine or its cosine?",

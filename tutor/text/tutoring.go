@@ -4,11 +4,11 @@ package text
 var tutoring = map[string]string{
 	"feedback.correct":      "Your value fits.",
 	"feedback.unexplained":  "That value does not fit. What did you start from, and what did you do first?",
-	"feedback.negative":     "{symbol} is a size and never below zero: its direction, or its arrow, tells which way the force points. What does your minus stand for?",
 	"feedback.inside":       "That value does not fit. A sketch shows {symbol} between {lo} and {hi}: where in between would you expect it, and which step led to your value?",
 	"feedback.inside.angle": "That value does not fit. Sketch it to scale: is {symbol} more than {middle} or less, and which step led to your value?",
 	"feedback.inside.part":  "That value does not fit. Sketch the force and its two parts: which way does {symbol} point, and is it the longer part or the shorter?",
 	"feedback.outside":      "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
+	"feedback.negative":     "{symbol} is a size, and a size has no sign. Where does the minus of your value come from?",
 	"feedback.number":       "Your formula fits but for one number: {number}. What does it stand for, and where is it from?",
 	"feedback.affine":       "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
 
@@ -38,6 +38,7 @@ var tutoring = map[string]string{
 	"feedback.again.times":      "This has come {n} times now.",
 	"feedback.again.takes":      "To find {at} this way takes {all}: nothing is missing.",
 	"feedback.again.takes.open": "To find {at} this way takes {all}; still to be found: {open}.",
+	"feedback.again.write":      "Write down {keep} of what your calculator shows for {at}.",
 	"feedback.again.keep":       "Keep all that your calculator shows until the last step, and round only what you write down.",
 	"feedback.again.keep.if":    "If something was rounded on the way, keep all that your calculator shows until the last step. If nothing was, look at the step itself once more.",
 	"feedback.again.memory":     "Store each value in your calculator's memory and call it back, instead of keying in a rounded one.",
