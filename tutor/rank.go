@@ -32,7 +32,7 @@ const (
 	halfSure       = 0.5
 	sureOfRounding = 0.7
 	littleUnknown  = 0.1
-	mayBe          = 0.2 // carried, beside one slip
+	mayBe          = 0.2 // carried, beside one slip; a slip, beside rounding
 
 	// sureOfTwo is the probability from which two slips together are named:
 	// there are so many pairs that noise often meets one.
