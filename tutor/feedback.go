@@ -179,7 +179,7 @@ func (w *Work) askRounded(q *lesson.Quantity, r *Reply) string {
 	case r.Rounded.What == w.Lesson.SymbolText(q.Name):
 		key += ".itself"
 	}
-	rounding := w.Lesson.Say(key, "what", r.Rounded.What, "kept", r.Rounded.kept())
+	rounding := w.Lesson.Say(key, "what", r.Rounded.What, "kept", r.Rounded.Kept())
 	return w.Lesson.Say("feedback.rounded.or", "rounding", rounding, "slip", w.title(r.Slips[0]), "where", w.where(r.Slips[0].At))
 }
 
