@@ -133,8 +133,8 @@ func (b *blurring) keep(i int, v float64, d writing.Drift) {
 // last is the drift of a formula's value.
 func (b *blurring) last(prog *expr.Program) writing.Drift { return b.lastBut(prog, nil) }
 
-// lastBut is last where a value on the way was kept to few digits: what the entries
-// that it is made of hide moves nothing more.
+// lastBut is last where a value on the way was kept to few digits: neither its own
+// rounding nor that of what it is made of moves anything more.
 func (b *blurring) lastBut(prog *expr.Program, kept *Rounded) writing.Drift {
 	var d writing.Drift
 	if prog == nil {
@@ -147,9 +147,9 @@ func (b *blurring) lastBut(prog *expr.Program, kept *Rounded) writing.Drift {
 		v, slope := b.s.tape.Values[p], b.s.tape.Slopes[p]
 		i := prog.Symbol(p)
 		switch {
+		case kept != nil && kept.hides(prog, p):
 		case i >= 0 && b.found.has(i):
 			d.Add(slope, b.drifts[i])
-		case i >= 0 && b.s.standing.has(i) && kept != nil && kept.hides(prog, p):
 		case i >= 0 && b.s.standing.has(i):
 			d.Add(slope, b.s.typedDrift(i, b.values[i]))
 		case i >= 0 && l.prep.givens.has(i), prog.Constant(p):
@@ -162,10 +162,10 @@ func (b *blurring) lastBut(prog *expr.Program, kept *Rounded) writing.Drift {
 	return d
 }
 
-// hides tells whether the quantity read at place p of prog was kept to few digits,
-// or goes into a value that was.
+// hides tells whether the value at place p of prog was kept to few digits, or goes
+// into one that was.
 func (r *Rounded) hides(prog *expr.Program, p int) bool {
-	if r.of.has(prog.Symbol(p)) {
+	if i := prog.Symbol(p); i >= 0 && r.of.has(i) {
 		return true
 	}
 	under := func(k int) bool { return p <= k && p > k-expr.Size(prog.Node(k)) }

@@ -18,12 +18,14 @@ type formula struct {
 	reads  set
 	share  float64         // how often it is taken
 	called func() []string // what every value of prog is called
+	sorts  func() []sortOfValue
 }
 
 // formula makes a formula for q ready.
 func (l *Lesson) formula(q *lesson.Quantity, tree expr.Node, share float64) formula {
 	f := formula{tree: tree, prog: l.compile(tree), reads: l.reads(tree), share: share}
 	f.called = sync.OnceValue(func() []string { return l.calledIn(q, tree, f.prog) })
+	f.sorts = sync.OnceValue(func() []sortOfValue { return l.sortsIn(f.prog) })
 	return f
 }
 

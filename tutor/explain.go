@@ -55,9 +55,15 @@ type explanation struct {
 	short, beyond *Rounded // see onlyRounded
 }
 
-// writtenShort: the right value, with too few digits.
+// writtenShort: the right value, with too few digits. What surely follows from a wrong
+// entry is carried, though it comes near.
 func (e *explanation) writtenShort() bool {
-	if e.short == nil || e.short.Digits <= 2 && e.slip { // 500 for 490.5 may have another g behind it
+	switch {
+	case e.short == nil:
+		return false
+	case e.short.Digits <= 2 && e.slip: // 500 for 490.5 may have another g behind it
+		return false
+	case e.c.carried != nil && e.c.carriedShare >= sureEnough:
 		return false
 	}
 	e.onlyRounded(e.short)
@@ -104,10 +110,11 @@ func (e *explanation) roundedThroughout() bool {
 	return true
 }
 
-// roundedTooSoon: one value on the way kept to too few digits.
+// roundedTooSoon: one value on the way kept to too few digits, or several. Where a slip
+// that is not sure may as well be it, both are told of.
 func (e *explanation) roundedTooSoon() bool {
 	sure := e.c.roundedShare >= sureOfRounding
-	if e.c.rounded == nil || !sure && !e.c.onlyTooSoon() && !e.c.ratherRounded() {
+	if e.c.rounded == nil || !sure && !e.c.onlyTooSoon() && !e.c.ratherRounded() && (e.slip || !e.c.mayBeRounded()) {
 		return false
 	}
 	e.rounded(e.c.rounded.rounded, !sure)
@@ -210,6 +217,12 @@ func (c *weighed) mayBeCarried() bool { return c.carriedShare >= mayBe && c.orSl
 // ratherRounded tells so of what was rounded, being the likelier of the two.
 func (c *weighed) ratherRounded() bool {
 	return c.orSlip(c.roundedShare) && c.roundedShare >= c.slips[0].Probability
+}
+
+// mayBeRounded tells so of what was rounded, be it the less likely of the two, where
+// the learner's word for the one or the other would decide (see rivals).
+func (c *weighed) mayBeRounded() bool {
+	return c.orSlip(c.roundedShare) && c.roundedShare*saidIfSo > c.slips[0].Probability*saidIfOther
 }
 
 // nearlyCarried is the first wrong entry behind a value that lies as near to one

@@ -26,6 +26,8 @@ func (w *Work) say(q *lesson.Quantity, r *Reply) string {
 	switch {
 	case r.Verdict == verdict.Carried:
 		return w.sendTo(q, r.From)
+	case r.Verdict == verdict.EarlyRounding && r.perhaps && r.maybeSlip() && !w.Lesson.tooCoarse(q, r.Rounded):
+		return w.askRounded(q, r)
 	case r.Verdict == verdict.EarlyRounding:
 		return w.keepDigits(q, r.Rounded, r.Reading.Value, r.perhaps)
 	case r.Verdict == verdict.SlipFound && r.Asked && r.Chosen == Unsaid:
@@ -161,6 +163,24 @@ func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64, perhaps boo
 	}
 	return w.Lesson.Say(key, "way", w.Lesson.Say("feedback.rounded."+way), "what", r.What, "kept", r.Kept(), "keep", r.Wanted(),
 		"moved", w.Lesson.Show(q, moved, lesson.Digits{Magnitude: 1, Angle: max(0, -lesson.DecimalExponent(moved))}), "symbol", symbol)
+}
+
+// maybeSlip tells whether a slip is likely enough to be told of beside rounding.
+func (r *Reply) maybeSlip() bool {
+	return len(r.Slips) > 0 && !r.Slips[0].double() && r.Slips[0].Probability >= mayBe
+}
+
+// askRounded asks whether it was rounding or a slip that led to a value.
+func (w *Work) askRounded(q *lesson.Quantity, r *Reply) string {
+	key := "feedback.rounding"
+	switch {
+	case r.Rounded.among:
+		key += ".among"
+	case r.Rounded.What == w.Lesson.SymbolText(q.Name):
+		key += ".itself"
+	}
+	rounding := w.Lesson.Say(key, "what", r.Rounded.What, "kept", r.Rounded.Kept())
+	return w.Lesson.Say("feedback.rounded.or", "rounding", rounding, "slip", w.title(r.Slips[0]), "where", w.where(r.Slips[0].At))
 }
 
 // tooCoarse tells whether a value itself was kept to one digit, which fits many

@@ -230,6 +230,10 @@ func TestASketchShowsNoMoreThanItCan(t *testing.T) {
 	assert.Contains(t, said("theta", "199.7"), "between 25° and 118°")
 	assert.NotContains(t, said("F1x", "77.7 N"), "between", "from −P to P says nothing")
 
+	assert.Contains(t, said("R", "-690.3 N"), "minus")
+	assert.NotContains(t, said("R", "-690.3 N"), "between")
+	assert.NotContains(t, said("F1x", "-77.7 N"), "minus", "a component may be below zero")
+
 	w := NewWork(barge(t), lesson.DefaultSettings())
 	assert.Equal(t, "610 N", w.Lesson.ShowGiven("F2"))
 }

@@ -32,7 +32,7 @@ const (
 	halfSure       = 0.5
 	sureOfRounding = 0.7
 	littleUnknown  = 0.1
-	mayBe          = 0.2 // carried, beside one slip
+	mayBe          = 0.2 // carried, beside one slip; a slip, beside rounding
 
 	// sureOfTwo is the probability from which two slips together are named:
 	// there are so many pairs that noise often meets one.
@@ -110,9 +110,20 @@ func (w *Work) asItStands(q *lesson.Quantity) (s *state, done func()) {
 // slips give, in degrees: closer than that it depends on the unit it is written
 // in. A smaller one, such as a sine written down as the angle, has its digits
 // further behind the point.
-const finestAngle = 5e-4
+// One with all digits of a calculator, in whichever unit, is compared to finestFull.
+const (
+	finestAngle = 5e-4
+	finestFull  = 1e-6
+)
 
 func finestOf(v float64) float64 { return finestAngle * min(1, math.Abs(v)) }
+
+// allDigits tells whether an angle, half a unit of which is written, has all digits of
+// a calculator: so many were typed, and they are not those of a few with zeros or in
+// another unit.
+func allDigits(v, half float64) bool {
+	return half < finestFull/10 && math.Abs(math.Remainder(v, finestAngle/5)) > finestFull/10
+}
 
 // finestRel is how closely any value can be compared, against its size: two
 // formulas for it differ by that when worked with the calculator's last digits.
@@ -134,6 +145,9 @@ func anyWriting(q *lesson.Quantity, r entry.Reading) entry.Reading {
 	}
 	if q.IsAngle() && r.Form != entry.Expression {
 		fine = finestOf(r.Value)
+		if allDigits(r.Value, r.Halves[0]) {
+			fine = min(fine, finestFull)
+		}
 		if fine == finestAngle {
 			r.Value = math.Round(r.Value/fine*5) * fine / 5
 		}

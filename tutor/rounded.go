@@ -96,7 +96,7 @@ func (s *state) early(q int) *table {
 			}
 		}
 	}
-	all := s.roundedTogether(q)
+	all := append(s.roundedTogether(q), s.roundedThroughout(q)...)
 	for i := range all {
 		out = append(out, guess{value: all[i].value, weight: all[i].weight, first: &all[i]})
 	}

@@ -109,7 +109,7 @@ func isBareRoot(n expr.Node) bool {
 }
 
 // roundedReading lists what a direction given by a slope is read as where the
-// slope's angle is kept to too few digits.
+// slope's angle, or its rise over its run, is kept to too few digits.
 func (s *state) roundedReading(i int) []outcome {
 	q, l := &s.w.Lesson.Quantities[i], s.w.Lesson
 	h, tree := q.Heading, q.Reading()
@@ -117,15 +117,20 @@ func (s *state) roundedReading(i int) []outcome {
 		return nil
 	}
 	prog, acute := l.compile(tree), lesson.Degrees(h.Turn)
+	slope := expr.Div(expr.N(h.Rise), expr.N(h.Run))
 	var out []outcome
-	for _, d := range tooFew(&s.w.Settings, statics.DimAngle, acute) {
-		by := d.value - acute
+	add := func(what expr.Node, d kept, by float64) {
 		if h.Sense == statics.Clockwise {
 			by = -by
 		}
-		what := expr.Plain(expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run))), l.Symbol)
 		out = append(out, outcome{value: q.True + by, ids: carriedIDs, at: q.Name, weight: d.weight, prog: prog, basis: ofAccepted,
-			rounded: &Rounded{What: what, Digits: d.digits, Keep: d.keep, angle: true, value: d.value}})
+			rounded: &Rounded{What: expr.Plain(what, l.Symbol), Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}})
+	}
+	for _, d := range tooFew(&s.w.Settings, statics.DimAngle, acute) {
+		add(expr.Atan(slope), d, d.value-acute)
+	}
+	for _, d := range tooFew(&s.w.Settings, statics.DimRatio, h.Rise/h.Run) {
+		add(slope, d, lesson.Degrees(statics.Angle(math.Atan(d.value)))-acute)
 	}
 	return out
 }

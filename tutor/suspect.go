@@ -54,9 +54,9 @@ func (w *Work) sameForce(q *lesson.Quantity, v float64) string {
 }
 
 // addSuspect adds a suspect, those of higher probability before it. One of the
-// same value is told as the same; so is one whose ids are among those of
-// another, made at another place or by another route, one that shares an id with
-// another and a value to the digits written, half a unit of which is given, and
+// same value, or a turn from it, is told as the same; so is one whose ids are among
+// those of another, made at another place or by another route, one that shares an id
+// with another and a value to the digits written, half a unit of which is given, and
 // one that only the rounding of what was entered tells from another.
 func addSuspect(q *lesson.Quantity, all []Suspect, s Suspect, half float64) []Suspect {
 	for i := range all {
@@ -65,7 +65,8 @@ func addSuspect(q *lesson.Quantity, all []Suspect, s Suspect, half float64) []Su
 		case among(s.IDs, o.IDs):
 		case among(o.IDs, s.IDs):
 			o.IDs = s.IDs
-		case q.FoldedDistance(o.value, s.value) <= q.Epsilon(), q.FoldedDistance(o.inFull(), s.inFull()) <= q.Epsilon(), q.FoldedDistance(o.value, s.value) <= half && share(o.IDs, s.IDs), sameUnentered(q, *o, s, half):
+		case q.FoldedDistance(o.value, s.value) <= q.Epsilon(), q.FoldedDistance(o.inFull(), s.inFull()) <= q.Epsilon(), aTurnApart(q, o.value, s.value),
+			q.FoldedDistance(o.value, s.value) <= half && share(o.IDs, s.IDs), sameUnentered(q, *o, s, half):
 			o.IDs = bothIDs(o.IDs, s.IDs)
 		default:
 			continue
@@ -74,6 +75,12 @@ func addSuspect(q *lesson.Quantity, all []Suspect, s Suspect, half float64) []Su
 		return all
 	}
 	return append(all, s)
+}
+
+// aTurnApart tells whether two angles of the figure, folded, are one that came out
+// below zero written with and without a turn: 63.74 stands for −63.74 then.
+func aTurnApart(q *lesson.Quantity, a, b float64) bool {
+	return q.IsAngle() && !q.Turns && math.Abs(a+b-360) <= q.Epsilon()
 }
 
 // inFull is what s comes to, with all its digits.

@@ -46,6 +46,7 @@ type walker struct {
 	rng *rand.Rand
 	w   *Work
 
+	keyed  bool // a formula is keyed in at once: its result alone is rounded
 	beyond bool // rounding has carried a value on the way beyond its band's limit
 }
 
@@ -71,7 +72,7 @@ func (k *walker) work(q *lesson.Quantity, r *lesson.Route, enter bool) float64 {
 		return values[name]
 	}
 	return expr.EvalEach(r.Tree, latest, func(n expr.Node, site int, v float64) float64 {
-		if site == 0 {
+		if site == 0 || k.keyed {
 			return v
 		}
 		return k.w.Settings.Work.Round(k.w.Lesson.dimension(n), v)

@@ -107,6 +107,17 @@ func (p *Program) Run(values []float64, t *Tape) float64 {
 
 // RunWith is Run with the node at a place coming out as with.
 func (p *Program) RunWith(values []float64, t *Tape, place int, with float64) float64 {
+	return p.run(values, t, place, with, nil)
+}
+
+// RunEach is Run with every node coming out as each makes of its value, for what
+// follows too.
+func (p *Program) RunEach(values []float64, t *Tape, each func(place int, v float64) float64) float64 {
+	const nowhere = -1
+	return p.run(values, t, nowhere, 0, each)
+}
+
+func (p *Program) run(values []float64, t *Tape, place int, with float64, each func(place int, v float64) float64) float64 {
 	if len(t.Values) < len(p.steps) {
 		t.Values, t.Slopes = make([]float64, 2*len(p.steps)), make([]float64, 2*len(p.steps))
 	}
@@ -131,6 +142,9 @@ func (p *Program) RunWith(values []float64, t *Tape, place int, with float64) fl
 		}
 		if i == place {
 			v = with
+		}
+		if each != nil {
+			v = each(i, v)
 		}
 		tape[i] = v
 	}

@@ -74,6 +74,21 @@ func TestAProgramTakesAnotherValueAtANode(t *testing.T) {
 	require.True(t, math.IsNaN(Compile(S("a"), func(string) int { return -1 }, named()).Run(nil, &tape)))
 }
 
+func TestAProgramRoundsWhatItIsTold(t *testing.T) {
+	// 3·0.7·a with the product of numbers kept whole
+	tree := Mul(N(3), N(0.7), S("a"))
+	p := Compile(tree, func(string) int { return 0 }, named())
+	var tape Tape
+	got := p.RunEach([]float64{10}, &tape, func(place int, v float64) float64 {
+		if _, product := p.Node(place).(Bin); product {
+			return math.Round(v)
+		}
+		return v
+	})
+	require.InDelta(t, 20, got, 1e-12)
+	require.InDelta(t, 21, p.Run([]float64{10}, &tape), 1e-12)
+}
+
 func BenchmarkProgram(b *testing.B) {
 	names := []string{"F1", "F2", "gamma"}
 	n := Sqrt(Sub(Add(Sq(S("F1")), Sq(S("F2"))), Mul(N(2), S("F1"), S("F2"), Cos(S("gamma")))))

@@ -28,7 +28,8 @@ func (p *parser) checkNames() {
 var unitVectors = []string{"i", "j", "î", "ĵ", "ihat", "jhat"}
 
 // waysAlone tell which way a force points.
-var waysAlone = []string{"left", "right", "up", "down", "upward", "upwards", "downward", "downwards", "to", "leftward", "leftwards", "rightward", "rightwards"}
+var waysAlone = []string{"left", "right", "up", "down", "upward", "upwards", "downward", "downwards", "to", "leftward", "leftwards", "rightward", "rightwards",
+	"north", "south", "east", "west", "northward", "southward", "eastward", "westward"}
 
 // pulls tell whether a part pulls or pushes.
 var pulls = []string{"t", "c", "tension", "compression", "tensile", "compressive", "pull", "push", "pulls", "pushes", "pulling", "pushing"}

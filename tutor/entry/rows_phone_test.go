@@ -158,6 +158,8 @@ R: ↑ 5 N → error 1+1 character
 # vectors, other words
 R: 340cos25i + 340sin25j → error 9+1 vector
 R: 21.8 i + 682 j → error 6+1 vector
+R: 682.6 N upwards → error 9+7 way
+R: 21.75 east → error 7+4 way
 R: 682.6 Pa → error 7+2 unknown-behind
 R: 0.6826 k → error 8+1 unknown-behind
 R: 682 Ns → error 5+2 unknown-behind
