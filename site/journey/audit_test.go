@@ -28,6 +28,7 @@ func (p *visitor) sound(state string) {
 	var wide bool
 	p.eval(`document.documentElement.scrollWidth > document.documentElement.clientWidth`, &wide)
 	assert.False(p.t, wide, "%s scrolls sideways", state)
+	p.await("what moves has come to rest", `document.getAnimations().every((a) => a.playState !== "running" || a.effect.getTiming().iterations === Infinity)`)
 	var found []string
 	p.eval(`axe.run().then((r) => r.violations.map((v) => v.id + ": " + v.help + " " + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(" | ")))`, &found)
 	assert.Empty(p.t, found, "%s:\n%s", state, strings.Join(found, "\n"))
