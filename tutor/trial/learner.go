@@ -130,6 +130,9 @@ func (p *learner) reach(name string) {
 	}
 	var chain []step
 	for i, s := range steps {
+		if _, done := p.mind[s.quantity.Name]; done { // on the way to putting another right
+			continue
+		}
 		chain = append(chain, s)
 		if i == len(steps)-1 || p.wrong(s.quantity.Name) || !p.die.chance(p.head) {
 			p.write(chain)
