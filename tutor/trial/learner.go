@@ -249,7 +249,10 @@ func (p *learner) settle(q *lesson.Quantity, s sheet, reply tutor.Reply, wrong b
 		return
 	}
 	if p.paper || s.written {
-		h.value = turned(q, reply.Reading.Value)
+		h.value = reply.Reading.Value
+		if math.Abs(h.value) <= 360 { // what was written larger is gone on from as it stands
+			h.value = turned(q, h.value)
+		}
 	}
 	if !wrong && reply.Verdict != verdict.Correct {
 		p.refused = append(p.refused, q.Name)
