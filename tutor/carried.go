@@ -67,7 +67,7 @@ func (s *state) fromRight(f *routeFacts) []float64 {
 
 // toFewest sends each value carried back to the first of the fewest wrong entries
 // that give it: what else was wrong makes no difference to it, as a sign that is
-// squared away.
+// squared away, or an angle that a force found by it cancels again.
 func (s *state) toFewest(all []guess, same float64) {
 	slices.SortStableFunc(all, func(a, b guess) int { return cmp.Compare(a.value, b.value) })
 	for i := range all {
@@ -75,7 +75,7 @@ func (s *state) toFewest(all []guess, same float64) {
 		fewest := o.rests
 		for _, step := range []int{-1, 1} {
 			for j := i + step; j >= 0 && j < len(all) && math.Abs(all[j].value-all[i].value) <= same; j += step {
-				if r := all[j].first.rests; r != 0 && r&^fewest == 0 {
+				if r := all[j].first.rests; r != 0 && r.size() < fewest.size() {
 					fewest = r
 				}
 			}

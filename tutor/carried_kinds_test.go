@@ -17,6 +17,7 @@ func TestCarriedInOtherKinds(t *testing.T) {
 	held := func(parts ...lesson.Source) lesson.Source { return kinds.EquilibriumSource("", parts...) }
 	wide := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "550 N", "-132 deg"), kinds.AxisSource("u", "176 deg"), kinds.AxisSource("v", "-68 deg"))
 	low := kinds.ObliqueComponentsSource("", kinds.ForceSource("F", "660 N", "-66 deg"), kinds.AxisSource("a", "-51 deg"), kinds.AxisSource("b", "-102 deg"))
+	flat := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "510 N", "-10 deg"), kinds.AxisSource("u", "8 deg"), kinds.AxisSource("v", "-57 deg"))
 	pulled := held(kinds.PartSource("P force", "force: 620 N", "direction: -93 deg"), kinds.PartSource("Q force", "force: 430 N", "direction: -167 deg"), kinds.PartSource("C cable"))
 	strut := held(kinds.PartSource("T cable", "direction: 24 deg above -x"), kinds.PartSource("B strut", "direction: 30 deg below -x"), kinds.PartSource("W weight", "force: 620 N"))
 	two := held(kinds.PartSource("T cable", "direction: 61 deg above -x"), kinds.PartSource("F cable", "force: 799 N"), kinds.PartSource("W weight", "force: 940 N"))
@@ -31,6 +32,7 @@ func TestCarriedInOtherKinds(t *testing.T) {
 		{"the same, a turn further on", wide, "phi 378; gamma 162", verdict.Carried, "phi"},
 		{"an angle in which the wrong one cancels", low, "alpha -168; phi 129", verdict.SlipFound, "included-for-interior"},
 		{"a sign squared away", pulled, "F3x -451.4; F3y 522.4; F3 690.4", verdict.Carried, "F3y"},
+		{"an angle that cancels with the force found by it", flat, "alpha 40.7; phi 6.5; gamma 173.5; Fu 2938; Fv 1392", verdict.Carried, "phi"},
 		{"both components count", pulled, "F3x -387.0; F3y 522.4; F3 650.1", verdict.Carried, "F3x"},
 		{"from a force that is another's", strut, "F1 620; F2 654.0", verdict.Carried, "F1"},
 		{"near neither of two solutions", two, "F2y -353.1; F2x 2667; theta2 -7.54", verdict.Carried, "F2x"},
