@@ -20,6 +20,7 @@ func TestCarriedInOtherKinds(t *testing.T) {
 	flat := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "510 N", "-10 deg"), kinds.AxisSource("u", "8 deg"), kinds.AxisSource("v", "-57 deg"))
 	pulled := held(kinds.PartSource("P force", "force: 620 N", "direction: -93 deg"), kinds.PartSource("Q force", "force: 430 N", "direction: -167 deg"), kinds.PartSource("C cable"))
 	strut := held(kinds.PartSource("T cable", "direction: 24 deg above -x"), kinds.PartSource("B strut", "direction: 30 deg below -x"), kinds.PartSource("W weight", "force: 620 N"))
+	least := kinds.MissingForceSource("", kinds.ForceSource("P", "360 N", "140 deg"), kinds.MissingSource("Q"), kinds.DirectedSource("167 deg"), lesson.Leaf("find", "smallest"))
 	two := held(kinds.PartSource("T cable", "direction: 61 deg above -x"), kinds.PartSource("F cable", "force: 799 N"), kinds.PartSource("W weight", "force: 940 N"))
 	for _, r := range []struct {
 		name    string
@@ -35,6 +36,8 @@ func TestCarriedInOtherKinds(t *testing.T) {
 		{"an angle that cancels with the force found by it", flat, "alpha 40.7; phi 6.5; gamma 173.5; Fu 2938; Fv 1392", verdict.Carried, "phi"},
 		{"both components count", pulled, "F3x -387.0; F3y 522.4; F3 650.1", verdict.Carried, "F3x"},
 		{"from a force that is another's", strut, "F1 620; F2 654.0", verdict.Carried, "F1"},
+		{"the resultant from the smallest force by squares", least, "F2 183.4; R 309.8", verdict.Carried, "F2"},
+		{"the smallest force from the resultant by squares", least, "R 163.4; F2 320.8", verdict.Carried, "R"},
 		{"near neither of two solutions", two, "F2y -353.1; F2x 2667; theta2 -7.54", verdict.Carried, "F2x"},
 		{"the other solution's", two, "F2y -353.1; F2x 2667; theta2 84.22", verdict.SlipFound, "branches-mixed"},
 	} {
