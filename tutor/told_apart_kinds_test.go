@@ -170,6 +170,7 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"leg over leg in every part of the other sum", slopes, "sumy 3/4 A + 5/12 B = W", verdict.SlipFound, "tangent-taken"},
 		{"an angle between forces by the other axis", load, "phi1 150", verdict.SlipFound, "other-axis"},
 		{"one of two angles from the other axis", load, "phi3 100", verdict.SlipFound, "other-axis"},
+		{"the long way round from a force along a slope", slopes, "phi1 247.38", verdict.SlipFound, "reflex-angle"},
 		{"another angle between forces", upheld, "phi1 78", verdict.SlipFound, "other-force"},
 		{"another corner of the triangle", upheld, "gamma 20", verdict.SlipFound, "other-force"},
 		{"the angle between the force and an axis for that of the axes", leaning, "phi 48", verdict.SlipFound, "other-force"},
