@@ -1,6 +1,7 @@
 package tutor
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -31,10 +32,7 @@ func (s *state) carried(q int) *table {
 	name, same := quantity.Name, floorWork.of(quantity)
 	for j := range l.ready().of[q].routes {
 		f := &l.prep.of[q].routes[j]
-		right := make([]float64, len(f.ways))
-		for k := range f.ways {
-			right[k] = f.ways[k].work(s.sound, &s.tape)
-		}
+		right := s.fromRight(f)
 		s.combine(f.reads, set(0).with(q), func(values []float64, rests set, steps int, weight float64) {
 			if rests == 0 {
 				return
@@ -48,12 +46,44 @@ func (s *state) carried(q int) *table {
 				if start == nil {
 					start = slices.Clone(values)
 				}
-				o := &outcome{value: v, ids: carriedIDs, at: name, from: s.first(rests), prog: f.prog, start: start}
+				o := &outcome{value: v, ids: carriedIDs, at: name, rests: rests, straight: steps == 0, prog: f.prog, start: start}
 				out = append(out, guess{value: v, weight: weight * math.Pow(perStepInHead, float64(steps)) * f.ways[k].share(), first: o})
 			}
 		})
 	}
-	return s.newTable(q, s.onward(out, q))
+	out = s.onward(out, q)
+	s.toFewest(out, same)
+	return s.newTable(q, out)
+}
+
+// fromRight is what a route gives, each way, from what is right.
+func (s *state) fromRight(f *routeFacts) []float64 {
+	right := make([]float64, len(f.ways))
+	for k := range f.ways {
+		right[k] = f.ways[k].work(s.sound, &s.tape)
+	}
+	return right
+}
+
+// toFewest sends each value carried back to the first of the fewest wrong entries
+// that give it: what else was wrong makes no difference to it, as a sign that is
+// squared away, or an angle that a force found by it cancels again.
+func (s *state) toFewest(all []guess, same float64) {
+	slices.SortStableFunc(all, func(a, b guess) int { return cmp.Compare(a.value, b.value) })
+	for i := range all {
+		o := all[i].first
+		fewest := o.rests
+		for _, step := range []int{-1, 1} {
+			for j := i + step; j >= 0 && j < len(all) && math.Abs(all[j].value-all[i].value) <= same; j += step {
+				if r := all[j].first.rests; r != 0 && r.size() < fewest.size() {
+					fewest = r
+				}
+			}
+		}
+		if fewest != 0 { // else from a wrong equation
+			o.from = s.first(fewest)
+		}
+	}
 }
 
 // onward appends what follows by a way on from wrong entries that is never
@@ -66,7 +96,7 @@ func (s *state) onward(out []guess, q int) []guess {
 		if rests == 0 || math.IsNaN(v) {
 			continue
 		}
-		o := &outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, from: s.first(rests), prog: prog, basis: ofEntries}
+		o := &outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, rests: rests, prog: prog, basis: ofEntries}
 		out = append(out, guess{value: v, weight: lesson.ShareOther, first: o})
 	}
 	return out
@@ -121,11 +151,15 @@ func (s *state) derive(i int, on set) []derived {
 	var out []derived
 	for j := range l.prep.of[i].routes {
 		f := &l.prep.of[i].routes[j]
+		right := s.fromRight(f)
 		s.combine(f.reads, on.with(i), func(values []float64, rests set, steps int, weight float64) {
 			for k := range f.ways {
 				v := f.ways[k].work(values, &s.tape)
 				if rests == 0 || math.IsNaN(v) || len(out) >= maxDerived {
 					return
+				}
+				if math.Abs(v-right[k]) <= l.Quantities[i].Epsilon() { // it came out again
+					continue
 				}
 				out = addDerived(out, derived{v, rests, steps + 1, weight * f.ways[k].share()})
 			}

@@ -183,15 +183,16 @@ func (c *weighed) onlyTooSoon() bool {
 var ofBoth = []string{"other-force", "right-triangle-assumed"}
 
 // madeOfBoth tells whether a magnitude that may be carried from the twin's holds the
-// slip that the twin was told: one slip twice, not one gone on from. An angle is more
-// often what the other leaves of 180°.
+// slip that the twin was told: one slip twice, not one gone on from. Where the twin's
+// value alone is another force's, what follows from it at once was gone on from; an
+// angle is more often what the other leaves of 180°.
 func (w *Work) madeOfBoth(q *lesson.Quantity, c weighed) bool {
 	twin := w.Standing(q.Twin)
 	if q.IsAngle() || twin == nil || c.carried.from != q.Twin || len(twin.Slips) == 0 || len(c.slips) == 0 {
 		return false
 	}
 	return slices.ContainsFunc(ofBoth, func(id string) bool {
-		return twin.Slips[0].Likely == id && slices.Contains(c.slips[0].IDs, id)
+		return twin.Slips[0].Likely == id && slices.Contains(c.slips[0].IDs, id) && !(id == "other-force" && c.carried.straight)
 	})
 }
 

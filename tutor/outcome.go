@@ -18,8 +18,10 @@ type outcome struct {
 	weight float64  // prior among outcomes, before normalising
 	exact  bool     // whole degrees by sums alone: no rounding blurs it
 
-	from    string   // carried: the first wrong entry it rests on
-	rounded *Rounded // early rounding: what was rounded
+	from     string   // carried: the first wrong entry it rests on
+	rests    set      // and all of them
+	straight bool     // from what is entered, no step in the head
+	rounded  *Rounded // early rounding: what was rounded
 
 	written bool          // the slip is in writing a value down, not in a formula
 	of      float64       // that value, where written

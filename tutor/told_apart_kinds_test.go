@@ -50,6 +50,8 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	leaned := kinds.ObliqueComponentsSource("", kinds.ForceSource("M", "6.4 kN", "52 deg"), kinds.AxisSource("a", "0 deg"), kinds.AxisSource("b", "75 deg"))
 	boomed := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "450 N", "70 deg"), kinds.AxisSource("u", "36 deg"), kinds.AxisSource("v", "112 deg"))
 	beyond := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "470 N", "40 deg"), kinds.AxisSource("u", "10 deg"), kinds.AxisSource("v", "-70 deg"))
+	needed := kinds.MissingForceSource("", kinds.ForceSource("P", "780 N", "153 deg"), kinds.MissingSource("Q"), kinds.ResultantSource("900 N", "-123 deg"))
+	upheld := kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 70 deg above -x"), kinds.PartSource("T2 cable", "direction: 32 deg above +x"), kinds.PartSource("W weight", "force: 700 N"))
 	least := kinds.MissingForceSource("", kinds.ForceSource("P", "360 N", "140 deg"), kinds.MissingSource("Q"), kinds.DirectedSource("167 deg"), lesson.Leaf("find", "smallest"))
 	shallow := kinds.FromComponentsSource("", "F", "560 N", "-210 N")
 	rows := []struct {
@@ -166,6 +168,15 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the force by the sum along y from a wrong resultant", gripped, "R 350; F2 214.8", verdict.Carried, "R"},
 		{"leg over leg in every part of a sum", slopes, "sumx 3/4 A = 5/12 B", verdict.SlipFound, "tangent-taken"},
 		{"leg over leg in every part of the other sum", slopes, "sumy 3/4 A + 5/12 B = W", verdict.SlipFound, "tangent-taken"},
+		{"an angle between forces by the other axis", load, "phi1 150", verdict.SlipFound, "other-axis"},
+		{"one of two angles from the other axis", load, "phi3 100", verdict.SlipFound, "other-axis"},
+		{"the long way round from a force along a slope", slopes, "phi1 247.38", verdict.SlipFound, "reflex-angle"},
+		{"another angle between forces", upheld, "phi1 78", verdict.SlipFound, "other-force"},
+		{"another corner of the triangle", upheld, "gamma 20", verdict.SlipFound, "other-force"},
+		{"the angle between the force and an axis for that of the axes", leaning, "phi 48", verdict.SlipFound, "other-force"},
+		{"the long way from an axis to the force", leaning, "alpha 312", verdict.SlipFound, "reflex-angle"},
+		{"the force taken from a larger component", crossed, "Fu 524.0; Fv 24.00", verdict.SlipFound, "magnitudes-subtracted"},
+		{"the resultant for the known force in the sine law", needed, "beta 84; F2 1127.7; alpha 52.54", verdict.SlipFound, "other-force"},
 		{"two equations by acute angles, in radians", split, "Fx 41.16; Fy 588.6; Fu 119.8", verdict.SlipFound, "radian-mode"},
 	}
 	for _, row := range rows {

@@ -3,6 +3,7 @@ package tutor
 import (
 	"math"
 
+	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
 	"closingside/tutor/slips"
 	"closingside/tutor/verdict"
@@ -30,17 +31,19 @@ func (w *Work) judgeEither(q *lesson.Quantity, entered string) (r Reply, switche
 		return r, false
 	}
 	var o Reply
-	free := false
+	free, there := false, false
 	w.inOther(func() {
+		other := w.Lesson.Quantity(q.Name)
 		free = w.allRight(q.Name)
-		o = w.judge(w.Lesson.Quantity(q.Name), entered)
+		o = w.judge(other, entered)
+		there = o.Verdict == verdict.Correct && (free || w.isOf(other, o.Reading))
 	})
 	named := o.Verdict == verdict.SlipFound || o.Verdict == verdict.EarlyRounding
 	switch {
 	case free && (o.Verdict == verdict.Correct || named && r.Verdict == verdict.Unexplained):
 		w.Lesson, w.states = w.Lesson.Other, nil
 		return o, true
-	case o.Verdict == verdict.Correct:
+	case there:
 		r.Verdict, r.Slips, r.Unexplained = verdict.SlipFound, []Suspect{{IDs: []string{slips.BranchesMixed}, Likely: slips.BranchesMixed, Probability: sureMixed, At: q.Name}}, 1-sureMixed
 		r.From, r.Rounded = "", nil
 		r.Asked = false
@@ -48,6 +51,12 @@ func (w *Work) judgeEither(q *lesson.Quantity, entered string) (r Reply, switche
 		w.escalate(q, &r)
 	}
 	return r, false
+}
+
+// isOf tells whether an accepted entry is the value of this solution, and does not
+// only follow from entries that are right in another.
+func (w *Work) isOf(q *lesson.Quantity, r entry.Reading) bool {
+	return q.Equation || r.Form == entry.Affine || q.Distance(r.Value, q.True) <= w.limit(q)
 }
 
 // sureMixed is the probability that a value right in the other solution was

@@ -105,6 +105,15 @@ func fairness(l *tutor.Lesson) (Fairness, bool) {
 	return f, true
 }
 
+// folded is a wrong value as it is compared here. An angle of the figure more than
+// half a turn below zero stands at its size: what is drawn rests on that.
+func folded(q *lesson.Quantity, v float64) float64 {
+	if q.IsAngle() && !q.Turns && -360 < v && v < -180 {
+		return -v
+	}
+	return q.Fold(v)
+}
+
 // crowded tells whether two different common slips come so near to each other
 // in q, or one so near to the right value, that look would refuse. It looks at
 // formulas alone, which is quick, before everything is worked out.
@@ -113,7 +122,7 @@ func crowded(l *tutor.Lesson, q *lesson.Quantity) bool {
 	same := q.Epsilon()
 	var wrong []wrongValue
 	near := func(id string, tree expr.Node) bool {
-		v := q.Fold(expr.Eval(tree, l.Truth))
+		v := folded(q, expr.Eval(tree, l.Truth))
 		if math.IsNaN(v) || q.FoldedDistance(v, q.True) <= same || q.FoldedDistance(v, q.Also) <= same {
 			return false
 		}
@@ -183,7 +192,7 @@ func wrongValues(w *tutor.Work, q *lesson.Quantity) []wrongValue {
 		if f.Route == slipped.Aside {
 			continue
 		}
-		v := q.Fold(expr.Eval(f.Tree, l.Truth))
+		v := folded(q, expr.Eval(f.Tree, l.Truth))
 		if right := q.FoldedDistance(v, q.True) <= same || q.FoldedDistance(v, q.Also) <= same; !math.IsNaN(v) && !right {
 			each = append(each, wrongValue{value: v, ids: []string{f.ID}, common: slips.ByID(f.ID).Prior >= common})
 		}

@@ -96,6 +96,11 @@ func (s *rest) angleAndCorner(i int) (q, c lesson.Quantity) {
 	if a.leads[0].push != b.leads[0].push { // the one taken to act as the other does
 		q.Mistakes = []lesson.Mistake{mistake("sense-reversed", expr.Sub(expr.Deg(180), q.Routes[0].Tree))}
 	}
+	q.Mistakes = append(q.Mistakes, fromOtherAxis(q.Routes[0].Tree, a.leads[0], b.leads[0])...)
+	if !own.wandered || own == s.aimed {
+		q.Mistakes = append(q.Mistakes, takenForOneOf(betweenNames, i)...)
+		c.Mistakes = append(c.Mistakes, takenForOneOf(angleNames, i)...)
+	}
 	if a.leads[0].fromX() && b.leads[0].fromX() {
 		q.Mistakes = append(q.Mistakes, mistakeAside("directions-added", expr.Add(a.leads[0].direction(), b.leads[0].direction())))
 		q.Mistakes = append(q.Mistakes, misdirected(q.Routes[0].Tree, a.leads[0].direction(), b.leads[0].direction())...)
@@ -116,6 +121,26 @@ func (s *rest) beside(i int, q, c *lesson.Quantity) {
 	}
 	directions, turn := q.Routes[0], q.Routes[1]
 	q.Routes = []lesson.Route{route("supplement", "triangle-corner", lesson.ByTriangle, expr.Sub(expr.Deg(180), expr.S(angleNames[i]))), turn, directions}
+}
+
+// takenForOneOf are the mistakes in which an angle of three is another of them.
+func takenForOneOf(names [3]string, i int) []lesson.Mistake {
+	return []lesson.Mistake{mistakeAside("other-force", expr.S(names[(i+1)%3])), mistakeAside("other-force", expr.S(names[(i+2)%3]))}
+}
+
+// fromOtherAxis are the mistakes of an angle between forces in which the angle that
+// one is given by is taken from the other axis.
+func fromOtherAxis(tree expr.Node, leads ...lead) []lesson.Mistake {
+	var all []lesson.Mistake
+	for _, l := range leads {
+		if l.angle == "" || l.fromX() || l.heading.Form == statics.Slope {
+			continue
+		}
+		all = append(all, mistakeAside("other-axis", expr.Substitute(tree, func(name string) (expr.Node, bool) {
+			return expr.Sub(expr.Deg(90), expr.S(name)), name == l.angle
+		})))
+	}
+	return all
 }
 
 // misdirected are the mistakes of a formula in which a direction from +x is taken the

@@ -181,7 +181,11 @@ func (t *triangle) lesson() *lesson.Lesson {
 		case "phi":
 			qs = append(qs, t.phi())
 		default:
-			qs = append(qs, t.angle(map[string]int{"alpha": 0, "beta": 1, "gamma": 2}[name]))
+			q := t.angle(map[string]int{"alpha": 0, "beta": 1, "gamma": 2}[name])
+			if sine := q.Route("sine-law-F2"); name == "alpha" && sine != nil { // the resultant for the known force
+				q.Mistakes = append(q.Mistakes, takenForOther(sine.Tree, f1, symR)...)
+			}
+			qs = append(qs, q)
 		}
 	}
 	qs = pruned(append(append(qs, asked...), t.parts()...))

@@ -124,6 +124,8 @@ func (t *triangle) specialOfSmallest(second, result, turn *lesson.Quantity) {
 		mistakeAside("perpendicular-to-given", expr.Sqrt(expr.Add(expr.Sq(f1), expr.Sq(f2)))), mistakeAside("magnitudes-added", expr.Add(f1, f2))}
 	turn.Mistakes = append(turn.Mistakes, mistake("perpendicular-to-given", t.onward(theta1, expr.Deg(90))))
 	turn.Mistakes = append(turn.Mistakes, mistakeAside("other-force", symTheta))
+	second.Onward = append(second.Onward, expr.Sqrt(expr.Sub(expr.Sq(f1), expr.Sq(symR))))
+	result.Onward = append(result.Onward, expr.Sqrt(expr.Sub(expr.Sq(f1), expr.Sq(f2))))
 	second.Between = [2]expr.Node{expr.N(0), f1}
 	result.Between = second.Between
 }

@@ -135,7 +135,8 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 	if t.first.back != t.second.back { // one component points against its axis
 		phi.Mistakes = append(phi.Mistakes, mistakeAside("axes-for-components", expr.Sub(expr.Deg(180), phi.Routes[0].Tree)))
 	}
-	qs = append(qs, phi, t.angle(0), t.angle(1), t.angle(2))
+	phi.Mistakes = append(phi.Mistakes, mistakeAside("other-force", expr.S("alpha")), mistakeAside("other-force", expr.S("beta")))
+	qs = append(qs, phi, theOtherWayRound(t.angle(0)), theOtherWayRound(t.angle(1)), t.angle(2))
 	whole := t.result.byReference(t.result.parts(""))
 	for _, axis := range []pull{t.first, t.second} {
 		t.result.byDirection(whole, axis.dir)
@@ -172,14 +173,22 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 	return l
 }
 
+// theOtherWayRound is an angle by directions with the mistake of turning the long way
+// from one to the other.
+func theOtherWayRound(q lesson.Quantity) lesson.Quantity {
+	q.Mistakes = append(q.Mistakes, mistakeAside("reflex-angle", expr.Sub(expr.Deg(360), q.Route("directions").Tree)))
+	return q
+}
+
 // leftOver are the wrong ways to a component from the other one: by squares, as if
-// the axes were at right angles, and as what the other leaves of the force.
+// the axes were at right angles, and as what the other leaves of the force, or the
+// force of the other.
 func leftOver(force, other expr.Node, back bool) []lesson.Mistake {
 	squares := expr.Sqrt(expr.Sub(expr.Sq(force), expr.Sq(other)))
 	if back {
 		squares = expr.Neg{X: squares}
 	}
-	return []lesson.Mistake{mistakeAside("right-triangle-assumed", squares), mistakeAside("magnitudes-subtracted", expr.Sub(force, other))}
+	return []lesson.Mistake{mistakeAside("right-triangle-assumed", squares), mistakeAside("magnitudes-subtracted", expr.Sub(force, other)), mistakeAside("magnitudes-subtracted", expr.Sub(other, force))}
 }
 
 // twoEquations is side i from what both have along x and along y:

@@ -29,12 +29,13 @@ func (q *Quantity) Distance(a, b float64) float64 {
 // Fold brings a value into the range in which wrong values of q are compared:
 // a direction into (−180°, 180°], an angle of the figure into [0°, 360°), its
 // sign left out unless it is all that is wrong. A wrong angle is the same
-// mistake a turn further on.
+// mistake a turn further on: −198° is 162°.
 func (q *Quantity) Fold(v float64) float64 {
 	switch {
 	case q.Turns:
 		return Wrap(v)
 	case q.IsAngle():
+		v = turnedUp(v)
 		size := math.Abs(v)
 		if size >= 360 {
 			size = math.Mod(size, 360)
@@ -48,7 +49,18 @@ func (q *Quantity) Fold(v float64) float64 {
 }
 
 // IsNegativeAngle tells whether v is an angle of the figure below zero.
-func (q *Quantity) IsNegativeAngle(v float64) bool { return v < 0 && q.IsAngle() && !q.Turns }
+func (q *Quantity) IsNegativeAngle(v float64) bool {
+	return v < 0 && q.IsAngle() && !q.Turns && turnedUp(v) < 0
+}
+
+// turnedUp is an angle less than a turn, and more than half a turn, below zero brought
+// up by a turn.
+func turnedUp(v float64) float64 {
+	if -360 < v && v < -180 {
+		return v + 360
+	}
+	return v
+}
 
 // signCounts is how near the truth the size of an angle lies, in degrees, where
 // its sign alone is wrong.

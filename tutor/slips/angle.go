@@ -166,7 +166,7 @@ func (c *Context) betweenArrows(n expr.Node) bool {
 	q := c.Quantity
 	return q.Supplement != "" && q.Between[1] == expr.Deg(180) && !expr.Contains(n, func(m expr.Node) bool {
 		s := c.symbol(m)
-		return s != nil && !s.Given
+		return s != nil && !s.Given && !s.IsSlopeAngle()
 	})
 }
 

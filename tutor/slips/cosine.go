@@ -66,12 +66,10 @@ var cosineSlips = []Slip{
 		return nil
 	}},
 	{ID: "sum-squared", Prior: 0.7, Rule: func(_ *Context, n expr.Node) []expr.Node {
-		if l, r, ok := expr.Operands(n, expr.OpAdd); ok {
-			a, okA := isSquare(l)
-			b, okB := isSquare(r)
-			if okA && okB {
-				return one(expr.Sq(expr.Add(a, b)))
-			}
+		if l, r, ok := expr.Operands(n, expr.OpAdd); ok && areSquares(l, r) {
+			a, _ := isSquare(l)
+			b, _ := isSquare(r)
+			return one(expr.Sq(expr.Add(a, b)))
 		}
 		return nil
 	}},
@@ -97,8 +95,9 @@ var cosineSlips = []Slip{
 	{ID: "precedence", Prior: 0.7, Rule: func(_ *Context, n expr.Node) []expr.Node {
 		for _, op := range []expr.Op{expr.OpAdd, expr.OpSub} {
 			l, r, ok := expr.Operands(n, op)
-			if !ok || !isCross(r) {
-				continue
+			a, b, sum := expr.Operands(l, expr.OpAdd)
+			if !ok || !sum || !isCross(r) || !areSquares(a, b) {
+				continue // there is no law that a cosine ends
 			}
 			if front, key, _ := expr.Operands(r, expr.OpMul); expr.IsTrig(key) {
 				return one(expr.Mul(expr.Bin{Op: op, L: l, R: front}, key))
@@ -117,6 +116,13 @@ func (c *Context) unsigned(as, sizes expr.Node, parts ...expr.Node) []expr.Node 
 		}
 	}
 	return one(as)
+}
+
+// areSquares tells whether both are squares.
+func areSquares(a, b expr.Node) bool {
+	_, okA := isSquare(a)
+	_, okB := isSquare(b)
+	return okA && okB
 }
 
 // rootOf is √x, with √(a²) written a.

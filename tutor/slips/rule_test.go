@@ -66,6 +66,21 @@ func TestRulesRewriteRoutes(t *testing.T) {
 	}
 }
 
+// What stands before a cosine is gathered in the cosine law alone: nobody reads
+// a difference of components so.
+func TestPrecedenceIsOfTheCosineLaw(t *testing.T) {
+	l, err := kinds.ObliqueComponents.BankProblems()[0].Build()
+	require.NoError(t, err)
+	for route, want := range map[string]int{"two-equations": 0, "cosine-law": 1} {
+		q, made := l.Quantity("Fu"), 0
+		tree := q.Route(route).Tree
+		for site := range expr.Size(tree) {
+			made += len(slips.ByID("precedence").Rule(&slips.Context{Lesson: l, Quantity: q, Site: site}, expr.At(tree, site)))
+		}
+		assert.Equal(t, want, made, route)
+	}
+}
+
 // A calculator's mode is that of all keys of a step, or of one sort alone.
 func TestModesOfACalculator(t *testing.T) {
 	l := tugs(t)

@@ -178,7 +178,7 @@ func inRadians(tree expr.Node) expr.Node {
 // turned is a direction brought by whole turns to where the lesson's formulas
 // read it: half a turn at most from the true one. Other values stay.
 func turned(q *lesson.Quantity, v float64) float64 {
-	if !q.Turns {
+	if !q.Turns || math.Abs(v-q.True) <= 180+1e-6 {
 		return v
 	}
 	return v + 360*math.Round((q.True-v)/360)

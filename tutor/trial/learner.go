@@ -130,6 +130,9 @@ func (p *learner) reach(name string) {
 	}
 	var chain []step
 	for i, s := range steps {
+		if _, done := p.mind[s.quantity.Name]; done { // on the way to putting another right
+			continue
+		}
 		chain = append(chain, s)
 		if i == len(steps)-1 || p.wrong(s.quantity.Name) || !p.die.chance(p.head) {
 			p.write(chain)
@@ -246,7 +249,10 @@ func (p *learner) settle(q *lesson.Quantity, s sheet, reply tutor.Reply, wrong b
 		return
 	}
 	if p.paper || s.written {
-		h.value = turned(q, reply.Reading.Value)
+		h.value = reply.Reading.Value
+		if math.Abs(h.value) <= 360 { // what was written larger is gone on from as it stands
+			h.value = turned(q, h.value)
+		}
 	}
 	if !wrong && reply.Verdict != verdict.Correct {
 		p.refused = append(p.refused, q.Name)

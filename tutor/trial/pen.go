@@ -17,6 +17,9 @@ func (p *learner) written(q *lesson.Quantity, v float64) string {
 	if q.Turns { // a direction is written within one turn
 		v = math.Remainder(v, 360)
 	}
+	if math.Abs(v) < 1e-9 { // what is left of equal forces is shown as nothing
+		v = 0
+	}
 	return p.dressed(q, v, p.digits(q, v))
 }
 
@@ -73,7 +76,7 @@ func (p *learner) miswritten(q *lesson.Quantity, v float64, id string) (string, 
 	}
 	var all []float64
 	for _, x := range slipped.Values(p.lesson.Lesson, q, v) {
-		if x.Row.ID == id && !equal(x.Value, v) {
+		if x.Row.ID == id && !equal(x.Value, v) && !(id == "minutes-as-decimals" && p.sixtyMinutes(x.Value)) {
 			all = append(all, x.Value)
 		}
 	}
@@ -85,6 +88,13 @@ func (p *learner) miswritten(q *lesson.Quantity, v float64, id string) (string, 
 		return p.digits(q, x), true
 	}
 	return p.dressed(q, x, p.digits(q, x)), true
+}
+
+// sixtyMinutes tells whether minutes written as decimals come to sixty at the
+// digits written: 46°59.8′ is written 47°, never 46.60.
+func (p *learner) sixtyMinutes(v float64) bool {
+	_, part := math.Modf(shorten(v, min(p.habits.Digits.Angle, 2), p.keep.cut))
+	return math.Abs(part) > 0.595
 }
 
 // swapped exchanges two neighbouring different digits of a number; false where
