@@ -116,6 +116,7 @@ func TestSizesAndSlopesAreRoundedToo(t *testing.T) {
 		{bow, "F1x", "890·(−0.9)", "cos θP", 1},
 		{sloped, "F2x", "469.5 N", "tan⁻¹(5/12)", 0}, // 510·cos 23°
 		{sloped, "F2y", "199.3 N", "tan⁻¹(5/12)", 0}, // 510·sin 23°
+		{sloped, "F2y", "189.4 N", "5/12", 1},        // 510·sin(tan⁻¹ 0.4)
 	}
 	for _, r := range rows {
 		got := NewWork(r.l, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
