@@ -200,7 +200,7 @@ func TestRoundingOrSlip(t *testing.T) {
 		slip, words string
 	}{
 		{pair(t, "500 N", "-177 deg", "290 N", "113 deg"), "-500.0 N", "magnitudes-for-components", "The way is right"},
-		{pair(t, "540 N", "-116 deg", "560 N", "-147 deg"), "-237.6 N", "digits-swapped", "The way may be right"},
+		{pair(t, "540 N", "-116 deg", "560 N", "-147 deg"), "-237.6 N", "digits-swapped", "cos θP rounded to 2 digits on the way, or “two digits exchanged"},
 	}
 	for _, r := range rows {
 		got := NewWork(r.lesson, lesson.DefaultSettings()).Enter("F1x", r.entry)
