@@ -133,8 +133,8 @@ func (b *blurring) keep(i int, v float64, d writing.Drift) {
 // last is the drift of a formula's value.
 func (b *blurring) last(prog *expr.Program) writing.Drift { return b.lastBut(prog, nil) }
 
-// lastBut is last where a value on the way was kept to few digits: neither its own
-// rounding nor that of what it is made of moves anything more.
+// lastBut is last where a value on the way was kept to few digits: neither rounding it
+// nor what the entries that it is made of hide moves anything more.
 func (b *blurring) lastBut(prog *expr.Program, kept *Rounded) writing.Drift {
 	var d writing.Drift
 	if prog == nil {
@@ -147,7 +147,7 @@ func (b *blurring) lastBut(prog *expr.Program, kept *Rounded) writing.Drift {
 		v, slope := b.s.tape.Values[p], b.s.tape.Slopes[p]
 		i := prog.Symbol(p)
 		switch {
-		case kept != nil && kept.hides(prog, p):
+		case kept != nil && kept.hides(prog, p) && (i < 0 || b.s.standing.has(i)):
 		case i >= 0 && b.found.has(i):
 			d.Add(slope, b.drifts[i])
 		case i >= 0 && b.s.standing.has(i):

@@ -116,6 +116,7 @@ func TestSizesAndSlopesAreRoundedToo(t *testing.T) {
 		{bow, "F1x", "890·(−0.9)", "cos θP", 1},
 		{sloped, "F2x", "469.5 N", "tan⁻¹(5/12)", 0}, // 510·cos 23°
 		{sloped, "F2y", "199.3 N", "tan⁻¹(5/12)", 0}, // 510·sin 23°
+		{sloped, "F2y", "189.4 N", "5/12", 1},        // 510·sin(tan⁻¹ 0.4)
 	}
 	for _, r := range rows {
 		got := NewWork(r.l, lesson.DefaultSettings()).Enter(r.quantity, r.entry)
@@ -199,7 +200,7 @@ func TestRoundingOrSlip(t *testing.T) {
 		slip, words string
 	}{
 		{pair(t, "500 N", "-177 deg", "290 N", "113 deg"), "-500.0 N", "magnitudes-for-components", "The way is right"},
-		{pair(t, "540 N", "-116 deg", "560 N", "-147 deg"), "-237.6 N", "digits-swapped", "The way may be right"},
+		{pair(t, "540 N", "-116 deg", "560 N", "-147 deg"), "-237.6 N", "digits-swapped", "cos θP rounded to 2 digits on the way, or “two digits exchanged"},
 	}
 	for _, r := range rows {
 		got := NewWork(r.lesson, lesson.DefaultSettings()).Enter("F1x", r.entry)

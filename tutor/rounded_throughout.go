@@ -125,7 +125,7 @@ func (s *state) roundedThroughout(q int) []outcome {
 // that touches no two values, or only those that are looked for together anyway.
 func (s *state) keptAlong(c *chain, k *keeping, q int) (outcome, bool) {
 	l := s.w.Lesson
-	kept := keptValues{s: s, k: k, values: append([]float64(nil), s.sound...)}
+	kept := keptValues{s: s, k: k, bare: k.digits == 0 && k.decimals == 1, values: append([]float64(nil), s.sound...)}
 	for i := range c.steps {
 		st := &c.steps[i]
 		v := kept.work(st)
@@ -144,6 +144,9 @@ func (s *state) keptAlong(c *chain, k *keeping, q int) (outcome, bool) {
 	}
 	o := outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: k.weight * c.share, basis: ofAccepted, rounded: &kept.named}
 	kept.named.among = true
+	if kept.bare {
+		o.weight *= weightBare
+	}
 	if !k.all {
 		o.prog = c.steps[len(c.steps)-1].by.prog
 		kept.named.several = k.keys
@@ -157,6 +160,7 @@ type keptValues struct {
 	k      *keeping
 	values []float64
 	count  int     // of the values that keeping changed
+	bare   bool    // those all to 0 or 1, which nobody takes them for
 	named  Rounded // the one that was changed by most, against its own size
 	most   float64
 }
@@ -177,6 +181,7 @@ func (kv *keptValues) keep(dim statics.Dimension, v, slope float64, what func() 
 		return v
 	}
 	kv.count++
+	kv.bare = kv.bare && bare(kept)
 	if by := math.Abs(slope * (kept - v)); by > kv.most {
 		work := kv.s.w.Settings.Work
 		kv.most, kv.named = by, Rounded{What: what(), Digits: digits, Keep: max(work.Magnitude, digits+1)}

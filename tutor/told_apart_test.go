@@ -49,6 +49,10 @@ func TestMistakesToldApart(t *testing.T) {
 		{"an angle whole by chance, rounded work", "500 -111 500 33", "gamma 36, R 309.0, theta 105.01", "wrong-side", verdict.SlipFound},
 		{"digits exchanged beyond a turn", "859 343 115 32", "theta 384.31", "digits-swapped", verdict.SlipFound},
 		{"digits exchanged beyond a turn, nothing else", "466 72 568 191", "theta 411.01", "digits-swapped", verdict.SlipFound},
+		{"what a sine of one digit does not come to: 2800 · 0.2", "2800 347 2070 3", "F1y -561.6", "", verdict.Unexplained},
+		{"sines of one digit in two steps: 580 · 0.8 − 290 · 0.5", "580 52 290 -148", "Ry 319.0", "sin", verdict.EarlyRounding},
+		{"carried, and near the right value cut short", "271 298 4600 345", "F2x 4473, Rx 4600", "F2x", verdict.Carried},
+		{"a whole force, or its component of two digits", "530 174 350 95", "F1x -530.0", "Px", verdict.EarlyRounding},
 		{"carried, or a slip that gives nearly the same", "1300 34 1100 359", "phi 35, gamma 145, R 1703, beta 40.24", "R", verdict.Carried},
 	}
 	for _, row := range rows {
@@ -95,4 +99,13 @@ func TestOneDigitLessThroughout(t *testing.T) {
 	r := w.Enter("beta", w.Lesson.Show(q, q.True+0.3, lesson.Digits{Magnitude: 3, Angle: 1}))
 	require.Equal(t, verdict.EarlyRounding, r.Verdict, r.Feedback)
 	assert.Equal(t, 3, r.Rounded.Digits)
+}
+
+// A value that a slip gives as well as rounding is told with both: 530 N is the whole
+// force, and its component, 527.1 N, to two digits.
+func TestRoundingOrASlipIsAsked(t *testing.T) {
+	r := enterAll(pair(t, "530 N", "174 deg", "350 N", "95 deg"), "F1x -530.0", ", ")
+	assert.Contains(t, r.Feedback, "Px written with 2 digits")
+	assert.Contains(t, r.Feedback, "a whole force used where its component belongs")
+	assert.NotContains(t, r.Feedback, "527")
 }

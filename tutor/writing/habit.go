@@ -12,7 +12,7 @@ var (
 	habitFine   = Habit{0.64, 0.30, 0.06} // writes 4 digits or more, hundredths of a degree
 	habitCoarse = Habit{0.50, 0.25, 0.25} // writes fewer
 
-	Rounder = Habit{0.55, 0.25, 0.20} // has rounded one value too soon, and so maybe others
+	Rounder = Habit{0.64, 0.26, 0.10} // has rounded a value too soon, and so rather others too
 )
 
 // HabitFor is the mix among those who write a value of q as v ± half.
