@@ -68,6 +68,9 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"a force left out, entered as its direction", three, "theta -170.88", verdict.SlipFound, "term-missing"},
 		{"a force left out of a sum, its components entered", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.02", verdict.SlipFound, "term-missing"},
 		{"a force left out of a sum, worked from what the calculator holds", pulled, "F1y 141.07; F2y 494.95; F3y 111.15; Ry 636.01", verdict.SlipFound, "term-missing"},
+		// 760·sin 25°, and 350·(3/5), to the side of the sketch
+		{"the acute angle taken from the other axis", mixed, "F1x -321.2", verdict.SlipFound, "other-axis sine-cosine-swapped"},
+		{"a slope's angle taken from the other axis", mixed, "F3x 210", verdict.SlipFound, "other-axis sine-cosine-swapped slope-inverted"},
 		{"the force over the cosine", back, "Fx 838.6", verdict.SlipFound, "ratio-inverted"},
 		{"the force over the sine", back, "Fy -1798", verdict.SlipFound, "ratio-inverted"},
 		{"the tangent of the angle", back, "Fy -354.4", verdict.SlipFound, "tangent-taken"},

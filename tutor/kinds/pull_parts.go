@@ -91,14 +91,19 @@ func (p pull) fromX() bool {
 	return p.heading.Form == statics.FromAxis && p.heading.Axis == statics.PlusX && p.heading.Sense == statics.CounterClockwise
 }
 
-// acute is the acute angle from a direction given from +x to the x axis; nil
-// where that is the direction itself, or is none.
+// acute is the acute angle to the x axis from a direction given from +x or by a
+// slope; nil where that is the direction itself, or is none.
 func (p pull) acute() expr.Node {
 	acute, v := lesson.Degrees(statics.Angle(math.Abs(math.Remainder(p.at, 180)))*statics.Degree), p.unit()
-	if !p.fromX() || v.X >= 0 && v.Y >= 0 || acute < 1e-6 || acute > 90-1e-6 {
+	switch h := p.heading; {
+	case v.X >= 0 && v.Y >= 0 || acute < 1e-6 || acute > 90-1e-6:
 		return nil
+	case h.Form == statics.Slope:
+		return expr.Atan(expr.Div(expr.N(h.Rise), expr.N(h.Run)))
+	case p.fromX():
+		return expr.Deg(acute)
 	}
-	return expr.Deg(acute)
+	return nil
 }
 
 // byReference adds to a pull's components, where its direction from +x lies

@@ -86,6 +86,11 @@ var angleSlips = []Slip{
 		if q := c.symbol(n); q != nil && c.Quantity.Given && q.Turns {
 			return c.otherAxis(q)
 		}
+		if k, ok := n.(expr.Fn); ok && c.Quantity.Signed && expr.IsTrig(k) { // of the turn from an axis
+			if _, told := k.X.(expr.Ang); told || isArctangent(k.X) {
+				return one(expr.Fn{Func: k.Func, Mode: k.Mode, X: expr.Sub(expr.Deg(90), k.X)})
+			}
+		}
 		if c.isDirection(n) || c.Quantity.Turns && c.atRoot() {
 			return one(expr.Sub(expr.Deg(90), n))
 		}
