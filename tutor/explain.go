@@ -32,7 +32,7 @@ func (w *Work) conclude(q *lesson.Quantity, r *Reply, c weighed) {
 	switch {
 	case e.writtenShort():
 	case e.carried():
-	case e.roundedThroughout():
+	case e.roundedBeyond():
 	case e.roundedTooSoon():
 	case e.oneSlip():
 	case w.oneNumberOff(q, r):
@@ -90,10 +90,10 @@ func (e *explanation) carried() bool {
 	return true
 }
 
-// roundedThroughout: what correct rounding may come to beyond the band's limit. A
+// roundedBeyond: what correct rounding may come to beyond the band's limit. A
 // sure slip far off is the likelier; and where entries show the way, so is one value
 // rounded too soon.
-func (e *explanation) roundedThroughout() bool {
+func (e *explanation) roundedBeyond() bool {
 	switch {
 	case e.beyond == nil:
 		return false
@@ -114,7 +114,7 @@ func (e *explanation) roundedThroughout() bool {
 // that is not sure may as well be it, both are told of.
 func (e *explanation) roundedTooSoon() bool {
 	sure := e.c.roundedShare >= sureOfRounding
-	if e.c.rounded == nil || !sure && !e.c.onlyTooSoon() && !e.c.ratherRounded() && (e.slip || !e.c.mayBeRounded()) {
+	if e.c.rounded == nil || !e.c.onlyTooSoon() && (e.slip || !e.c.mayBeRounded()) {
 		return false
 	}
 	e.rounded(e.c.rounded.rounded, !sure)
@@ -214,11 +214,6 @@ func (c *weighed) orSlip(share float64) bool {
 // mayBeCarried tells so of what is carried, be it the less likely of the two: going
 // back to an earlier entry accuses nobody.
 func (c *weighed) mayBeCarried() bool { return c.carriedShare >= mayBe && c.orSlip(c.carriedShare) }
-
-// ratherRounded tells so of what was rounded, being the likelier of the two.
-func (c *weighed) ratherRounded() bool {
-	return c.orSlip(c.roundedShare) && c.roundedShare >= c.slips[0].Probability
-}
 
 // mayBeRounded tells so of what was rounded, be it the less likely of the two, where
 // the learner's word for the one or the other would decide (see rivals).
