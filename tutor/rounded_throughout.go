@@ -2,6 +2,7 @@ package tutor
 
 import (
 	"math"
+	"slices"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -17,27 +18,29 @@ type keeping struct {
 	keys, found, all bool // sines, cosines, tangents and fractions; quantities; whatever is worked out
 	digits           int  // significant digits; of an angle two decimals fewer
 	decimals         int  // where digits is 0: of anything
-	weight           float64
 }
 
-// weightThroughout is how likely a way of keeping few digits all the way is, against
-// one value kept short (judgement).
-const weightThroughout = 1.0
-
-// keepings are the ways to keep few digits all the way that are looked for. Three
-// digits seldom leave the band.
+// keepings are the ways to keep few digits all the way that are looked for.
 var keepings = []keeping{
-	{keys: true, decimals: 1, weight: weightThroughout},
-	{keys: true, decimals: 2, weight: weightThroughout},
-	{keys: true, digits: 2, weight: weightThroughout},
-	{keys: true, digits: 3, weight: weightThroughout * weightThird},
-	{found: true, digits: 2, weight: weightThroughout},
-	{found: true, digits: 3, weight: weightThroughout * weightThird},
-	{found: true, decimals: 0, weight: weightThroughout},
-	{keys: true, found: true, digits: 2, weight: weightThroughout},
-	{keys: true, found: true, digits: 3, weight: weightThroughout * weightThird},
-	{keys: true, found: true, all: true, digits: 2, weight: weightThroughout},
-	{keys: true, found: true, all: true, digits: 3, weight: weightThroughout * weightThird},
+	{keys: true, decimals: 1},
+	{keys: true, decimals: 2},
+	{keys: true, digits: 2},
+	{keys: true, digits: 3},
+	{found: true, digits: 2},
+	{found: true, digits: 3},
+	{found: true, decimals: 0},
+	{keys: true, found: true, digits: 2},
+	{keys: true, found: true, digits: 3},
+	{keys: true, found: true, all: true, digits: 2},
+	{keys: true, found: true, all: true, digits: 3},
+}
+
+// weight is how likely that is, against one value kept short (judgement).
+func (k *keeping) weight() float64 {
+	if k.digits == 3 {
+		return weightThird
+	}
+	return weightRounded
 }
 
 // value is v as it is kept, and to how many digits (decimals of an angle).
@@ -125,30 +128,28 @@ func (s *state) roundedThroughout(q int) []outcome {
 // that touches no two values, or only those that are looked for together anyway.
 func (s *state) keptAlong(c *chain, k *keeping, q int) (outcome, bool) {
 	l := s.w.Lesson
-	kept := keptValues{s: s, k: k, bare: k.digits == 0 && k.decimals == 1, values: append([]float64(nil), s.sound...)}
-	for i := range c.steps {
-		st := &c.steps[i]
+	kept := keptValues{s: s, k: k, bare: k.digits == 0 && k.decimals == 1, values: slices.Clone(s.sound)}
+	on, last := c.steps[:len(c.steps)-1], &c.steps[len(c.steps)-1]
+	for i := range on {
+		st := &on[i]
 		v := kept.work(st)
-		if i == len(c.steps)-1 {
-			kept.values[q] = v
-			break
-		}
 		if k.found {
-			v = kept.keep(l.Quantities[st.quantity].Dim, v, 1/kept.scale(st.quantity), func() string { return l.SymbolText(l.Quantities[st.quantity].Name) })
+			found := &l.Quantities[st.quantity]
+			v = kept.keep(found.Dim, v, 1/kept.scale(st.quantity), func() string { return l.SymbolText(found.Name) })
 		}
 		kept.values[st.quantity] = v
 	}
-	v := kept.values[q]
-	if kept.count < 2 || len(c.steps) == 1 && k.digits > 0 && !k.all || math.IsNaN(v) {
+	v := kept.work(last)
+	if kept.count < 2 || len(on) == 0 && k.digits > 0 && !k.all || math.IsNaN(v) {
 		return outcome{}, false
 	}
-	o := outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: k.weight * c.share, basis: ofAccepted, rounded: &kept.named}
+	o := outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: k.weight() * c.share, basis: ofAccepted, rounded: &kept.named}
 	kept.named.among = true
 	if kept.bare {
 		o.weight *= weightBare
 	}
 	if !k.all {
-		o.prog = c.steps[len(c.steps)-1].by.prog
+		o.prog = last.by.prog
 		kept.named.several = k.keys
 	}
 	return o, true
@@ -195,10 +196,10 @@ func (kv *keptValues) keep(dim statics.Dimension, v, slope float64, what func() 
 // work is what the formula of a step comes to.
 func (kv *keptValues) work(st *link) float64 {
 	prog, tape := st.by.prog, &kv.s.tape
+	straight := prog.Run(kv.values, tape)
 	if !kv.k.keys {
-		return prog.Run(kv.values, tape)
+		return straight
 	}
-	prog.Run(kv.values, tape)
 	prog.Differentiate(tape)
 	sorts, scale := st.by.sorts(), kv.scale(st.quantity)
 	return prog.RunEach(kv.values, tape, func(p int, v float64) float64 {

@@ -50,7 +50,7 @@ func (q *Quantity) Fold(v float64) float64 {
 
 // IsNegativeAngle tells whether v is an angle of the figure below zero.
 func (q *Quantity) IsNegativeAngle(v float64) bool {
-	return v < 0 && q.IsAngle() && !q.Turns && turnedUp(v) < 0
+	return q.IsAngle() && !q.Turns && turnedUp(v) < 0
 }
 
 // turnedUp is an angle less than a turn, and more than half a turn, below zero brought

@@ -97,7 +97,7 @@ var cosineSlips = []Slip{
 			l, r, ok := expr.Operands(n, op)
 			a, b, sum := expr.Operands(l, expr.OpAdd)
 			if !ok || !sum || !isCross(r) || !areSquares(a, b) {
-				continue // there is no law that a cosine ends
+				continue // the cosine law alone ends in a cosine
 			}
 			if front, key, _ := expr.Operands(r, expr.OpMul); expr.IsTrig(key) {
 				return one(expr.Mul(expr.Bin{Op: op, L: l, R: front}, key))
