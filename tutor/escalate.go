@@ -69,7 +69,7 @@ func (w *Work) place(q *lesson.Quantity, r *Reply) *lesson.Quantity {
 func (w *Work) helps(at *lesson.Quantity, r *Reply) []string {
 	var all []string
 	rounded := r.Verdict == verdict.EarlyRounding
-	short := rounded && r.Rounded.What == w.Lesson.SymbolText(r.Quantity) // it is the value itself that was
+	short := rounded && w.Lesson.ofItself(w.Lesson.Quantity(r.Quantity), r.Rounded)
 	if short {
 		all = append(all, w.Lesson.Say("feedback.again.write", "keep", r.Rounded.Wanted(), "at", r.Rounded.What))
 	}

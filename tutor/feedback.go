@@ -156,7 +156,7 @@ func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64, perhaps boo
 		key += ".coarse"
 	case r.among:
 		key += ".among"
-	case r.What == symbol:
+	case w.Lesson.ofItself(q, r):
 		key += ".itself"
 	case r.several:
 		key += ".several"
@@ -176,7 +176,7 @@ func (w *Work) askRounded(q *lesson.Quantity, r *Reply) string {
 	switch {
 	case r.Rounded.among:
 		key += ".among"
-	case r.Rounded.What == w.Lesson.SymbolText(q.Name):
+	case w.Lesson.ofItself(q, r.Rounded):
 		key += ".itself"
 	}
 	rounding := w.Lesson.Say(key, "what", r.Rounded.What, "kept", r.Rounded.Kept())
@@ -186,8 +186,11 @@ func (w *Work) askRounded(q *lesson.Quantity, r *Reply) string {
 // tooCoarse tells whether a value itself was kept to one digit, which fits many
 // wrong ways, too.
 func (l *Lesson) tooCoarse(q *lesson.Quantity, r *Rounded) bool {
-	return r.What == l.SymbolText(q.Name) && r.Digits == 1 && !r.angle
+	return l.ofItself(q, r) && r.Digits == 1 && !r.angle
 }
+
+// ofItself tells whether it is q's own value that was kept to few digits.
+func (l *Lesson) ofItself(q *lesson.Quantity, r *Rounded) bool { return r.What == l.SymbolText(q.Name) }
 
 // Heading is the verdict on an entry in a word or two.
 func (l *Lesson) Heading(r *Reply) string {

@@ -88,25 +88,20 @@ func (s *state) chains(q int) []chain {
 func (s *state) linked(steps []link, on, reads set) ([]link, bool) {
 	prep, ok := s.w.Lesson.prep, true
 	(reads &^ s.standing &^ prep.givens).each(func(i int) {
-		for _, st := range steps {
-			if st.quantity == i {
-				return
-			}
+		if !ok || slices.ContainsFunc(steps, func(st link) bool { return st.quantity == i }) {
+			return
 		}
-		if on.has(i) {
-			ok = false
-		}
-		if !ok {
+		ok = false
+		if on.has(i) { // nothing is found from itself
 			return
 		}
 		for j := range prep.of[i].routes {
 			f := &prep.of[i].routes[j].formula
 			if longer, can := s.linked(steps, on.with(i), f.reads); can {
-				steps = append(longer, link{i, f})
+				steps, ok = append(longer, link{i, f}), true
 				return
 			}
 		}
-		ok = false
 	})
 	return steps, ok
 }

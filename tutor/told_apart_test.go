@@ -105,7 +105,7 @@ func TestOneDigitLessThroughout(t *testing.T) {
 // force, and its component, 527.1 N, to two digits.
 func TestRoundingOrASlipIsAsked(t *testing.T) {
 	r := enterAll(pair(t, "530 N", "174 deg", "350 N", "95 deg"), "F1x -530.0", ", ")
-	assert.Contains(t, r.Feedback, "Px written with 2 digits")
+	assert.Contains(t, r.Feedback, "Px itself rounded to 2 digits")
 	assert.Contains(t, r.Feedback, "a whole force used where its component belongs")
 	assert.NotContains(t, r.Feedback, "527")
 }

@@ -24,7 +24,7 @@ var tutoring = map[string]string{
 	"feedback.rounded.or":       "Two things could lead to your value: {rounding}, or “{slip}”, {where}. Which of the two comes closer to what you did?",
 	"feedback.rounding":         "{what} rounded to {kept} on the way",
 	"feedback.rounding.among":   "values on the way rounded to {kept}, {what} among them",
-	"feedback.rounding.itself":  "{what} written with {kept}",
+	"feedback.rounding.itself":  "{what} itself rounded to {kept}",
 	"digits.significant":        "{n} digits",
 	"digits.significant.one":    "one digit",
 	"digits.decimals":           "{n} decimals",
