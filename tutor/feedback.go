@@ -195,8 +195,12 @@ func (l *Lesson) ofItself(q *lesson.Quantity, r *Rounded) bool { return r.What =
 // Heading is the verdict on an entry in a word or two.
 func (l *Lesson) Heading(r *Reply) string {
 	key := "verdict." + r.Verdict.String()
-	if r.Verdict == verdict.EarlyRounding && l.tooCoarse(l.Quantity(r.Quantity), r.Rounded) {
+	switch {
+	case r.Verdict != verdict.EarlyRounding:
+	case l.tooCoarse(l.Quantity(r.Quantity), r.Rounded):
 		key += ".coarse"
+	case r.perhaps:
+		key += ".perhaps"
 	}
 	return l.Say(key)
 }

@@ -104,8 +104,10 @@ func TestOneDigitLessThroughout(t *testing.T) {
 // A value that a slip gives as well as rounding is told with both: 530 N is the whole
 // force, and its component, 527.1 N, to two digits.
 func TestRoundingOrASlipIsAsked(t *testing.T) {
-	r := enterAll(pair(t, "530 N", "174 deg", "350 N", "95 deg"), "F1x -530.0", ", ")
+	l := pair(t, "530 N", "174 deg", "350 N", "95 deg")
+	r := enterAll(l, "F1x -530.0", ", ")
 	assert.Contains(t, r.Feedback, "Px itself rounded to 2 digits")
 	assert.Contains(t, r.Feedback, "a whole force used where its component belongs")
 	assert.NotContains(t, r.Feedback, "527")
+	assert.Equal(t, l.Say("verdict.early-rounding.perhaps"), l.Heading(&r))
 }
