@@ -41,7 +41,6 @@ var sketch = map[string]string{
 	"sketch.estimate.of":    "{symbol} is about",
 	"sketch.estimate.check": "Keep this estimate",
 	"sketch.replay":         "Build the figure up again",
-	"sketch.mine":           "Your sketch: {estimates}.",
 	"sketch.one":            "{symbol} about {value}",
 
 	"sketch.chain":       "Head to tail: {order}.",
