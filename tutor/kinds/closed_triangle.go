@@ -136,9 +136,12 @@ func fromOtherAxis(tree expr.Node, leads ...lead) []lesson.Mistake {
 		if l.angle == "" || l.fromX() || l.heading.Form == statics.Slope {
 			continue
 		}
-		all = append(all, mistakeAside("other-axis", expr.Substitute(tree, func(name string) (expr.Node, bool) {
+		taken := expr.Substitute(tree, func(name string) (expr.Node, bool) {
 			return expr.Sub(expr.Deg(90), expr.S(name)), name == l.angle
-		})))
+		})
+		if taken != tree { // it reads that angle
+			all = append(all, mistakeAside("other-axis", taken))
+		}
 	}
 	return all
 }

@@ -133,6 +133,26 @@ func TestEveryKindHasItsTexts(t *testing.T) {
 	}
 }
 
+// What a kind calls a mistake in a value is none of its own ways to that.
+func TestNoMistakeIsARoute(t *testing.T) {
+	for _, k := range All {
+		t.Run(k.Name, func(t *testing.T) {
+			eachDrawn(t, k, func(l *tutor.Lesson) {
+				for _, q := range l.Quantities {
+					if q.Equation {
+						continue
+					}
+					for _, m := range q.Mistakes {
+						for _, r := range q.Routes {
+							assert.NotEqual(t, r.Tree, m.Tree, "%s of %s by %s in %s", m.Slip, q.Name, r.ID, l.Problem.Code())
+						}
+					}
+				}
+			})
+		})
+	}
+}
+
 // A learner who enters every value right, in the order of the worked solution,
 // is told so each time, and is then done.
 func TestARightWorkingIsAccepted(t *testing.T) {
