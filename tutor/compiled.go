@@ -117,3 +117,43 @@ func (l *Lesson) called(q *lesson.Quantity, tree, at expr.Node) string {
 }
 
 var forwardKey = map[expr.Func]expr.Func{expr.FnAsin: expr.FnSin, expr.FnAcos: expr.FnCos, expr.FnAtan: expr.FnTan}
+
+// sortOfValue tells the values of a formula apart by who keeps few digits of them.
+type sortOfValue uint8
+
+const (
+	cleanSort   sortOfValue = iota // as given, or shown by the calculator alone: a sum on the run, the value itself
+	keySort                        // a sine, cosine or tangent, or a fraction
+	anotherSort                    // any other that is worked out
+)
+
+// sortsIn tells them for a formula.
+func (l *Lesson) sortsIn(prog *expr.Program) []sortOfValue {
+	sorts := make([]sortOfValue, prog.Len())
+	for p := range sorts[:len(sorts)-1] {
+		node := prog.Node(p)
+		_, _, ratio := expr.Operands(node, expr.OpDiv)
+		_, minus := node.(expr.Neg)
+		switch {
+		case prog.Constant(p), prog.Symbol(p) >= 0, minus, l.IsAsGiven(node), isRunningSum(node):
+		case ratio, expr.IsTrig(node):
+			sorts[p] = keySort
+		default:
+			sorts[p] = anotherSort
+		}
+	}
+	return sorts
+}
+
+// isRunningSum tells whether n adds and takes away values as they are read.
+func isRunningSum(n expr.Node) bool {
+	return !expr.Contains(n, func(n expr.Node) bool {
+		switch n := n.(type) {
+		case expr.Bin:
+			return n.Op != expr.OpAdd && n.Op != expr.OpSub
+		case expr.Fn:
+			return true
+		}
+		return false
+	})
+}

@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 	"slices"
-	"strconv"
 	"strings"
 
 	"closingside/statics/expr"
@@ -165,11 +164,6 @@ func (w *Work) keepDigits(q *lesson.Quantity, r *Rounded, v float64, perhaps boo
 		"moved", w.Lesson.Show(q, moved, lesson.Digits{Magnitude: 1, Angle: max(0, -lesson.DecimalExponent(moved))}), "symbol", symbol)
 }
 
-// maybeSlip tells whether a slip is likely enough to be told of beside rounding.
-func (r *Reply) maybeSlip() bool {
-	return len(r.Slips) > 0 && !r.Slips[0].double() && r.Slips[0].Probability >= mayBe
-}
-
 // askRounded asks whether it was rounding or a slip that led to a value.
 func (w *Work) askRounded(q *lesson.Quantity, r *Reply) string {
 	key := "feedback.rounding"
@@ -203,26 +197,6 @@ func (l *Lesson) Heading(r *Reply) string {
 		key += ".perhaps"
 	}
 	return l.Say(key)
-}
-
-// Kept is how many digits, or decimals of an angle, were kept, in words.
-func (r *Rounded) Kept() string { return r.inWords(r.Digits) }
-
-// Wanted is how many are to be kept instead, in words.
-func (r *Rounded) Wanted() string { return r.inWords(r.Keep) }
-
-func (r *Rounded) inWords(n int) string {
-	key := "digits.significant"
-	if r.angle {
-		key = "digits.decimals"
-	}
-	switch n {
-	case 0:
-		key += ".none"
-	case 1:
-		key += ".one"
-	}
-	return text.Say(key, "n", strconv.Itoa(n))
 }
 
 // roughly is x > 0 to the nearest of 1, 2 and 5 times a power of ten.

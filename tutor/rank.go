@@ -24,21 +24,6 @@ const (
 	rateCarriedAfter = 0.6
 )
 
-// sureEnough is the probability from which a slip is named, halfSure the one
-// from which an entry is sent back to an earlier one: that accuses nobody.
-// Rounding too soon is said of a step, and so lies between.
-const (
-	sureEnough     = 0.8
-	halfSure       = 0.5
-	sureOfRounding = 0.7
-	littleUnknown  = 0.1
-	mayBe          = 0.2 // carried, beside one slip; a slip, beside rounding
-
-	// sureOfTwo is the probability from which two slips together are named:
-	// there are so many pairs that noise often meets one.
-	sureOfTwo = 0.93
-)
-
 // maxSuspects is how many explanations a reply lists.
 const maxSuspects = 5
 

@@ -2,8 +2,10 @@ package tutor
 
 import (
 	"slices"
+	"strconv"
 
 	"closingside/tutor/entry"
+	"closingside/tutor/text"
 	"closingside/tutor/verdict"
 )
 
@@ -68,4 +70,24 @@ type Rounded struct {
 	among   bool    // What is one of several, and can't have done most of it alone
 	place   int     // in the formula, of a value worked out in it; 0 of any other
 	of      set     // the quantities kept so, of those it reads
+}
+
+// Kept is how many digits, or decimals of an angle, were kept, in words.
+func (r *Rounded) Kept() string { return r.inWords(r.Digits) }
+
+// Wanted is how many are to be kept instead, in words.
+func (r *Rounded) Wanted() string { return r.inWords(r.Keep) }
+
+func (r *Rounded) inWords(n int) string {
+	key := "digits.significant"
+	if r.angle {
+		key = "digits.decimals"
+	}
+	switch n {
+	case 0:
+		key += ".none"
+	case 1:
+		key += ".one"
+	}
+	return text.Say(key, "n", strconv.Itoa(n))
 }

@@ -3,7 +3,6 @@ package tutor
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"closingside/statics"
 	"closingside/tutor/entry"
@@ -26,17 +25,6 @@ func (w *Work) suspect(q *lesson.Quantity, o *outcome, r entry.Reading, p float6
 		}
 	}
 	return s
-}
-
-// double tells whether s is most likely two slips together.
-func (s Suspect) double() bool { return strings.Contains(s.Likely, "+") }
-
-// sure tells whether s is likely enough to be named.
-func (s Suspect) sure() bool {
-	if s.double() {
-		return s.Probability >= sureOfTwo
-	}
-	return s.Probability >= sureEnough
 }
 
 const otherForce = "other-force"

@@ -21,7 +21,7 @@ var tutoring = map[string]string{
 	"feedback.rounded.way":      "The way is right.",
 	"feedback.rounded.perhaps":  "The way may be right.",
 	"feedback.rounded.coarse":   "This may be the right value for {symbol}, rounded to {kept}: too coarse to tell. What is it with {keep}?",
-	"feedback.rounded.or":       "Two things could lead to your value: {rounding}, or “{slip}”, {where}. Which of the two comes closer to what you did?",
+	"feedback.rounded.or":       "Two things could lead to your value: {rounding}, or “{slip}”, {where}. Look back at your working: which of the two comes closer?",
 	"feedback.rounding":         "{what} rounded to {kept} on the way",
 	"feedback.rounding.among":   "values on the way rounded to {kept}, {what} among them",
 	"feedback.rounding.itself":  "{what} itself rounded to {kept}",
