@@ -67,7 +67,7 @@ type Rounded struct {
 	angle   bool    // What is an angle
 	value   float64 // as rounded; 0 of several
 	several bool    // every sine, cosine and tangent is kept so: What are these, or among them
-	among   bool    // What is one of several, and can't have done most of it alone
+	among   bool    // What is one of several, and can't have done nearly all of it alone
 	place   int     // in the formula, of a value worked out in it; 0 of any other
 	of      set     // the quantities kept so, of those it reads
 }

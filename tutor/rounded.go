@@ -133,6 +133,10 @@ func keptShort(s *lesson.Settings, q *lesson.Quantity, symbol string, d kept) *R
 	return &Rounded{What: symbol, Digits: d.digits, Keep: max(keep, d.digits+1), angle: d.angle, value: d.value}
 }
 
+// mostOfIt is the share of what rounding did to a value that one of several values
+// must have done to be told of as if it were alone (judgement).
+const mostOfIt = 0.9
+
 // roundedTogether lists what q comes to where every value that a route reads is
 // kept to the same few digits; named is the one that moves q most.
 func (s *state) roundedTogether(q int) []outcome {
@@ -169,7 +173,7 @@ func (s *state) roundedTogether(q int) []outcome {
 			if in.IsAngle() {
 				rounded = &Rounded{What: l.SymbolText(in.Name), Digits: d.Angle, Keep: s.w.Settings.Work.Angle, angle: true}
 			}
-			rounded.of = moved
+			rounded.of, rounded.among = moved, most < mostOfIt*math.Abs(v-straight)
 			out = append(out, outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, weight: weight * f.share, prog: f.prog, basis: ofAccepted, rounded: rounded})
 		}
 	}

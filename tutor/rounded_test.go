@@ -304,3 +304,13 @@ func TestRoundedTooSoonAfterRightEntries(t *testing.T) {
 		})
 	}
 }
+
+// Where two parts are kept to one digit, the one that did more is not told of as if it
+// had done it all: 300 − 300 = 0 for 308.1 − 286.4.
+func TestPartsKeptShortTogetherAreToldTogether(t *testing.T) {
+	r := NewWork(barge(t), lesson.DefaultSettings()).Enter("Rx", "0")
+	assert.Equal(t, verdict.EarlyRounding, r.Verdict)
+	assert.Contains(t, r.Feedback, "among")
+	r = NewWork(barge(t), lesson.DefaultSettings()).Enter("Rx", "8.1") // 308.1 − 300
+	assert.NotContains(t, r.Feedback, "among")
+}
