@@ -47,8 +47,8 @@ const (
 	shareBlunt = 0.3 // of taking the other angle of the same sine
 	shareDrawn = 0.3 // of choosing the quadrant by the sketch where the signs say another
 
-	leastPlan = 0.01 // plans thought of less often than this are left out
-	maxPlans  = 16   // for one place, likeliest first
+	leastPlan = 0.004 // plans thought of less often than this are left out
+	maxPlans  = 32    // for one place, likeliest first
 )
 
 // planner lists the plans from one wrong quantity to another.
@@ -83,6 +83,17 @@ func (l *Lesson) plans(q, at int, standing set) []plan {
 	if plans, ok := prep.plans[key]; ok {
 		return plans
 	}
+	plans := l.unlike(l.draftPlans(q, at, standing), standing)
+	plans = plans[:min(len(plans), maxPlans)]
+	if prep.plans == nil || len(prep.plans) > maxPlanKeys {
+		prep.plans = map[planKey][]plan{}
+	}
+	prep.plans[key] = plans
+	return plans
+}
+
+// draftPlans lists every plan thought of often enough, likeliest first.
+func (l *Lesson) draftPlans(q, at int, standing set) []plan {
 	p := &planner{l: l, at: at, standing: standing}
 	p.touched = p.reach(q)
 	var out []plan
@@ -94,11 +105,6 @@ func (l *Lesson) plans(q, at int, standing set) []plan {
 		out = append(out, plan{at: at, steps: done.steps, weight: done.weight, whole: sumsAlone(last.tree, l), keyed: keyed, found: (done.done &^ (1 << q)).with(at)})
 	})
 	slices.SortStableFunc(out, func(a, b plan) int { return cmp.Compare(b.weight, a.weight) })
-	out = out[:min(len(out), maxPlans)]
-	if prep.plans == nil || len(prep.plans) > maxPlanKeys {
-		prep.plans = map[planKey][]plan{}
-	}
-	prep.plans[key] = out
 	return out
 }
 

@@ -53,6 +53,7 @@ func TestMistakesToldApart(t *testing.T) {
 		{"sines of one digit in two steps: 580 · 0.8 − 290 · 0.5", "580 52 290 -148", "Ry 319.0", "sin", verdict.EarlyRounding},
 		{"carried, and near the right value cut short", "271 298 4600 345", "F2x 4473, Rx 4600", "F2x", verdict.Carried},
 		{"a whole force, or its component of two digits", "530 174 350 95", "F1x -530.0", "Px", verdict.EarlyRounding},
+		{"a complement three steps back, none of them written, and another angle obtuse with it", "460 -42 210 25", "beta 116.90", "complement-for-supplement", verdict.SlipFound},
 		{"carried, or a slip that gives nearly the same", "1300 34 1100 359", "phi 35, gamma 145, R 1703, beta 40.24", "R", verdict.Carried},
 	}
 	for _, row := range rows {
