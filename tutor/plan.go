@@ -47,7 +47,7 @@ const (
 	shareBlunt = 0.3 // of taking the other angle of the same sine
 	shareDrawn = 0.3 // of choosing the quadrant by the sketch where the signs say another
 
-	leastPlan = 0.004 // plans thought of less often than this are left out
+	leastPlan = 0.002 // plans thought of less often than this are left out
 	maxPlans  = 32    // for one place, likeliest first
 )
 
