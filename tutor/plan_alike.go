@@ -30,8 +30,8 @@ func (l *Lesson) unlike(plans []plan, standing set) []plan {
 // have a value, and far off, all round the turn, so that what is acute in the
 // sketch comes out obtuse, what is positive negative.
 var (
-	offBy      = [...]float64{0.983, 1.029, 0.31, 0.62, 1.41, 1.83, -0.7, -1.2} // times the right one
-	wrongAngle = [...]float64{0, 0, 23, 71, 128, -37, -112, -161}               // degrees, after those a little off
+	offBy      = [...]float64{0.983, 1.029, 0.31, 0.62, 1.41, 1.83, -0.7, -1.2, 0.1, 2.6, -3} // times the right one
+	wrongAngle = [...]float64{0, 0, 5, 23, 71, 128, 173, -37, -112, -161, -176}               // degrees, after those a little off
 )
 
 // wrongAt is the value of quantity at that plans are tried with.

@@ -21,6 +21,7 @@ const (
 
 	weightNoted  = 1.0 // a quantity, a sine or cosine, the value an inverse key is pressed on
 	weightBare   = 0.1 // of a sine or cosine that becomes 1 or 0, or a number's root one digit: nobody takes that for one
+	weightMinus  = 0.4 // of one that becomes −1: a whole force seldom has the minus
 	weightPassed = 0.5 // a square, product or sum on the way, which most calculators keep
 	weightReread = 0.3 // of a right entry, which stands there with all its digits
 )

@@ -83,7 +83,11 @@ func (s *state) round(q *lesson.Quantity, f *formula) []outcome {
 			if symbol >= 0 && s.standing.has(symbol) {
 				weight *= weightReread
 			}
-			if d.digits == 1 && (expr.IsTrig(node) && bare(d.value) || isBareRoot(node)) {
+			switch {
+			case d.digits > 1:
+			case expr.IsTrig(node) && d.value == -1:
+				weight *= weightMinus
+			case expr.IsTrig(node) && bare(d.value) || isBareRoot(node):
 				weight *= weightBare
 			}
 			rounded := &Rounded{What: f.called()[p], Digits: d.digits, Keep: d.keep, angle: d.angle, value: d.value}

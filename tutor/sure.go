@@ -11,8 +11,8 @@ const (
 	sureEnough     = 0.8
 	halfSure       = 0.5
 	sureOfRounding = 0.7
-	littleUnknown  = 0.1
-	mayBe          = 0.2 // carried, beside one slip; a slip, beside rounding
+	littleUnknown  = 1 - sureEnough // something known is sure to explain it, be it the one or the other
+	mayBe          = 0.2            // carried, beside one slip; a slip, beside rounding
 
 	// sureOfTwo is the probability from which two slips together are named:
 	// there are so many pairs that noise often meets one.
