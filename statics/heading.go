@@ -142,7 +142,7 @@ func (h Heading) Angle() Angle {
 }
 
 // String returns the heading as a book writes it; the examples stand beside the
-// forms. A compass heading without a turn is the letter alone: "N".
+// forms. A heading without a turn is the letter or the axis alone: "N", "−y".
 func (h Heading) String() string { return h.Text(h.Turn.String()) }
 
 // Text returns the heading as a book writes it, with its turn written as turn:
@@ -150,6 +150,9 @@ func (h Heading) String() string { return h.Text(h.Turn.String()) }
 func (h Heading) Text(turn string) string {
 	switch h.Form {
 	case FromAxis:
+		if h.Turn == 0 && h.Axis != PlusX {
+			return h.Axis.String()
+		}
 		return turn + h.senseWord() + " from " + h.Axis.String()
 	case Beside:
 		side := h.toward().side()

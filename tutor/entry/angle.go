@@ -42,7 +42,7 @@ func (x *lexer) measure(n number, from int) {
 		whole := x.spanFrom(at)
 		x.spaces()
 		if !x.mark(part.sign, part.words) {
-			if !read && m.value < 60 && m.decimals == 0 {
+			if !read && m.value < 60 && m.decimals == 0 && !x.oneOf(ordinals) { // 30° 3rd quadrant
 				whole.fail("minutes", "typed", string(x.source[whole.from:whole.to]))
 			}
 			x.pos = back

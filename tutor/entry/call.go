@@ -156,7 +156,7 @@ func (p *parser) reachesTooLittle(f expr.Func) bool {
 	next := p.peek()
 	switch f {
 	case expr.FnAsin, expr.FnAcos, expr.FnAtan:
-		return next.is('/') || next.is('*')
+		return next.is('/') || next.is('*') || next.kind == tFunc || next.kind == tOpen
 	case expr.FnSqrt:
 		behind := p.pos + 1
 		switch {

@@ -3,6 +3,8 @@ package entry
 import (
 	"slices"
 	"strings"
+
+	"closingside/statics"
 )
 
 // ranged fails for a range, and for a value with how far it may be off:
@@ -49,5 +51,27 @@ func doubtful(tokens []token, source []rune) {
 	case n == 5 && digits == "10" && tokens[3].is('-') && tokens[4].kind == tNumber && len(tokens[4].typed) == 1:
 		whole = first.through(tokens[4].span)
 		whole.fail("power-lost", "typed", string(source[whole.from:whole.to]), "power", "10^-"+tokens[4].typed)
+	}
+}
+
+// halfBehind fails for a half behind a bracket, which ends the value: (308² + 143²)½
+// has most likely lost the ^ of a root in a copy. Of an angle it is a half.
+func halfBehind(tokens []token, sc *Scope) {
+	n := len(tokens) - 1
+	for n > 3 && tokens[n-1].kind == tUnit {
+		n--
+	}
+	from := n - 1
+	switch {
+	case sc.Dim == statics.DimAngle:
+		return
+	case n > 2 && tokens[n-1].typed == "½":
+	case n > 4 && tokens[n-3].typed == "1" && tokens[n-2].is('/') && tokens[n-1].typed == "2":
+		from = n - 3
+	default:
+		return
+	}
+	if tokens[from-1].kind == tClose {
+		tokens[0].through(tokens[n-1].span).fail("half-behind")
 	}
 }

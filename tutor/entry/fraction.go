@@ -110,15 +110,19 @@ func (p *parser) doubtFraction(under expr.Node, from, behind int) {
 	p.doubts(over.through(p.tokens[p.pos-1].span), "fraction", "fraction", typed)
 }
 
-// fraction is \frac{a}{b}.
+// fraction is \frac{a}{b}, or \frac45.
 func (p *parser) fraction() expr.Node {
 	over := p.take()
 	var parts [2]expr.Node
 	for i := range parts {
-		if p.peek().kind != tOpen {
+		switch p.peek().kind {
+		case tOpen:
+			parts[i] = p.group()
+		case tNumber:
+			parts[i] = p.atom()
+		default:
 			over.fail("unfinished")
 		}
-		parts[i] = p.group()
 	}
 	return expr.Div(parts[0], parts[1])
 }

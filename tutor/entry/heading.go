@@ -16,7 +16,8 @@ import (
 //	        | compass angle compass                            N 30° E, W 40° N
 //	        | angle compass "of" compass                       37° N of E
 //	        | compass [ compass ]                              N, NW
-//	        | "azimuth" angle | axis | way                     azimuth 120°, −x, up
+//	        | "azimuth" angle | angle "azimuth"                azimuth 120°
+//	        | axis | way                                       −x, up
 //	        | angle quadrant | quadrant angle                  30° in the third quadrant, 30° Q3
 //	axis    = [ "+" | "−" ] ( "x" | "y" ) | "horizontal" | "vertical"
 func ReadHeading(s string) (statics.Heading, *Error) {
@@ -168,6 +169,9 @@ func (p *headingParser) turned(r rotation) statics.Heading {
 			p.confused()
 		}
 		return p.checked(statics.Toward(statics.Compass, p.axisOf(compass...), toward, r.turn))
+	}
+	if _, ok := p.accept("azimuth"); ok && !r.told {
+		return p.checked(statics.FromNorth(r.turn))
 	}
 	if _, ok := p.accept("from"); !ok {
 		p.bare = r.told

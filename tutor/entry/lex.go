@@ -121,7 +121,7 @@ func (x *lexer) next() bool {
 	case x.pos == len(x.runes):
 		x.emit(from, token{kind: tEnd})
 		return false
-	case x.command(), x.sign(from, r):
+	case x.command(), x.sign(from, r), x.fracDigit(from):
 	case isDigit(r), r == '.' && isDigit(x.at(1)), r == ',' && isDigit(x.at(1)) && !x.previous(tNumber, tUnit, tName, tClose, tSuper, tPi, tUnknown), vulgar[r] != 0:
 		x.letterDigit()
 		x.measure(x.number(), from)
@@ -154,6 +154,10 @@ func (x *lexer) next() bool {
 // operator takes an operator sign; ** is ^.
 func (x *lexer) operator(from int, r rune) {
 	n := 1
+	if r == '-' && x.at(1) == '¹' && x.previous(tFunc) { // sin-¹, half raised
+		x.take(from, 2, token{kind: tSuper, num: number{value: -1}})
+		return
+	}
 	if r == '*' && x.at(1) == '*' {
 		r, n = '^', 2
 	}

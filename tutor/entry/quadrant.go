@@ -13,10 +13,13 @@ func init() {
 	for w := range quadrants {
 		headingWords[w] = "quadrant"
 	}
-	for _, w := range []string{"st", "nd", "rd", "th"} { // 1st
+	for _, w := range ordinals {
 		headingWords[w] = ""
 	}
 }
+
+// ordinals stand behind the number of a quadrant: 1st.
+var ordinals = []string{"st", "nd", "rd", "th"}
 
 // inQuadrant reads an acute angle to the x-axis with its quadrant; false where
 // no quadrant is told.

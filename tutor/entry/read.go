@@ -132,6 +132,7 @@ func read(s string, sc Scope) (r Reading, err *Error) {
 		r.equation(left, right, &sc)
 	} else {
 		doubtful(left, []rune(s))
+		halfBehind(left, &sc)
 		ranged(left)
 		r.single(left, &sc)
 	}

@@ -240,6 +240,9 @@ beta: 30°, 2nd quadrant → direction 150 ± 0.5 5 deg | 30° above −x
 beta: 30° Q4 → direction -30 ± 0.5 5 deg | 30° below +x
 beta: Q1 30° → direction 30 ± 0.5 5 deg | 30° above +x
 beta: 30.5° QIII → direction 210.5 ± 0.05 deg | 30.5° below −x
+beta: 30° 3rd quadrant → direction 210 ± 0.5 5 deg | 30° below −x
+beta: 36.87° 3rd quadrant → direction 216.87 ± 0.005 deg | 36.87° below −x
+beta: 30° 2nd quad. → direction 150 ± 0.5 5 deg | 30° above −x
 beta: 30 in quadrant 3 → direction 210 ± 0.5 5 deg | 30° below −x
 beta: 30° quadrant IV → direction -30 ± 0.5 5 deg | 30° below +x
 beta: 100° in quadrant 3 → error 1+18 heading-range
@@ -250,4 +253,24 @@ beta: 1.83° from vertical → error 1+19 heading-side
 beta: 1.83° from the vertical, clockwise → direction 88.17 ± 0.005 deg | 1.83° clockwise from +y
 beta: 1.83° from vertical to the right → direction 88.17 ± 0.005 deg | 1.83° right of +y
 beta: 118 - x → error 7+1 unknown-name
+# what autocorrect, other languages and copies make of it
+R: 610 sen 30 → expression 305 | 610·sin 30
+R: 680xtg 45 → expression 680 | 680·tan 45
+R: tang 45 → expression 1 | tan 45
+beta: arcsen(0.5) → expression 30 | sin⁻¹(0.5)
+beta: sin-¹(0.5) → expression 30 | sin⁻¹(0.5)
+beta: sin−¹ 0.5 → expression 30 | sin⁻¹(0.5)
+R: $682.6$ → number 682.6 ± 0.05
+R: 682.6 N? → number 682.6 ± 0.05 N
+R: ans: 682.6 → number 682.6 ± 0.05
+R: \frac45(600) → expression 480 | (4/5)·600
+# a root lost in a copy
+R: (308² + 143²)½ → error 1+14 half-behind
+R: (308² + 143²)1/2 → error 1+16 half-behind
+R: (308² + 143²)½ N → error 1+14 half-behind
+gamma: (360 − 186)½ → expression 87
+beta: arcsin 610 sin 87/682.6 → error 1+10 reach
+beta: arcsin 0.5(2) → error 1+10 reach
+# θ comes in and goes out again
+gamma: 180-(118-θ)-(θ-25) → expression 87 | 180 − (118 − theta) − (theta − 25)
 `

@@ -334,7 +334,7 @@ R: |3 → error 1+1 bar-open
 R: (|3) → error 2+1 bar-open
 R: 3 ? 4 → error 3+1 character
 R: 682.6 € → error 7+1 character
-R: $5 → error 1+1 character
+R: €5 → error 1+1 character
 R: 2²⁻ → error 2+1 superscript
 R: ² → error 1+1 missing-before
 R: . → error 1+0 empty
@@ -362,7 +362,7 @@ beta: 30 N of S → error 1+9 heading-range
 beta: 3:4 → error 1+3 heading-ways
 beta: 0.5 rad above +x → direction 28.6479 ± 2.86479 deg | 28.64788976° above +x
 beta: 3/4 up and to the right → direction 36.8699 deg | 3:4 up right
-beta: up → direction 90 deg | 0° counter-clockwise from +y
+beta: up → direction 90 deg | +y
 beta: north → direction 90 deg | N
 beta: 25 kN above +x → error 4+2 heading-unit
 R: 30° below -x → error 5+5 unknown-name

@@ -21,7 +21,7 @@ var signWords = map[string]rune{"plus": '+', "minus": '-', "neg": '-', "negative
 // and the like, a pair of quotation marks.
 func (x *lexer) trim() {
 	end := len(x.runes)
-	for end > 0 && (isSpace(x.runes[end-1]) || strings.ContainsRune(".…,;!", x.runes[end-1])) {
+	for end > 0 && (isSpace(x.runes[end-1]) || strings.ContainsRune(".…,;!?", x.runes[end-1])) {
 		end--
 	}
 	from := 0
@@ -83,7 +83,7 @@ func (x *lexer) sign(from int, r rune) bool {
 	switch {
 	case (r == '-' || r == '=') && x.at(1) == '>', r == ':' && x.at(1) == '=':
 		x.take(from, 2, token{kind: tOp, op: '='})
-	case r == ':' && len(x.tokens) == 1 && last.kind == tName, r == ':' && last.kind == tNumber && last.num.value == 0 && len(x.tokens) == 3: // ΣFx = 0: …
+	case r == ':' && len(x.tokens) == 1 && (last.kind == tName || last.kind == tUnknown), r == ':' && last.kind == tNumber && last.num.value == 0 && len(x.tokens) == 3: // ΣFx = 0: …
 		x.take(from, 1, token{kind: tOp, op: '='})
 	case r == '∠' && (last.kind == tEnd || last.is('=')):
 		x.take(from, 1, token{kind: tOp, op: '='})

@@ -64,3 +64,17 @@ func (x *lexer) braced() bool {
 	}
 	return ok
 }
+
+// fracDigit takes one digit where a part of \frac stands without braces: \frac45 is 4/5.
+func (x *lexer) fracDigit(from int) bool {
+	n := len(x.tokens)
+	if !isDigit(x.at(0)) || !x.previous(tFrac) && !(n > 1 && x.previous(tNumber) && x.tokens[n-2].kind == tFrac) {
+		return false
+	}
+	all := x.runes
+	x.runes = all[:from+1]
+	digit := x.number()
+	x.runes = all
+	x.emit(from, token{kind: tNumber, num: digit})
+	return true
+}

@@ -104,6 +104,10 @@ func (r *Reading) affine(name, typed string, known expr.Env, factor float64, who
 	if !ok {
 		whole.fail("not-linear", "name", typed)
 	}
+	if k == 0 { // it cancels: 180 − (118 − θ) − (θ − 25)
+		r.Value = c * factor
+		return
+	}
 	r.Form, r.In, r.Const, r.Coef = Affine, name, c*factor, k*factor
 	if known != nil {
 		r.Value = r.Const + r.Coef*known(name)

@@ -37,9 +37,9 @@ func indexFunctions() map[string]function {
 		forward, inverse expr.Func
 		spellings        string
 	}{
-		{expr.FnSin, expr.FnAsin, "sin sine"},
+		{expr.FnSin, expr.FnAsin, "sin sine sen"},
 		{expr.FnCos, expr.FnAcos, "cos cosine"},
-		{expr.FnTan, expr.FnAtan, "tan tangent tg"},
+		{expr.FnTan, expr.FnAtan, "tan tangent tg tang"},
 	} {
 		words := strings.Fields(k.spellings)
 		for _, w := range words {
@@ -219,5 +219,10 @@ func (x *lexer) timesLetter() bool {
 // functionAt reports whether the word at i begins with a function.
 func (x *lexer) functionAt(i int) bool {
 	word := foldWord(string(x.runes[i:x.letters(i)]))
-	return slices.ContainsFunc([]string{"sin", "cos", "tan", "sqrt"}, func(f string) bool { return strings.HasPrefix(word, f) })
+	for f := range functions {
+		if strings.HasPrefix(word, f) {
+			return true
+		}
+	}
+	return false
 }

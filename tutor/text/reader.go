@@ -15,6 +15,7 @@ var reader = map[string]string{
 	"entry.middle-dot":   "Is {typed} the product {product}, or the number {decimal}? Please write it one of these two ways.",
 	"entry.power-lost":   "Has {typed} lost a raised number? Then write {power}; otherwise put spaces around the sign.",
 	"entry.power-half":   "A power of 1 changes nothing: write ^(1/2), or √ and brackets, if a root is meant.",
+	"entry.half-behind":  "Is this a half of the bracket, or its root? Write ½ in front of it, or ^(1/2) behind it.",
 	"entry.fraction":     "Is all that follows below the fraction line too? Put brackets around {fraction}, or around what stands below.",
 	"entry.way":          "Which way a force points has no place here: write the number, with a minus where it points against its axis.",
 	"entry.pull":         "Whether a part pulls or pushes is told by the sign: write the number alone, with a minus where it acts against its arrow.",
