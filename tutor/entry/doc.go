@@ -38,12 +38,13 @@
 //   - What reads well but is hardly meant so is asked about: √340² + 610²,
 //     √(340)² + 610², tan⁻¹ 682.3/21.77, 340/682.6 sin 87, 340/√2 cos 30, x^1/2,
 //     a range (682-683), and what copying makes of a number: 682·6, 6.826×102,
-//     88.2^0.
+//     88.2^0, or of a root: (308² + 143²)½.
 //   - What stands around a value is left out: "R is …", ≈, →, quotation marks,
-//     a last comma, the brackets of 682.6 (N), the arrow before +↑ ΣFy = 0. A letter o behind a number is a
-//     degree sign. A formula may be pasted as TeX writes it.
+//     a last comma, the brackets of 682.6 (N), the arrow before +↑ ΣFy = 0, a word
+//     before a colon, to how many digits (3 sf, to 1 d.p.). A letter o behind a
+//     number is a degree sign. A formula may be pasted as TeX writes it.
 //   - sin² 30 is (sin 30)², and sin⁻¹, sin^-1, sin-1(…), arcsin, asin, invsin
-//     and "inv sin" are the inverse. Case does not matter.
+//     and "inv sin" are the inverse; sen, tg and tang are read too. Case does not matter.
 //   - One comma is a decimal comma (682,6), unless it could as well part
 //     thousands: 1,234 is asked about. 1,234.5 and 1.234,5 and 1,234,567 are
 //     certain. A space between groups of three is asked about too, since it may

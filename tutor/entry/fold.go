@@ -17,7 +17,7 @@ const (
 
 // alike lists, for a rune of the lexer, the runes read as it.
 var alike = map[rune]string{
-	' ':     "\t\n\r\v\f\u0085\u1680\u2002\u2003\u2004\u2005\u2006\u2028\u2029\u205f\u3000\\$\u00ad\u200b\u200c\u200d\u200e\u200f\u2060\u2061\u2062\u2063\ufe0e\ufe0f\ufeff\u20d7\u20d1",
+	' ':     "\t\n\r\v\f\u0085\u1680\u2002\u2003\u2004\u2005\u2006\u2028\u2029\u205f\u3000\\\u00ad\u200b\u200c\u200d\u200e\u200f\u2060\u2061\u2062\u2063\ufe0e\ufe0f\ufeff\u20d7\u20d1",
 	noBreak: "\u2007\u2008\u2009\u200a\u202f",
 	'-':     "−–—‐‑‒―﹣⁃➖˗",
 	'+':     "➕﹢",
@@ -73,7 +73,7 @@ func indexAlike() map[rune]rune {
 // fold returns the rune the lexer knows for r.
 func fold(r rune) rune {
 	switch {
-	case r < 0x80 && !strings.ContainsRune("\t\n\r\v\f'\"`~[]{}\\$", r):
+	case r < 0x80 && !strings.ContainsRune("\t\n\r\v\f'\"`~[]{}\\", r):
 		return r
 	case r >= 0xff01 && r <= 0xff5e: // full-width ASCII
 		return fold(r - 0xff01 + '!')

@@ -167,6 +167,8 @@ R: The answer is 682.6 → number 682.6 ± 0.05
 R: 2PX → error 2+2 unknown-behind
 R: Tcos40 → error 1+6 unknown-name
 R: T3x - 5 → error 1+3 unknown-name
+balance: ΣFx = 0; T1 cos 40 - T2 cos 30 = 0 → equation T1·cos 40 − T2·cos 30 = 0
+balance: +→ ΣFx = 0, T1 cos 40 - T2 cos 30 = 0 → equation T1·cos 40 − T2·cos 30 = 0
 balance: ΣFx = 0: T1 cos 40 - T2 cos 30 = 0 → equation T1·cos 40 − T2·cos 30 = 0
 balance: ΣFx = 0 = T1 cos 40 - T2 cos 30 = 0 → equation T1·cos 40 − T2·cos 30 = 0
 R: 6.5 x -0.8 → expression -5.2 | 6.5·(−0.8)
@@ -268,9 +270,19 @@ R: \frac45(600) → expression 480 | (4/5)·600
 R: (308² + 143²)½ → error 1+14 half-behind
 R: (308² + 143²)1/2 → error 1+16 half-behind
 R: (308² + 143²)½ N → error 1+14 half-behind
-gamma: (360 − 186)½ → expression 87
+beta: (360 − 186)½ → expression 87 | (360 − 186)·0.5
 beta: arcsin 610 sin 87/682.6 → error 1+10 reach
 beta: arcsin 0.5(2) → error 1+10 reach
 # θ comes in and goes out again
-gamma: 180-(118-θ)-(θ-25) → expression 87 | 180 − (118 − theta) − (theta − 25)
+beta: 180-(118-θ)-(θ-25) → expression 87 | 180 − (118 − theta) − (theta − 25)
+# to how many digits, told behind
+R: 683 N (3 sf) → number 683 ± 0.5 N
+R: 682.6 N (1 d.p.) → number 682.6 ± 0.05 N
+R: 682.6 N [to 4 s.f.] → number 682.6 ± 0.05 N
+R: 682.6 N to 4 sig figs → number 682.6 ± 0.05 N
+R: 682.6 (to 1 decimal place) → number 682.6 ± 0.05
+R: 682.6 N, 4 significant figures → number 682.6 ± 0.05 N
+R: 682.6 sf → error 7+2 unknown-behind
+R: 68 sf → error 4+2 unknown-behind
+beta: 88.2° (3sf) → number 88.2 ± 0.05 deg
 `

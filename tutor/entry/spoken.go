@@ -18,12 +18,9 @@ var equalsWords = []string{"is", "equals", "about", "approx", "approximately", "
 var signWords = map[string]rune{"plus": '+', "minus": '-', "neg": '-', "negative": '-', "times": '*'}
 
 // trim takes off what a sentence leaves around an entry: final periods, commas
-// and the like, a pair of quotation marks.
+// and the like, a pair of quotation marks, to how many digits it is rounded.
 func (x *lexer) trim() {
-	end := len(x.runes)
-	for end > 0 && (isSpace(x.runes[end-1]) || strings.ContainsRune(".…,;!?", x.runes[end-1])) {
-		end--
-	}
+	end := x.withoutMarks(x.withoutDigits(x.withoutMarks(len(x.runes))))
 	from := 0
 	for from < end && isSpace(x.runes[from]) {
 		from++
@@ -36,6 +33,45 @@ func (x *lexer) trim() {
 	}
 	x.runes, x.pos = x.runes[:end], from
 	x.senses()
+}
+
+// withoutMarks is the end of what stands before end, spaces and final marks apart.
+func (x *lexer) withoutMarks(end int) int {
+	for end > 0 && (isSpace(x.runes[end-1]) || strings.ContainsRune(".…,;!?", x.runes[end-1])) {
+		end--
+	}
+	return end
+}
+
+// digitWords say of what it is so many that a value is rounded to.
+var digitWords = []string{"sf", "sigfig", "sigfigs", "significantfigures", "significantdigits", "digits", "dp", "decimalplace", "decimalplaces", "decimals"}
+
+// withoutDigits is the end of what stands before end, apart from to how many digits
+// it is said to be rounded: 683 N (3 sf), 682.6 N to 1 d.p.
+func (x *lexer) withoutDigits(end int) int {
+	from, word := end, ""
+	for ; from > 0 && !isDigit(x.runes[from-1]); from-- {
+		switch r := x.runes[from-1]; {
+		case isLetter(r):
+			word = string(r) + word
+		case !isSpace(r) && r != '.' && r != ')':
+			return end
+		}
+	}
+	for from > 0 && isDigit(x.runes[from-1]) {
+		from--
+	}
+	if from == 0 || !isSpace(x.runes[from-1]) && x.runes[from-1] != '(' || !slices.Contains(digitWords, foldWord(word)) {
+		return end
+	}
+	from = x.withoutMarks(from)
+	if from > 2 && foldWord(string(x.runes[from-2:from])) == "to" {
+		from = x.withoutMarks(from - 2)
+	}
+	if from > 0 && x.runes[from-1] == '(' {
+		from--
+	}
+	return from
 }
 
 // senses passes by the arrows and signs that tell which way a sum counts as
@@ -83,7 +119,7 @@ func (x *lexer) sign(from int, r rune) bool {
 	switch {
 	case (r == '-' || r == '=') && x.at(1) == '>', r == ':' && x.at(1) == '=':
 		x.take(from, 2, token{kind: tOp, op: '='})
-	case r == ':' && len(x.tokens) == 1 && (last.kind == tName || last.kind == tUnknown), r == ':' && last.kind == tNumber && last.num.value == 0 && len(x.tokens) == 3: // ΣFx = 0: …
+	case r == ':' && len(x.tokens) == 1 && (last.kind == tName || last.kind == tUnknown), strings.ContainsRune(":;,", r) && last.kind == tNumber && last.num.value == 0 && len(x.tokens) == 3 && x.tokens[1].is('='): // ΣFx = 0: …
 		x.take(from, 1, token{kind: tOp, op: '='})
 	case r == '∠' && (last.kind == tEnd || last.is('=')):
 		x.take(from, 1, token{kind: tOp, op: '='})

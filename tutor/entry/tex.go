@@ -15,6 +15,10 @@ var commands = map[string]string{
 // command takes a command of TeX.
 func (x *lexer) command() bool {
 	from := x.pos
+	if x.at(0) == '$' { // a formula stands between two of them
+		x.pos++
+		return true
+	}
 	if from == 0 || x.source[from-1] != '\\' {
 		return false
 	}
