@@ -88,8 +88,9 @@ func (w *Work) roundedNumber(q *lesson.Quantity, r entry.Reading) *Rounded {
 }
 
 // roundedTo names what a number of an expression is the rounded value of: a
-// quantity found on the way, or a sine, cosine or tangent that a formula for q
-// has in that very place; "" where there is none.
+// quantity found on the way, the value that an inverse key is pressed on for an
+// angle, or a sine, cosine or tangent that a formula for q has in that very place;
+// "" where there is none.
 func (w *Work) roundedTo(q *lesson.Quantity, r entry.Reading, l entry.Literal) (what string, dim statics.Dimension) {
 	rounds := func(v float64) bool { return math.Abs(math.Abs(v)-l.Value) <= l.Half*(1+1e-9) }
 	for i := range w.Lesson.Quantities {
@@ -97,6 +98,9 @@ func (w *Work) roundedTo(q *lesson.Quantity, r entry.Reading, l entry.Literal) (
 		if c != q && !c.Given && !c.Equation && rounds(c.True) {
 			return w.Lesson.SymbolText(c.Name), c.Dim
 		}
+	}
+	if what = w.ofInverse(q, r, l); what != "" {
+		return what, statics.DimRatio
 	}
 	own := w.now(q).own
 	for _, tree := range q.Formulas() {
@@ -114,28 +118,54 @@ func (w *Work) roundedTo(q *lesson.Quantity, r entry.Reading, l entry.Literal) (
 	return "", statics.DimRatio
 }
 
+// ofInverse names the sine, cosine or tangent of an angle of the lesson, q before
+// others, where a number of an expression is its rounded value and stands behind
+// the inverse key: sin⁻¹ 0.89. "" where that is not so.
+func (w *Work) ofInverse(q *lesson.Quantity, r entry.Reading, l entry.Literal) string {
+	if l.Site == 0 {
+		return ""
+	}
+	k, ok := expr.At(r.Tree, l.Site-1).(expr.Fn)
+	key, inverse := forwardKey[k.Func]
+	if !ok || !inverse {
+		return ""
+	}
+	for i := -1; i < len(w.Lesson.Quantities); i++ {
+		c := q
+		if i >= 0 {
+			c = &w.Lesson.Quantities[i]
+		}
+		n := expr.Fn{Func: key, X: expr.S(c.Name)}
+		if c.IsAngle() && !c.Given && math.Abs(math.Abs(expr.Eval(n, w.Lesson.Truth))-l.Value) <= l.Half*(1+1e-9) {
+			return expr.Plain(n, w.Lesson.Symbol)
+		}
+	}
+	return ""
+}
+
 // shortened is q itself where the entry is its true value rounded to the digits
 // typed, fewer than asked, or a value within the band rounded to hardly fewer.
 func (w *Work) shortened(q *lesson.Quantity, r entry.Reading) *Rounded {
 	u, ok := statics.UnitBySymbol(r.Unit)
-	if own := w.Lesson.UnitOf(q); !ok || u.Dim != q.Dim || math.IsNaN(q.True) {
+	own, dim := w.Lesson.UnitOf(q), q.Dim
+	switch {
+	case !ok || u.Dim != q.Dim || math.IsNaN(q.True):
 		u = own
+	case q.IsAngle() && u.Factor != own.Factor: // radians have significant digits
+		dim = statics.DimRatio
 	}
-	scale := w.Lesson.UnitOf(q).Factor / u.Factor // the digits are those of the unit written
-	if q.IsAngle() {
-		scale = 1
-	}
+	scale := own.Factor / u.Factor // the digits are those of the unit written
 	truth := q.True
 	if q.IsAngle() {
 		truth += 360 * math.Round((r.Value-q.True)/360)
 	}
 	coarsest, asked := r.Halves[len(r.Halves)-1], w.Settings.DigitsOf(q)
-	for _, d := range tooFew(&w.Settings, q.Dim, truth*scale) {
+	for _, d := range tooFew(&w.Settings, dim, truth*scale) {
 		if d.angle && d.digits >= asked.Angle || !d.angle && d.digits >= asked.Magnitude {
 			break // as many as asked are not too few
 		}
 		half := 0.5 * math.Pow10(-d.digits)
-		if !q.IsAngle() {
+		if !d.angle {
 			half = 0.5 * math.Pow10(lesson.DecimalExponent(truth*scale)+1-d.digits) / scale
 		}
 		if half > coarsest*(1+1e-9) {

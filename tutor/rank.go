@@ -48,6 +48,7 @@ func (w *Work) weigh(q *lesson.Quantity, r entry.Reading, more ...meant) weighed
 	if len(r.Halves) == 0 {
 		r.Halves = []float64{w.formulaHalf(q, r)}
 	}
+	hidden := w.hiddenStep(q, r)
 	r = anyWriting(q, r)
 	all := append(w.meanings(q, r), more...)
 	s, done := w.asItStands(q)
@@ -60,7 +61,7 @@ func (w *Work) weigh(q *lesson.Quantity, r entry.Reading, more ...meant) weighed
 		}
 		groups[1].rate = rateCarriedAfter
 	}
-	k := ranking{w: w, q: q, r: r, noise: rateUnexplained * w.density(q, r, groups[0].table)}
+	k := ranking{w: w, q: q, r: r, hidden: hidden, noise: rateUnexplained * w.density(q, r, groups[0].table)}
 	k.sum = k.noise
 	for _, g := range groups {
 		k.look(g)
@@ -111,6 +112,8 @@ type ranking struct {
 
 	noise float64 // of these, that nothing explains the entry
 
+	hidden bool // a step in the head stands behind a number of the entry
+
 	slips          []met
 	carried, early []met
 }
@@ -140,7 +143,7 @@ func (k *ranking) what(m *met) outcome {
 func (k *ranking) look(g group) {
 	g.table.near(k.r.Value, reachOf(k.q, k.r), func(cell *cell) {
 		first := g.table.guesses[cell.from].first
-		if first.written || !g.table.written(cell, k.r) { // of what was written down wrongly, see misstated
+		if first.written || !k.hidden && !g.table.written(cell, k.r) { // of what was written down wrongly, see misstated
 			return
 		}
 		m := met{p: g.rate * cell.weight / g.table.total * g.table.likelihood(cell, k.r), table: g.table, cell: cell}
@@ -248,8 +251,16 @@ func (k *ranking) likeliest(all []met) (*outcome, float64) {
 	return &o, share
 }
 
+// hiddenStep tells whether an entry is a formula for q in which the value of a step
+// done in the head stands, and is not right: 25° + 62.87°.
+func (w *Work) hiddenStep(q *lesson.Quantity, r entry.Reading) bool {
+	_, of := w.numberOff(q, r)
+	return of != nil && !of.Given
+}
+
 // written tells whether an expression may come of a cell: a value rounded too
-// soon would stand in it. Any number may.
+// soon would stand in it, unless it is hidden in a step done in the head. Any number
+// may.
 func (t *table) written(c *cell, r entry.Reading) bool {
 	if r.Form != entry.Expression || t.guesses[c.from].first.rounded == nil {
 		return true

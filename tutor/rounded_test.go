@@ -81,6 +81,10 @@ func TestEarlyRoundingNamesTheIntermediate(t *testing.T) {
 		{"a sine to one digit", "beta", "64.16°", "sin β", 1, 4},
 		{"a sine to two digits", "beta", "62.87°", "sin β", 2, 4},
 		{"a sine to one digit, in the head", "theta", "89.16°", "sin β", 1, 4},
+		{"a sine to one digit, as it is written", "beta", "arcsin(.9)", "sin β", 1, 4},
+		{"a sine to two digits, as it is written", "beta", "sin⁻¹(0.89)", "sin β", 2, 4},
+		{"a sine to two digits, on the way to a sum", "theta", "25 + asin .89", "sin β", 2, 4},
+		{"an angle so found, in a sum", "theta", "25° + 62.87°", "sin β", 2, 4},
 		// cos 25° = 0.90631, sin 118° = 0.88295
 		{"a cosine to one digit, in a formula", "F1x", "340·0.9", "cos θP", 1, 4},
 		{"a sine to one digit, in a formula", "F2y", "610·0.9 N", "sin θQ", 1, 4},
@@ -139,6 +143,7 @@ func TestDigitsAreThoseOfTheValueWritten(t *testing.T) {
 func TestRoundingAloneIsNoSlip(t *testing.T) {
 	small := pair(t, "0.91506351 N", "0 deg", "8.25 N", "-90 deg")
 	steep := pair(t, "851 N", "125 deg", "669 N", "-33 deg")
+	left := solvedBy(t, kinds.ComponentsSource("", "F", "850 N", "30 deg below -x"))
 	three := lesson.DefaultSettings()
 	three.Answer, three.Work = lesson.Digits{Magnitude: 3, Angle: 1}, lesson.Digits{Magnitude: 3, Angle: 1}
 	rows := []struct {
@@ -153,6 +158,8 @@ func TestRoundingAloneIsNoSlip(t *testing.T) {
 		{"R to one digit, in kN", barge(t), lesson.DefaultSettings(), "R", "0.7 kN", "R", 1, 3},
 		{"a whole degree", barge(t), lesson.DefaultSettings(), "beta", "63", "β", 0, 2},
 		{"a whole degree, three tens", barge(t), lesson.DefaultSettings(), "alpha", "30°", "α", 0, 2},
+		{"radians to three digits", left, lesson.DefaultSettings(), "theta", "3.67 rad", "θ", 3, 4},  // −150°
+		{"gradians to three digits", left, lesson.DefaultSettings(), "theta", "−167 gon", "θ", 3, 4}, // −166.7
 		{"a half rounded up", small, lesson.DefaultSettings(), "Ry", "-8.3 N", "Ry", 2, 4},
 		// R² = 851² + 669² − 2·851·669·cos 22°, each to three digits: 110 000, R = 332 (340.64)
 		{"a small difference of squares", steep, three, "R", "332 N", "P² + Q²", 3, 4},
