@@ -254,19 +254,21 @@ func (k *ranking) likeliest(all []met) (*outcome, float64) {
 // hiddenStep tells whether an entry is a formula for q in which the value of a step
 // done in the head stands, and is not right: 25° + 62.87°.
 func (w *Work) hiddenStep(q *lesson.Quantity, r entry.Reading) bool {
-	_, of := w.numberOff(q, r)
-	return of != nil && !of.Given
+	written, of := w.numberOff(q, r)
+	return of != nil && !of.Given && !w.stated(written)
 }
 
 // written tells whether an expression may come of a cell: a value rounded too
-// soon would stand in it, unless it is hidden in a step done in the head. Any number
-// may.
+// soon would stand in it, and not as a number of the statement, unless it is hidden in
+// a step done in the head. Any number may.
 func (t *table) written(c *cell, r entry.Reading) bool {
 	if r.Form != entry.Expression || t.guesses[c.from].first.rounded == nil {
 		return true
 	}
 	return slices.ContainsFunc(t.guesses[c.from:c.to], func(g guess) bool {
 		v := math.Abs(g.first.rounded.value)
-		return slices.ContainsFunc(r.Literals, func(l entry.Literal) bool { return math.Abs(math.Abs(l.Value)-v) <= 1e-9*v })
+		return slices.ContainsFunc(r.Literals, func(l entry.Literal) bool {
+			return math.Abs(math.Abs(l.Value)-v) <= 1e-9*v && !t.s.w.stated(l.Value)
+		})
 	})
 }

@@ -39,3 +39,23 @@ func TestSquaresAreToldApartByForm(t *testing.T) {
 		})
 	}
 }
+
+// A number of the statement in an expression is that, though a value on the way would
+// round to it: 410 is B, not 2 digits of R·sin β, and 45 is an angle, not one of which
+// the sine was kept to a digit.
+func TestAStatedNumberIsNoRoundedOne(t *testing.T) {
+	missing := kinds.MissingForceSource("", kinds.ForceSource("A", "520 N", "35 deg"), kinds.MissingSource("B", "magnitude", "410 N"), kinds.DirectedSource("0 deg"))
+	oblique := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "560 N", "70 deg"), kinds.AxisSource("u", "25 deg"), kinds.AxisSource("v", "118 deg"))
+	rows := []struct {
+		problem               lesson.Source
+		quantity, entry, told string
+	}{
+		{missing, "R", "√(520²+410²)", "cross-term-missing"},
+		{oblique, "Fu", "560 sin 45/sin 87", "other-force"},
+	}
+	for _, row := range rows {
+		r := NewWork(solvedBy(t, row.problem), lesson.DefaultSettings()).Enter(row.quantity, row.entry)
+		require.Equal(t, verdict.SlipFound, r.Verdict, "%s: %s", row.entry, r.Feedback)
+		assert.Contains(t, r.Slips[0].IDs, row.told)
+	}
+}
