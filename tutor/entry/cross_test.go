@@ -69,7 +69,7 @@ func (s sample) atom(depth int) string {
 func parse(s string, names Names) (n expr.Node, err *Error) {
 	defer rescue(&err)
 	words := NewVocabulary(names)
-	p := parser{tokens: lex(s, words), scope: &Scope{Words: words}}
+	p := parser{tokens: lex(s, words, false), scope: &Scope{Words: words}}
 	return p.all(), nil
 }
 

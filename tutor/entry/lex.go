@@ -64,12 +64,14 @@ type lexer struct {
 	runes  []rune // folded
 	pos    int
 	words  *Vocabulary
+	angle  bool // is asked: the entry may begin with an inverse key
 	tokens []token
 }
 
-// lex cuts s into tokens; the last is tEnd.
-func lex(s string, words *Vocabulary) []token {
+// lex cuts s into tokens; the last is tEnd. angle tells that one is asked.
+func lex(s string, words *Vocabulary, angle bool) []token {
 	x := newLexer(s, words)
+	x.angle = angle
 	for x.next() {
 	}
 	return bareUnits(x.tokens)

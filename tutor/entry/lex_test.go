@@ -62,7 +62,7 @@ func TestLex(t *testing.T) {
 	} {
 		t.Run(row.text, func(t *testing.T) {
 			var got []string
-			for _, tok := range lex(row.text, NewVocabulary(testNames)) {
+			for _, tok := range lex(row.text, NewVocabulary(testNames), false) {
 				seen[tok.kind] = true
 				got = append(got, strings.TrimSpace(tok.String()))
 			}

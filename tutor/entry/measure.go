@@ -7,7 +7,7 @@ import "closingside/statics"
 // without one, which is in degrees.
 func ReadMeasure(s string, dim statics.Dimension) (value float64, unit statics.Unit, err *Error) {
 	defer rescue(&err)
-	tokens := lex(s, noNames)
+	tokens := lex(s, noNames, false)
 	whole := tokens[0].through(tokens[max(0, len(tokens)-2)].span)
 	sign, rest := 1.0, tokens
 	if rest[0].is('-') || rest[0].is('+') {

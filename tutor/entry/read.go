@@ -123,7 +123,7 @@ func read(s string, sc Scope) (r Reading, err *Error) {
 	if sc.Words == nil {
 		sc.Words = noNames
 	}
-	tokens := lex(s, sc.Words)
+	tokens := lex(s, sc.Words, sc.Dim == statics.DimAngle)
 	if sc.Equation {
 		r.relation(tokens, &sc)
 		return r, nil

@@ -153,3 +153,28 @@ func checkError(t require.TestingT, entry string, err *Error) {
 	m := err.Message()
 	require.True(t, strings.HasSuffix(m, ".") || strings.HasSuffix(m, "?"), m)
 }
+
+// Two capital letters before a key are two forces, be it that they read as the inverse
+// key too; one at the beginning of an angle is a key that the phone has capitalised.
+func TestNamesBeforeAKeyAreNoInverseKey(t *testing.T) {
+	names := Names{"A": "F1", "R": "F2", "α": "alpha", "Q": "Q"}
+	sc := Scope{Force: unit("N"), Words: NewVocabulary(names), Known: func(name string) float64 { return 100 }}
+	rows := []struct{ asked, entry, want string }{
+		{"Q", "√(A²+R²−2ARcos 45)", "expression 76.5367 | √(F1² + F2² − 2·F1·F2·cos 45)"},
+		{"Q", "2AR cos 60/A", "expression 100 | 2·F1·F2·cos(60)/F1"},
+		{"Q", "2RAcos(60)/A", "expression 100 | 2·F2·F1·cos(60)/F1"},
+		{"Q", "Acos60", "expression 50 | F1·cos 60"},
+		{"alpha", "Asin(0.5)", "expression 30 | sin⁻¹(0.5)"},
+		{"alpha", "α = Acos 0.5", "expression 60 | cos⁻¹(0.5)"},
+		{"alpha", "asin(Asin30/R)", "expression 30 | sin⁻¹(F1·sin(30)/F2)"},
+		{"alpha", "ARCSIN(0.5)", "expression 30 | sin⁻¹(0.5)"},
+		{"alpha", "Arcsin 0.5", "expression 30 | sin⁻¹(0.5)"},
+	}
+	for _, row := range rows {
+		sc.Asked, sc.Dim, sc.Unit = row.asked, statics.DimForce, unit("N")
+		if row.asked == "alpha" {
+			sc.Dim, sc.Unit = statics.DimAngle, unit("deg")
+		}
+		assert.Equal(t, row.want, describe(Read(row.entry, sc)), row.entry)
+	}
+}

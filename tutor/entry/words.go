@@ -4,6 +4,7 @@ import (
 	"maps"
 	"slices"
 	"strings"
+	"unicode"
 
 	"closingside/statics"
 	"closingside/statics/expr"
@@ -186,6 +187,9 @@ func (x *lexer) cut(i int, before kind, tried map[int]bool) ([]token, bool) {
 		if !ok || t.kind == tUnit && (before != tEnd || end < x.run(i) && !x.previous(tNumber, tClose, tSuper, tPi)) {
 			continue // a unit stands behind a number, or alone
 		}
+		if (t.kind == tFunc || t.kind == tInverse) && x.words.multiplies(x.runes[i:end]) && !(x.angle && x.begins()) {
+			continue // 2ARcos 45, of forces A and R
+		}
 		if t.kind == tName && end < len(x.runes) && isDigit(x.runes[end]) {
 			continue // F1 is not F times 1
 		}
@@ -196,6 +200,26 @@ func (x *lexer) cut(i int, before kind, tried map[int]bool) ([]token, bool) {
 	}
 	tried[i] = true
 	return nil, false
+}
+
+// begins reports whether a value begins here: a phone may have made its first letter
+// a capital.
+func (x *lexer) begins() bool {
+	return len(x.tokens) == 0 || x.tokens[len(x.tokens)-1].is('=')
+}
+
+// multiplies reports whether w, which reads as an inverse key, is also capital
+// letters that are names, with a key behind them or none: ARcos, AR, Acos.
+func (v *Vocabulary) multiplies(w []rune) bool {
+	for n := 1; n <= len(w) && unicode.IsUpper(w[0]); n++ {
+		if _, ok := v.exact[string(w[:n])]; !ok {
+			continue
+		}
+		if _, key := functions[string(w[n:])]; key || n == len(w) || v.multiplies(w[n:]) {
+			return true
+		}
+	}
+	return false
 }
 
 // timesLetter reports whether the letter at hand is an x for ×: 2x340, 340xcos25,
