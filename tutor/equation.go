@@ -135,7 +135,7 @@ func (w *Work) literals(r *entry.Reading, right bool, off func(entry.Literal) fl
 func (w *Work) roundedTooSoon(r *entry.Reading, views []*view) *Rounded {
 	var most *entry.Literal
 	for i := range r.Literals {
-		if l := &r.Literals[i]; !w.stated(l.Value) && (most == nil || l.Half*most.Value > most.Half*l.Value) {
+		if l := &r.Literals[i]; w.mayBeRounded(l) && (most == nil || l.Half*most.Value > most.Half*l.Value) {
 			most = l
 		}
 	}
@@ -153,9 +153,13 @@ func (w *Work) roundedTooSoon(r *entry.Reading, views []*view) *Rounded {
 // answer suffers.
 func coarse(w *Work, r *entry.Reading) bool {
 	return slices.ContainsFunc(r.Literals, func(l entry.Literal) bool {
-		return !w.stated(l.Value) && l.Decimals > 0 && l.Digits <= coarseDigits && l.Value != 0.5
+		return w.mayBeRounded(&l) && l.Decimals > 0 && l.Digits <= coarseDigits
 	})
 }
+
+// mayBeRounded tells whether a number of an equation may be a rounded one: it is not
+// stated, nor the sine of 30°.
+func (w *Work) mayBeRounded(l *entry.Literal) bool { return !w.stated(l.Value) && l.Value != 0.5 }
 
 // asWritten is an equation whose numbers are known to their last digit, final
 // zeros among them.

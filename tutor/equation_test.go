@@ -262,6 +262,14 @@ func TestRoundedNumbersInAnEquation(t *testing.T) {
 	}
 }
 
+// The sine of 30° has one digit and is not rounded: of 0.65 and 0.5 it is the 0.65
+// (sin 40° = 0.6428) that is told of.
+func TestTheSineOfThirtyIsNotRounded(t *testing.T) {
+	got := crate(t).Enter("sumy", "0.65 T1 + 0.5 T2 = 1177")
+	require.Equal(t, verdict.EarlyRounding, got.Verdict, got.Feedback)
+	assert.Equal(t, "0.65", got.Rounded.What)
+}
+
 // An equation whose numbers agree and whose units do not is not taken: it says
 // which side measures what, and nothing is recorded against the learner.
 func TestAnEquationOfDifferentUnitsIsNotTaken(t *testing.T) {
