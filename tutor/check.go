@@ -26,8 +26,8 @@ func (w *Work) judge(q *lesson.Quantity, text string) Reply {
 			return *o
 		}
 	}
-	if r.Verdict != verdict.Correct && reading.Open { // the other end may be meant
-		r = Reply{Quantity: q.Name, Entry: text, Verdict: verdict.Unreadable, Fault: &entry.Error{Col: 1, Len: utf8.RuneCountInString(text), Key: "entry.heading-end"}}
+	if key := w.untold(reading); r.Verdict != verdict.Correct && key != "" {
+		r = Reply{Quantity: q.Name, Entry: text, Verdict: verdict.Unreadable, Fault: &entry.Error{Col: 1, Len: utf8.RuneCountInString(text), Key: key}}
 		r.Feedback = r.Fault.Message()
 	}
 	if r.Verdict == verdict.Correct && reading.Unequal != nil { // its numbers agree, its units don't

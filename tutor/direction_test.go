@@ -42,6 +42,10 @@ func TestADirectionIsReportedAsAsked(t *testing.T) {
 		{up, "from Q", "29.8° clockwise from Q", verdict.Correct, "", ""},
 		{up, "from Q", "29.8°", verdict.SlipFound, "", ""},
 		{up, "from P", "-63.2°", verdict.SlipFound, "", ""},
+		{up, "from P", "29.8° from Q", verdict.Unreadable, "", "On which side"},
+		{up, "from +x", "29.8° from Q", verdict.Unreadable, "", "On which side"},
+		{up, "from +x", "29.8° counter-clockwise from Q", verdict.SlipFound, "", ""},
+		{up, "from Q", "29.8° from Q", verdict.SlipFound, "", ""},
 
 		{up, "bearing", "N 1.8 E", verdict.Correct, "", ""},
 		{up, "bearing", "azimuth 1.8", verdict.Correct, "", ""},

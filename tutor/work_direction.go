@@ -40,6 +40,19 @@ func (w *Work) senses(q *lesson.Quantity, r entry.Reading) []entry.Reading {
 	return []entry.Reading{asked, r}
 }
 
+// untold is the key of what is said of a direction that, wrong as it was taken, may
+// be meant another way: towards the other end of an axis, or to the other side of
+// what it is told from, where that is not what the setting tells from. "" of others.
+func (w *Work) untold(r entry.Reading) string {
+	switch d := w.Settings.Direction; {
+	case r.Open:
+		return "entry.heading-end"
+	case r.Sideless && !(d.As == lesson.FromThing && d.Thing == r.From):
+		return "entry.heading-side"
+	}
+	return ""
+}
+
 // sideless is what is said of an acute angle that does not tell its side, where
 // that is asked: it is two directions, or four, so nothing can be judged yet.
 func (w *Work) sideless(q *lesson.Quantity, typed string, r entry.Reading) *entry.Error {

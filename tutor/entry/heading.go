@@ -66,6 +66,7 @@ type headingParser struct {
 	from  string        // the thing it is told from, "" where that is an axis
 	bare  bool          // a sense is told, and not from what
 	open  bool          // above or below an axis, and not which end of it
+	side  bool          // of a thing, is not told
 	base  statics.Angle // the direction of that thing
 }
 
@@ -214,7 +215,9 @@ func (p *headingParser) fromThing(r rotation) statics.Heading {
 		if (p.thing() - p.base).Normalized() < 0 {
 			r.sense = statics.Clockwise
 		}
+		r.told = true
 	}
+	p.side = !r.told && r.turn != 0
 	return p.checked(statics.From(statics.PlusX, r.turn, r.sense))
 }
 

@@ -75,6 +75,7 @@ type Reading struct {
 	Heading     statics.Heading // of a direction, from the thing as if that were +x
 	From        string          // the thing given that it was told from; "" for an axis
 	Open        bool            // a direction above or below an axis, of which it is not told which end
+	Sideless    bool            // a direction told from a thing given, and not to which side of it
 	Bare        bool            // a direction of which the sense is told, and not from what: 20° clockwise
 }
 
@@ -114,7 +115,7 @@ func (p *headingParser) worded() bool {
 func (p *headingParser) directed() Reading {
 	v, n := (p.base + p.found.Angle()).Degrees(), p.number()
 	return Reading{Form: Direction, Value: v, Halves: n.halves(), Digits: n.digits, Decimals: n.decimals,
-		Unit: "deg", UnitWritten: true, Tree: expr.Deg(v), Heading: p.found, From: p.from, Bare: p.bare, Open: p.open}
+		Unit: "deg", UnitWritten: true, Tree: expr.Deg(v), Heading: p.found, From: p.from, Bare: p.bare, Open: p.open, Sideless: p.side}
 }
 
 func read(s string, sc Scope) (r Reading, err *Error) {
