@@ -34,6 +34,7 @@ func (w *Work) conclude(q *lesson.Quantity, r *Reply, c weighed) {
 	case e.carried():
 	case e.roundedBeyond():
 	case e.roundedTooSoon():
+	case e.ofAnother():
 	case e.oneSlip():
 	case w.oneNumberOff(q, r):
 	case e.oneOfTwo():

@@ -33,6 +33,8 @@ func (w *Work) say(q *lesson.Quantity, r *Reply) string {
 		return w.askWhich(r.rivals[0], r.rivals[1])
 	case r.Verdict == verdict.SlipFound:
 		return w.askAbout(r.Slips[0])
+	case r.finds != "":
+		return w.Lesson.Say("feedback.finds", "of", w.Lesson.SymbolText(r.finds), "symbol", w.Lesson.SymbolText(q.Name))
 	case r.numberOff != "":
 		return w.Lesson.Say("feedback.number", "number", r.numberOff)
 	}

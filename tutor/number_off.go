@@ -40,6 +40,37 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 	return 0, nil
 }
 
+// forAnother is the quantity of q's kind that an expression of givens alone entered
+// for q comes to, to the last digit; "" where there is none. Angles are sums of whole
+// degrees, and come to one another by chance.
+func (w *Work) forAnother(q *lesson.Quantity, r entry.Reading) string {
+	if q.IsAngle() || !w.unrounded(r) || len(r.Literals) < 2 {
+		return ""
+	}
+	for i := range w.Lesson.Quantities {
+		c := &w.Lesson.Quantities[i]
+		if c != q && !c.Given && !c.Equation && c.Dim == q.Dim && math.Abs(r.Value-c.True) <= exactly*math.Abs(c.True) {
+			return c.Name
+		}
+	}
+	return ""
+}
+
+// ofAnother is the verdict on the right formula for another quantity, where no one
+// slip is sure to have led to it; false where it is none.
+func (e *explanation) ofAnother() bool {
+	if e.slip && !e.r.Slips[0].double() {
+		return false
+	}
+	name := e.w.forAnother(e.q, e.r.Reading)
+	if name == "" {
+		return false
+	}
+	e.r.Verdict, e.r.finds = verdict.Unexplained, name
+	e.r.Slips, e.r.Unexplained = nil, 1
+	return true
+}
+
 // oneNumberOff is the verdict on a formula with one number off; false where that
 // is not what is wrong.
 func (w *Work) oneNumberOff(q *lesson.Quantity, r *Reply) bool {

@@ -30,6 +30,7 @@ type Reply struct {
 	help      string        // with which Feedback begins where the value comes again; "" else
 	estimate  string        // with which it ends where the value is far from the learner's own; "" else
 	perhaps   bool          // Rounded is likely to be all, and not sure
+	finds     string        // unexplained: the quantity that a formula finds, which is another than asked; "" where none is
 	numberOff string        // unexplained: the one number that keeps an expression from being right; "" where none does
 	typed     entry.Reading // as read; Reading has a direction's value brought to degrees from +x
 }

@@ -59,3 +59,21 @@ func TestAStatedNumberIsNoRoundedOne(t *testing.T) {
 		assert.Contains(t, r.Slips[0].IDs, row.told)
 	}
 }
+
+// A formula that finds another quantity, and no one slip's, is told as that: no two
+// slips are looked for behind it.
+func TestAFormulaForAnotherQuantityIsToldSo(t *testing.T) {
+	rows := []struct{ quantity, entry, of string }{
+		{"R", "340 cos 25 + 610 cos 118", "Rx"},
+		{"R", "610 sin 118 + 340 sin 25", "Ry"},
+		{"R", "340 sin 25", "Py"},
+	}
+	for _, row := range rows {
+		r := NewWork(barge(t), lesson.DefaultSettings()).Enter(row.quantity, row.entry)
+		require.Equal(t, verdict.Unexplained, r.Verdict, "%s: %s", row.entry, r.Feedback)
+		assert.Contains(t, r.Feedback, row.of)
+		assert.Empty(t, r.Slips)
+	}
+	one := NewWork(barge(t), lesson.DefaultSettings()).Enter("gamma", "118 − 25") // φ: one slip's
+	assert.Equal(t, verdict.SlipFound, one.Verdict)
+}

@@ -118,7 +118,7 @@ func TestSlipsRefuses(t *testing.T) {
 	}{
 		{"no such quantity", "--quantity: ", "gamma", []string{barge, "--quantity", "gama"}},
 		{"a given", "--quantity: ", "given", []string{barge, "--quantity", "P"}},
-		{"unreadable", "--value 7?: ", "can't be read", []string{barge, "--value", "7?"}},
+		{"unreadable", "--value 7&: ", "can't be read", []string{barge, "--value", "7&"}},
 		{"wrong dimension", "--value 7 kN: ", "angle", []string{barge, "--value", "7 kN", "--quantity", "phi"}},
 		{"csv of a value", "--csv", "--json", []string{barge, "--value", "7", "--csv"}},
 		{"no such file", "absent.yaml", "no such file", []string{"absent.yaml"}},

@@ -10,6 +10,7 @@ var tutoring = map[string]string{
 	"feedback.outside":      "A sketch shows {symbol} between {lo} and {hi}. Which step could have taken you outside?",
 	"feedback.negative":     "{symbol} is a size, and a size has no sign. Where does the minus of your value come from?",
 	"feedback.number":       "Your formula fits but for one number: {number}. What does it stand for, and where is it from?",
+	"feedback.finds":        "That formula leads to {of}, and {symbol} is asked here. What more does it take to get from the one to the other?",
 	"feedback.affine":       "That does not fit the sketch yet. Which two directions meet at this corner, and which of them is {in}?",
 
 	"feedback.carried":          "Your step for {symbol} is right, but it rests on your value for {from}. Would you look at {from} again first?",
