@@ -1,6 +1,7 @@
 package entry
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -26,6 +27,28 @@ func ranged(tokens []token) {
 	case n == 4 && off.is('-') && all[1].is('+') && all[1].to == off.from && last.num.value <= little*first.num.value:
 		all[1].through(off.span).fail("two-values")
 	}
+}
+
+// once leaves out a value told again in another unit: 683 N (0.683 kN). Another one
+// in its place is a second value.
+func once(tokens []token) []token {
+	const value = 2 // a number and its unit
+	if len(tokens) != 2*value+3 || tokens[value].kind != tOpen || tokens[2*value+1].kind != tClose {
+		return tokens
+	}
+	first, again := tokens[:value], tokens[value+1:]
+	if first[0].kind != tNumber || first[1].kind != tUnit || again[0].kind != tNumber || again[1].kind != tUnit {
+		return tokens
+	}
+	from, to := first[1].unit, again[1].unit
+	if from.Dim != to.Dim { // 120 kg (9.81 m/s²)
+		return tokens
+	}
+	off := math.Abs(from.Base(first[0].num.value) - to.Base(again[0].num.value))
+	if off > from.Base(first[0].num.half)+to.Base(again[0].num.half)+1e-9*off {
+		again[0].through(again[1].span).fail("two-values")
+	}
+	return append(slices.Clone(first), tokens[len(tokens)-1])
 }
 
 // doubtful fails for a number that copying or a habit of writing has made into

@@ -132,6 +132,7 @@ func read(s string, sc Scope) (r Reading, err *Error) {
 	if left, right, ok := sides(tokens, &sc); ok {
 		r.equation(left, right, &sc)
 	} else {
+		left = once(left)
 		doubtful(left, []rune(s))
 		halfBehind(left, &sc)
 		ranged(left)

@@ -285,4 +285,11 @@ R: 682.6 N, 4 significant figures → number 682.6 ± 0.05 N
 R: 682.6 sf → error 7+2 unknown-behind
 R: 68 sf → error 4+2 unknown-behind
 beta: 88.2° (3sf) → number 88.2 ± 0.05 deg
+# a value told twice
+R: 683 N (0.683 kN) → number 683 ± 0.5 N
+R: 0.683 kN (683 N) → number 683 ± 0.5 kN
+R: 683 N [153.5 lb] → number 683 ± 0.5 N
+R: 683 N (700 N) → error 8+5 two-values
+R: 340 (2 N) → expression 680 N | 340·2
+beta: 88.2° (1.539 rad) → number 88.2 ± 0.05 deg
 `
