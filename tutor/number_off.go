@@ -21,7 +21,7 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 	if r.Form != entry.Expression {
 		return 0, nil
 	}
-	own := w.now(q).own
+	own, tree := w.now(q).own, w.asFound(q, r)
 	var right []string
 	for i := range q.Routes {
 		right = append(right, w.Lesson.shape(q.Routes[i].Tree, own))
@@ -29,10 +29,14 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 	for _, l := range r.Literals {
 		for i := range w.Lesson.Quantities {
 			c := &w.Lesson.Quantities[i]
-			if c == q || c.Equation || math.Abs(own[i]-l.Value) <= l.Coarse {
+			off := l.Coarse
+			if c.Given { // nobody rounds those
+				off = l.Half
+			}
+			if c == q || c.Equation || math.Abs(own[i]-l.Value) <= off {
 				continue
 			}
-			if slices.Contains(right, w.Lesson.shape(expr.Replace(r.Tree, l.Site, expr.S(c.Name)), own)) {
+			if slices.Contains(right, w.Lesson.shape(expr.Replace(tree, l.Site, expr.S(c.Name)), own)) {
 				return l.Value, c
 			}
 		}

@@ -50,6 +50,7 @@ func (w *Work) weigh(q *lesson.Quantity, r entry.Reading, more ...meant) weighed
 	}
 	hidden := w.hiddenStep(q, r)
 	r = anyWriting(q, r)
+	r.Tree = w.asFound(q, r)
 	all := append(w.meanings(q, r), more...)
 	s, done := w.asItStands(q)
 	defer done()

@@ -9,6 +9,7 @@ import (
 
 	"closingside/statics/expr"
 	"closingside/tutor/entry"
+	"closingside/tutor/lesson"
 )
 
 // told lists the slips that lead to the very form of an expression, the
@@ -32,6 +33,33 @@ func (o *outcome) told(l *Lesson, r entry.Reading) []string {
 	}
 	slices.SortStableFunc(ids, func(a, b string) int { return cmp.Compare(weights[b], weights[a]) })
 	return ids
+}
+
+// asFound is the tree of an expression for q with every number that a value found on
+// the way rounds to as that value: 682.6 is R, as the formula has it.
+func (w *Work) asFound(q *lesson.Quantity, r entry.Reading) expr.Node {
+	if r.Form != entry.Expression {
+		return r.Tree
+	}
+	own, tree := w.now(q).own, r.Tree
+	for _, l := range r.Literals {
+		nearest, off := 0.0, l.Half*(1+1e-9)
+		for i := range w.Lesson.Quantities {
+			c := &w.Lesson.Quantities[i]
+			if by := math.Abs(math.Abs(own[i]) - l.Value); c != q && !c.Given && !c.Equation && by <= off {
+				nearest, off = math.Abs(own[i]), by
+			}
+		}
+		if nearest == 0 || w.stated(l.Value) {
+			continue
+		}
+		if _, angle := expr.At(tree, l.Site).(expr.Ang); angle {
+			tree = expr.Replace(tree, l.Site, expr.Deg(nearest))
+		} else {
+			tree = expr.Replace(tree, l.Site, expr.N(nearest))
+		}
+	}
+	return tree
 }
 
 // shape is a text that is the same for two formulas of one form: names stand

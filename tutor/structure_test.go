@@ -77,3 +77,20 @@ func TestAFormulaForAnotherQuantityIsToldSo(t *testing.T) {
 	one := NewWork(barge(t), lesson.DefaultSettings()).Enter("gamma", "118 − 25") // φ: one slip's
 	assert.Equal(t, verdict.SlipFound, one.Verdict)
 }
+
+// The form of an expression tells what was done though it holds rounded values found on
+// the way: 682.6 is R.
+func TestTheFormIsReadWithRoundedValuesInIt(t *testing.T) {
+	rows := []struct{ quantity, entry, told string }{
+		{"alpha", "cos⁻¹((600² + 682.6² − 340²)/(2·610·682.6))", "given-miscopied"},
+		{"alpha", "cos⁻¹((610² + 682.6² − 300²)/(2·610·682.6))", "given-miscopied"},
+		{"alpha", "cos⁻¹((160² + 682.6² − 340²)/(2·610·682.6))", "given-miscopied"},
+		{"beta", "sin⁻¹(610·sin(29.83°)/330)", "given-miscopied"},
+		{"Rx", "682.6/cos 88.17°", "ratio-inverted"},
+	}
+	for _, row := range rows {
+		r := NewWork(barge(t), lesson.DefaultSettings()).Enter(row.quantity, row.entry)
+		require.Equal(t, verdict.SlipFound, r.Verdict, "%s: %s", row.entry, r.Feedback)
+		assert.Contains(t, r.Slips[0].IDs, row.told, row.entry)
+	}
+}
