@@ -98,7 +98,7 @@ func (e *explanation) roundedBeyond() bool {
 	switch {
 	case e.beyond == nil:
 		return false
-	case e.slip && e.w.farOff(e.q, e.r.Reading):
+	case e.slip && (e.r.Reading.Form == entry.Expression || e.w.farOff(e.q, e.r.Reading)): // an expression tells by its form
 		return false
 	case e.c.rounded != nil && e.c.onlyTooSoon() && e.w.now(e.q).standing != 0:
 		return false

@@ -21,7 +21,8 @@ func (w *Work) numberOff(q *lesson.Quantity, r entry.Reading) (written float64, 
 	if r.Form != entry.Expression {
 		return 0, nil
 	}
-	own, tree := w.now(q).own, w.asFound(q, r)
+	own := w.now(q).own
+	tree, _ := w.asFound(q, r, own)
 	var right []string
 	for i := range q.Routes {
 		right = append(right, w.Lesson.shape(q.Routes[i].Tree, own))

@@ -50,7 +50,7 @@ func (w *Work) weigh(q *lesson.Quantity, r entry.Reading, more ...meant) weighed
 	}
 	hidden := w.hiddenStep(q, r)
 	r = anyWriting(q, r)
-	r.Tree = w.asFound(q, r)
+	r.Tree, _ = w.asFound(q, r, w.now(q).own)
 	all := append(w.meanings(q, r), more...)
 	s, done := w.asItStands(q)
 	defer done()
@@ -187,7 +187,7 @@ func (k *ranking) addDoubles(rate float64, all []doubleHit) {
 const shareOtherForm = 0.05
 
 // byForm makes little of the slips that lead to other formulas than the one
-// entered, and of chance, where that is the very formula some slip leads to.
+// entered, of rounding and of chance, where that is the very formula some slip leads to.
 func (k *ranking) byForm() {
 	if k.r.Form != entry.Expression {
 		return
@@ -206,6 +206,10 @@ func (k *ranking) byForm() {
 			k.sum -= m.p * (1 - shareOtherForm)
 			m.p *= shareOtherForm
 		}
+	}
+	for i := range k.early {
+		k.sum -= k.early[i].p * (1 - shareOtherForm)
+		k.early[i].p *= shareOtherForm
 	}
 }
 

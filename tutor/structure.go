@@ -36,21 +36,23 @@ func (o *outcome) told(l *Lesson, r entry.Reading) []string {
 }
 
 // asFound is the tree of an expression for q with every number that a value found on
-// the way rounds to as that value: 682.6 is R, as the formula has it.
-func (w *Work) asFound(q *lesson.Quantity, r entry.Reading) expr.Node {
+// the way rounds to as that value: 682.6 is R, as the formula has it; and the numbers
+// that are left. values are those of all quantities.
+func (w *Work) asFound(q *lesson.Quantity, r entry.Reading, values []float64) (tree expr.Node, left []entry.Literal) {
 	if r.Form != entry.Expression {
-		return r.Tree
+		return r.Tree, r.Literals
 	}
-	own, tree := w.now(q).own, r.Tree
+	tree = r.Tree
 	for _, l := range r.Literals {
 		nearest, off := 0.0, l.Half*(1+1e-9)
 		for i := range w.Lesson.Quantities {
 			c := &w.Lesson.Quantities[i]
-			if by := math.Abs(math.Abs(own[i]) - l.Value); c != q && !c.Given && !c.Equation && by <= off {
-				nearest, off = math.Abs(own[i]), by
+			if by := math.Abs(math.Abs(values[i]) - l.Value); c != q && !c.Given && !c.Equation && by <= off {
+				nearest, off = math.Abs(values[i]), by
 			}
 		}
 		if nearest == 0 || w.stated(l.Value) {
+			left = append(left, l)
 			continue
 		}
 		if _, angle := expr.At(tree, l.Site).(expr.Ang); angle {
@@ -59,7 +61,7 @@ func (w *Work) asFound(q *lesson.Quantity, r entry.Reading) expr.Node {
 			tree = expr.Replace(tree, l.Site, expr.N(nearest))
 		}
 	}
-	return tree
+	return tree, left
 }
 
 // shape is a text that is the same for two formulas of one form: names stand

@@ -94,3 +94,20 @@ func TestTheFormIsReadWithRoundedValuesInIt(t *testing.T) {
 		assert.Contains(t, r.Slips[0].IDs, row.told, row.entry)
 	}
 }
+
+// A formula of a slip's form is that slip's, though the rounding of the numbers in it
+// would reach the right value: cos 22° stands where cos 25° should. And no rounding is
+// told of that moves a value beyond all bounds, as where it divides by nearly nothing.
+func TestAFormulaOfASlipIsNotTheRightWayRounded(t *testing.T) {
+	oblique := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "560 N", "70 deg"), kinds.AxisSource("u", "25 deg"), kinds.AxisSource("v", "118 deg"))
+	w := NewWork(solvedBy(t, oblique), lesson.DefaultSettings())
+	r := w.Enter("Fu", "(191.5·sin 62° − 526.2·(−cos 62°))/(cos(22°)·sin 62° − sin(25°)·(−cos 62°))")
+	assert.NotEqual(t, verdict.EarlyRounding, r.Verdict, r.Feedback)
+
+	stay := lesson.Branch("", lesson.Leaf("name", "A"), lesson.Leaf("is", "cable"), lesson.Leaf("direction", "5:12 up left"))
+	guy := lesson.Branch("", lesson.Leaf("name", "B"), lesson.Leaf("is", "cable"), lesson.Leaf("direction", "58 deg above +x"))
+	load := lesson.Branch("", lesson.Leaf("name", "W"), lesson.Leaf("is", "weight"), lesson.Leaf("force", "450.8 lb"))
+	w = NewWork(solvedBy(t, kinds.EquilibriumSource("", stay, guy, load)), lesson.DefaultSettings())
+	r = w.Enter("F1", "450.8·cos(58°)/(cos(22.62°)·cos 58° + cos(180° − 22.62°)·cos 58°)")
+	assert.NotEqual(t, verdict.EarlyRounding, r.Verdict, r.Feedback)
+}
