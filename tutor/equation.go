@@ -1,8 +1,10 @@
 package tutor
 
 import (
+	"math"
 	"slices"
 
+	"closingside/statics"
 	"closingside/statics/expr"
 	"closingside/tutor/balance"
 	"closingside/tutor/entry"
@@ -158,8 +160,14 @@ func coarse(w *Work, r *entry.Reading) bool {
 }
 
 // mayBeRounded tells whether a number of an equation may be a rounded one: it is not
-// stated, nor the sine of 30°.
-func (w *Work) mayBeRounded(l *entry.Literal) bool { return !w.stated(l.Value) && l.Value != 0.5 }
+// stated, nor the very sine or cosine of a direction that is: 0.5 of 30°, 0.8 of 3:4.
+func (w *Work) mayBeRounded(l *entry.Literal) bool {
+	exact := func(h statics.Heading) bool {
+		sin, cos := math.Sincos(float64(h.Angle()))
+		return math.Abs(math.Abs(sin)-l.Value) <= 1e-9 || math.Abs(math.Abs(cos)-l.Value) <= 1e-9
+	}
+	return !w.stated(l.Value) && !w.heading(exact)
+}
 
 // asWritten is an equation whose numbers are known to their last digit, final
 // zeros among them.

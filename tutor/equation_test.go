@@ -270,6 +270,26 @@ func TestTheSineOfThirtyIsNotRounded(t *testing.T) {
 	assert.Equal(t, "0.65", got.Rounded.What)
 }
 
+// Nor are 0.8 and 0.6 of a slope 3:4; 0.77 for cos 40° is asked for with a digit more.
+func TestExactPartsOfASlopeAreNotRounded(t *testing.T) {
+	part := func(name, is, direction string, more ...lesson.Source) lesson.Source {
+		return lesson.Branch("", append([]lesson.Source{lesson.Leaf("name", name), lesson.Leaf("is", is), lesson.Leaf("direction", direction)}, more...)...)
+	}
+	weight := lesson.Branch("", lesson.Leaf("name", "W"), lesson.Leaf("is", "weight"), lesson.Leaf("mass", "20 kg"))
+	for _, row := range []struct {
+		other, entry string
+		notes        []string
+	}{
+		{"60 deg above -x", "0.8 K = 0.5 A", nil},
+		{"40 deg above -x", "0.8 K = 0.77 A", []string{"digit-more"}},
+	} {
+		l := solvedBy(t, kinds.EquilibriumSource("", part("A", "cable", row.other), part("K", "cable", "3:4 up right"), weight))
+		got := NewWork(l, lesson.DefaultSettings()).Enter("sumx", row.entry)
+		require.Equal(t, verdict.Correct, got.Verdict, "%s: %s", row.entry, got.Feedback)
+		assert.Equal(t, row.notes, got.Notes, row.entry)
+	}
+}
+
 // An equation whose numbers agree and whose units do not is not taken: it says
 // which side measures what, and nothing is recorded against the learner.
 func TestAnEquationOfDifferentUnitsIsNotTaken(t *testing.T) {

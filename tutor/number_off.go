@@ -62,9 +62,9 @@ func (w *Work) forAnother(q *lesson.Quantity, r entry.Reading) string {
 }
 
 // ofAnother is the verdict on the right formula for another quantity, where no one
-// slip is sure to have led to it; false where it is none.
+// slip in the step itself is sure to have led to it; false where it is none.
 func (e *explanation) ofAnother() bool {
-	if e.slip && !e.r.Slips[0].double() {
+	if e.slip && !e.r.Slips[0].double() && e.r.Slips[0].At == e.q.Name {
 		return false
 	}
 	name := e.w.forAnother(e.q, e.r.Reading)
