@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"sync"
 
 	"closingside/tutor/entry"
 	"closingside/tutor/lesson"
@@ -48,7 +49,7 @@ func (w *Work) weigh(q *lesson.Quantity, r entry.Reading, more ...meant) weighed
 	if len(r.Halves) == 0 {
 		r.Halves = []float64{w.formulaHalf(q, r)}
 	}
-	hidden := w.hiddenStep(q, r)
+	typed := r
 	r = anyWriting(q, r)
 	r.Tree, _ = w.asFound(q, r, w.now(q).own)
 	all := append(w.meanings(q, r), more...)
@@ -62,7 +63,7 @@ func (w *Work) weigh(q *lesson.Quantity, r entry.Reading, more ...meant) weighed
 		}
 		groups[1].rate = rateCarriedAfter
 	}
-	k := ranking{w: w, q: q, r: r, hidden: hidden, noise: rateUnexplained * w.density(q, r, groups[0].table)}
+	k := ranking{w: w, q: q, r: r, hidden: sync.OnceValue(func() bool { return w.hiddenStep(q, typed) }), noise: rateUnexplained * w.density(q, r, groups[0].table)}
 	k.sum = k.noise
 	for _, g := range groups {
 		k.look(g)
@@ -113,7 +114,7 @@ type ranking struct {
 
 	noise float64 // of these, that nothing explains the entry
 
-	hidden bool // a step in the head stands behind a number of the entry
+	hidden func() bool // a step in the head stands behind a number of the entry
 
 	slips          []met
 	carried, early []met
@@ -144,7 +145,7 @@ func (k *ranking) what(m *met) outcome {
 func (k *ranking) look(g group) {
 	g.table.near(k.r.Value, reachOf(k.q, k.r), func(cell *cell) {
 		first := g.table.guesses[cell.from].first
-		if first.written || !k.hidden && !g.table.written(cell, k.r) { // of what was written down wrongly, see misstated
+		if first.written || !g.table.written(cell, k.r) && !k.hidden() { // of what was written down wrongly, see misstated
 			return
 		}
 		m := met{p: g.rate * cell.weight / g.table.total * g.table.likelihood(cell, k.r), table: g.table, cell: cell}
