@@ -17,11 +17,14 @@ func (t *table) blur(c *cell) writing.Spread {
 	}
 	var all writing.Drift
 	sum := 0.0
-	ways := t.guesses[c.from:c.to]
-	for i := range ways[:min(len(ways), maxBlurred)] {
-		d, weight := t.drift(&ways[i]), ways[i].weight
-		all.Weigh(weight, d)
-		sum += weight
+	left := maxBlurred
+	for i := c.from; i < c.to && left > 0; i++ {
+		g := &t.guesses[i]
+		if weight := g.weight * (1 - g.exact()); weight > 0 {
+			all.Weigh(weight, t.drift(g))
+			sum += weight
+			left--
+		}
 	}
 	c.spread = all.Over(sum).Spread()
 	c.blurred = true
@@ -37,7 +40,7 @@ func (t *table) blurAhead(late func() bool) (made bool) {
 		}
 		some := t.cells[t.ahead:min(t.ahead+blurredAtOnce, len(t.cells))]
 		for i := range some {
-			if !t.exact(&some[i]) {
+			if some[i].exact < 1 {
 				t.blur(&some[i])
 			}
 		}

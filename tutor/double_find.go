@@ -87,7 +87,7 @@ func (d *doubles) near(q *lesson.Quantity, v, reach float64, visit func(x *liste
 
 // exact tells whether no rounding blurs the value.
 func (x *double) exact() bool {
-	whole := func(o *outcome) bool { return o == nil || o.exact }
+	whole := func(o *outcome) bool { return o == nil || o.exact == 1 }
 	sums := func(p *plan) bool { return p == nil || p.whole }
 	return whole(x.first) && whole(x.second) && (x.v == nil || x.v.whole) && sums(x.plan) && sums(x.other)
 }

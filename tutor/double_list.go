@@ -178,7 +178,7 @@ func (m *doubler) twiceIn(q int) []outcome {
 			return all[i].outcome(quantity)
 		}
 		c := &copied[i-len(all)]
-		return outcome{value: c.value, ids: crossed(c.v.ids, miscopied), at: quantity.Name, weight: c.weight, exact: c.v.whole, prog: c.v.prog, basis: ofEntries, copied: c.at}
+		return outcome{value: c.value, ids: crossed(c.v.ids, miscopied), at: quantity.Name, weight: c.weight, exact: wholly(c.v.whole), prog: c.v.prog, basis: ofEntries, copied: c.at}
 	})
 }
 

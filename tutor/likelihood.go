@@ -64,7 +64,7 @@ func (w *Work) formulaHalf(q *lesson.Quantity, r entry.Reading) float64 {
 // inCell is the probability that the value of a cell is typed as v ± half.
 func (t *table) inCell(c *cell, v, half float64) float64 {
 	q := &t.s.w.Lesson.Quantities[t.q]
-	if o := t.likeliest(c).first; o.rounded != nil && o.exact { // a value rounded in being written
+	if o := t.likeliest(c).first; o.rounded != nil && o.exact == 1 { // a value rounded in being written
 		switch {
 		case q.FoldedDistance(v, c.value) > half*(1+1e-9):
 			return 0
@@ -95,13 +95,17 @@ func (t *table) inCellOf(q *lesson.Quantity, c *cell, v, half float64) float64 {
 	}
 	blur := writing.Exact
 	switch {
-	case t.exact(c):
+	case c.exact == 1:
 	case t.s.standing == 0 && writing.Unrounded(q, v, half):
 		blur = writing.Spread{}
 	default:
 		blur = t.blur(c)
 	}
-	return h.Chance(q, v, half, c.value, blur)
+	p := h.Chance(q, v, half, c.value, blur)
+	if c.exact > 0 && c.exact < 1 {
+		p = c.exact*h.Chance(q, v, half, c.value, writing.Exact) + (1-c.exact)*p
+	}
+	return p
 }
 
 // density is the probability of the entry's cell when nothing explains it.

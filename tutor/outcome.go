@@ -16,7 +16,7 @@ type outcome struct {
 	likely string   // of ids the most likely; "" where there is one alone
 	at     string   // quantity in whose finding the (first) slip sits
 	weight float64  // prior among outcomes, before normalising
-	exact  bool     // whole degrees by sums alone: no rounding blurs it
+	exact  float64  // share of its ways that are whole degrees by sums alone: no rounding blurs those
 
 	from     string   // carried: the first wrong entry it rests on
 	rests    set      // and all of them
@@ -98,6 +98,9 @@ func sortPlaces(order []place) {
 
 // absorb adds another way to the same value, but for its forms. Each id counts once.
 func (o *outcome) absorb(other *outcome) {
+	if both := o.weight + other.weight; both > 0 {
+		o.exact = (o.exact*o.weight + other.exact*other.weight) / both
+	}
 	if o.likely = o.lead(); other.weight > o.weight {
 		o.likely = other.lead()
 	}
@@ -108,5 +111,4 @@ func (o *outcome) absorb(other *outcome) {
 			slices.Sort(o.ids)
 		}
 	}
-	o.exact = o.exact && other.exact
 }

@@ -35,6 +35,7 @@ type quantityFacts struct {
 	routes   []routeFacts
 	onward   []formula     // see Quantity.Onward
 	drift    writing.Drift // see driftInHead
+	inexact  float64       // see inexactly
 	upstream set           // what it may be worked from
 
 	singles singles      // see singlesOf
@@ -76,6 +77,7 @@ func (l *Lesson) ready() *prepared {
 		}
 		p.modes = []mode{l.inMode("radian-mode", expr.InRadians), l.inMode("gradian-mode", expr.InGradians)}
 		l.prep = p
+		l.inexactly()
 		for i := range p.of {
 			p.of[i].drift, p.of[i].upstream = l.driftInHead(i), p.above(i)
 		}

@@ -56,7 +56,7 @@ func (w *Work) weigh(q *lesson.Quantity, r entry.Reading, more ...meant) weighed
 	s, done := w.asItStands(q)
 	defer done()
 	i := w.Lesson.index[q.Name]
-	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, s.carriedTo(i)}, {rateRounding, s.near(i, r)}}
+	groups := []group{{rateSlip, s.outcomes(i)}, {rateCarried, s.carriedTo(i)}, {rateRounding * w.Lesson.prep.of[i].inexact, s.near(i, r)}}
 	if len(groups[1].table.cells) > 0 { // most learners go on with what they wrote
 		for g := range groups {
 			groups[g].rate *= (1 - rateCarriedAfter) / (1 - rateCarried)

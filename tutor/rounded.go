@@ -117,7 +117,7 @@ func (s *state) roundedItself(q int) []outcome {
 	quantity := &l.Quantities[q]
 	var out []outcome
 	for _, d := range tooFew(&s.w.Settings, quantity.Dim, quantity.True) {
-		out = append(out, outcome{value: d.value, ids: carriedIDs, at: quantity.Name, weight: d.weight, exact: true,
+		out = append(out, outcome{value: d.value, ids: carriedIDs, at: quantity.Name, weight: d.weight, exact: 1,
 			rounded: keptShort(&s.w.Settings, quantity, l.SymbolText(quantity.Name), d)})
 	}
 	return out

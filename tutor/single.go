@@ -135,7 +135,7 @@ func (s *state) predict(all []prediction, q *lesson.Quantity, v *variant, of bas
 
 func (p *prediction) outcome(q *lesson.Quantity) outcome {
 	v := p.v
-	return outcome{value: p.value, ids: v.ids, at: q.Name, weight: p.weight, exact: v.whole, prog: v.prog, basis: p.basis, forms: v.forms}
+	return outcome{value: p.value, ids: v.ids, at: q.Name, weight: p.weight, exact: wholly(v.whole), prog: v.prog, basis: p.basis, forms: v.forms}
 }
 
 // merge gathers outcomes of the same value, in order: ids are joined, weights

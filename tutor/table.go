@@ -39,6 +39,7 @@ type table struct {
 // cell is the guesses of one value.
 type cell struct {
 	value, weight float64
+	exact         float64 // share of its guesses, by weight, that no rounding blurs
 	from, to      int32
 	below         bool // an angle of the figure that comes out below zero
 	blurred       bool // spread is worked out
@@ -76,7 +77,7 @@ func (s *state) newTable(q int, all []guess) *table {
 		if k := slices.IndexFunc(ways, func(g guess) bool { return !g.first.written }); k > 0 { // what is written down wrongly comes first alone only
 			ways[0], ways[k] = ways[k], ways[0]
 		}
-		c.weight = weightOf(ways)
+		c.weight, c.exact = weightOf(ways), exactIn(ways)
 		t.total += c.weight
 	}
 	if len(t.cells) == 0 {
@@ -215,7 +216,7 @@ func (t *table) likeliest(c *cell) *guess {
 func (g *guess) outcome() outcome {
 	o := *g.first
 	if g.plan != nil {
-		o.exact = o.exact && g.plan.whole
+		o.exact = g.exact()
 	}
 	return o
 }
@@ -229,15 +230,26 @@ func (t *table) outcomes() []outcome {
 	return out
 }
 
-// exact tells whether no rounding blurs the value of a cell.
-func (t *table) exact(c *cell) bool {
-	for i := c.from; i < c.to; i++ {
-		g := &t.guesses[i]
-		if !g.first.exact || g.plan != nil && !g.plan.whole {
-			return false
-		}
+// exact is the share of a guess's ways whose value no rounding blurs.
+func (g *guess) exact() float64 {
+	if g.plan != nil && !g.plan.whole {
+		return 0
 	}
-	return true
+	return g.first.exact
+}
+
+// exactIn is the share, by weight, of guesses whose value no rounding blurs.
+func exactIn(guesses []guess) float64 {
+	exact, blurred := 0.0, 0.0
+	for i := range guesses {
+		e := guesses[i].exact()
+		exact += e * guesses[i].weight
+		blurred += (1 - e) * guesses[i].weight
+	}
+	if blurred == 0 {
+		return 1
+	}
+	return exact / (exact + blurred)
 }
 
 // near visits the cells within reach of v, around the circle for an angle.

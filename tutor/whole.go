@@ -24,6 +24,14 @@ func sumsAlone(tree expr.Node, l *Lesson) bool {
 	})
 }
 
+// wholly is the share of one way that is whole, or not.
+func wholly(whole bool) float64 {
+	if whole {
+		return 1
+	}
+	return 0
+}
+
 // wholes are the quantities known to be whole: those given so, and what comes of
 // them by sums. One that is whole by chance, as an angle between equal forces, is
 // worked out like any other.
@@ -40,3 +48,29 @@ func (l *Lesson) wholes() set {
 	}
 	return whole
 }
+
+// inexactly notes how often each quantity is found by a way on which something may be
+// rounded: one that is whole, seldom.
+func (l *Lesson) inexactly() {
+	of := l.prep.of
+	for i := range of {
+		if !l.whole.has(i) {
+			of[i].inexact = 1
+		}
+	}
+	for range wholeRounds {
+		l.whole.each(func(i int) {
+			sum := 0.0
+			for _, f := range of[i].routes {
+				exact := wholly(sumsAlone(f.tree, l))
+				f.reads.each(func(in int) { exact *= 1 - of[in].inexact })
+				sum += f.share * (1 - exact)
+			}
+			of[i].inexact = sum
+		})
+	}
+}
+
+// wholeRounds is how often quantities that are whole by each other are gone through:
+// what that leaves off is small.
+const wholeRounds = 4

@@ -49,6 +49,8 @@ type Lesson struct {
 	index   map[string]int
 	naming  sync.Once // of symbols: each quantity's, and its symbol in plain text
 	symbols []string
+	sharing sync.Once // of atHand: by quantity, whether it is found from the statement without a key
+	atHand  []bool
 }
 
 // Way is a worked solution by one method: the routes in the order taken.

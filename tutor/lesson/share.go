@@ -1,9 +1,16 @@
 package lesson
 
+import (
+	"slices"
+
+	"closingside/statics/expr"
+)
+
 // How often ways are taken (judgement).
 const (
-	shareTaken = 1.0 // of a route that a worked solution takes, against
-	ShareOther = 0.4 // that of another
+	shareTaken = 1.0  // of a route that a worked solution takes, against
+	ShareOther = 0.4  // that of another, and
+	shareKeyed = 0.02 // that of one by sines and the like, where sums of the statement do
 )
 
 // Takes tells whether a worked solution takes route j of q, or one like it.
@@ -18,11 +25,17 @@ func (l *Lesson) Takes(q *Quantity, j int) bool {
 	return taken
 }
 
-// Share is how often a learner takes route j of q: its share among all.
+// Share is how often a learner takes route j of q: its share among all. What a few sums
+// of the statement give is seldom found by sines.
 func (l *Lesson) Share(q *Quantity, j int) float64 {
+	l.sharing.Do(l.findAtHand)
+	atHand := l.atHand[l.index[q.Name]]
 	of := func(j int) float64 {
-		if l.Takes(q, j) {
+		switch {
+		case l.Takes(q, j):
 			return shareTaken
+		case atHand && keyed(q.Routes[j].Tree):
+			return shareKeyed
 		}
 		return ShareOther
 	}
@@ -31,4 +44,26 @@ func (l *Lesson) Share(q *Quantity, j int) float64 {
 		sum += of(k)
 	}
 	return of(j) / sum
+}
+
+// findAtHand notes what is found from the statement without a key.
+func (l *Lesson) findAtHand() {
+	l.atHand = make([]bool, len(l.Quantities))
+	away := func(name string) bool { return !l.atHand[l.index[name]] }
+	for more := true; more; {
+		more = false
+		for i := range l.Quantities {
+			q := &l.Quantities[i]
+			if !l.atHand[i] && (q.Given || slices.ContainsFunc(q.Routes, func(r Route) bool {
+				return !keyed(r.Tree) && !slices.ContainsFunc(expr.Symbols(r.Tree), away)
+			})) {
+				l.atHand[i], more = true, true
+			}
+		}
+	}
+}
+
+// keyed tells whether a key is pressed in a formula.
+func keyed(tree expr.Node) bool {
+	return expr.Contains(tree, func(n expr.Node) bool { _, key := n.(expr.Fn); return key })
 }
