@@ -47,7 +47,13 @@ func (s *state) carried(q int) *table {
 					start = slices.Clone(values)
 				}
 				o := &outcome{value: v, ids: carriedIDs, at: name, rests: rests, straight: steps == 0, prog: f.prog, start: start}
-				out = append(out, guess{value: v, weight: weight * math.Pow(perStepInHead, float64(steps)) * f.ways[k].share(), first: o})
+				g := guess{value: v, weight: weight * math.Pow(perStepInHead, float64(steps)) * f.ways[k].share(), first: o}
+				out = append(out, g)
+				if sketched(quantity, v) {
+					drawn := *o
+					drawn.value, drawn.prog = -v, nil
+					out = append(out, guess{value: -v, weight: g.weight * shareDrawn, first: &drawn})
+				}
 			}
 		})
 	}
@@ -55,6 +61,10 @@ func (s *state) carried(q int) *table {
 	s.toFewest(out, same)
 	return s.newTable(q, out)
 }
+
+// sketched tells whether a component came out in the other sense than it has: of such a
+// one, some take the size alone, and the sign from the sketch.
+func sketched(q *lesson.Quantity, v float64) bool { return q.Signed && v*q.True < 0 }
 
 // fromRight is what a route gives, each way, from what is right.
 func (s *state) fromRight(f *routeFacts) []float64 {
@@ -91,13 +101,14 @@ func (s *state) toFewest(all []guess, same float64) {
 func (s *state) onward(out []guess, q int) []guess {
 	l := s.w.Lesson
 	for _, on := range l.ready().of[q].onward {
-		rests, prog := on.reads&s.wrong, on.prog
-		v := prog.Run(s.own, &s.tape)
-		if rests == 0 || math.IsNaN(v) {
-			continue
-		}
-		o := &outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, rests: rests, prog: prog, basis: ofEntries}
-		out = append(out, guess{value: v, weight: lesson.ShareOther, first: o})
+		s.combine(on.reads, set(0).with(q), func(values []float64, rests set, steps int, weight float64) {
+			v := on.prog.Run(values, &s.tape)
+			if rests == 0 || math.IsNaN(v) {
+				return
+			}
+			o := &outcome{value: v, ids: carriedIDs, at: l.Quantities[q].Name, rests: rests, prog: on.prog, start: slices.Clone(values)}
+			out = append(out, guess{value: v, weight: lesson.ShareOther * weight * math.Pow(perStepInHead, float64(steps)), first: o})
+		})
 	}
 	return out
 }
@@ -161,7 +172,12 @@ func (s *state) derive(i int, on set) []derived {
 				if math.Abs(v-right[k]) <= l.Quantities[i].Epsilon() { // it came out again
 					continue
 				}
-				out = addDerived(out, derived{v, rests, steps + 1, weight * f.ways[k].share()})
+				d := derived{v, rests, steps + 1, weight * f.ways[k].share()}
+				out = addDerived(out, d)
+				if sketched(&l.Quantities[i], v) {
+					d.value, d.weight = -v, d.weight*shareDrawn
+					out = addDerived(out, d)
+				}
 			}
 		})
 	}

@@ -82,6 +82,10 @@ func (t *triangle) specialOfDirections(second, result, _ *lesson.Quantity) {
 	second.Onward, result.Onward = t.second.fromSums(second.Sums, t.result), t.result.fromSums(result.Sums, t.second)
 	second.Mistakes = []lesson.Mistake{mistake("right-triangle-assumed", expr.Mul(f1, expr.Sin(beta))), mistake("right-triangle-assumed", expr.Mul(f1, expr.Tan(beta)))}
 	result.Mistakes = []lesson.Mistake{mistake("right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))), mistake("magnitudes-added", expr.Add(f1, f2))}
+	for i, q := range []*lesson.Quantity{second, result} { // the whole fraction upside down
+		own := expr.Sin(expr.S([]string{"beta", "gamma"}[i]))
+		q.Mistakes = append(q.Mistakes, mistakeAside("ratio-inverted", expr.Div(expr.Sin(expr.S("alpha")), expr.Mul(f1, own))))
+	}
 }
 
 // fromSums are the ways to a force from the sums along x and y as they stand: both
@@ -121,11 +125,13 @@ func (t *triangle) specialOfSmallest(second, result, turn *lesson.Quantity) {
 	turn.Routes = append(turn.Routes, route("perpendicular", "smallest", lesson.ByTriangle, t.onward(symTheta, expr.Deg(90))))
 	second.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Mul(f1, expr.Tan(beta))), mistakeAside("ratio-inverted", expr.Div(f1, expr.Sin(beta)))}
 	result.Mistakes = []lesson.Mistake{mistake("perpendicular-to-given", expr.Div(f1, expr.Cos(beta))),
-		mistakeAside("perpendicular-to-given", expr.Sqrt(expr.Add(expr.Sq(f1), expr.Sq(f2)))), mistakeAside("magnitudes-added", expr.Add(f1, f2))}
+		mistakeAside("perpendicular-to-given", expr.Sqrt(expr.Add(expr.Sq(f1), expr.Sq(f2)))), mistakeAside("magnitudes-added", expr.Add(f1, f2)),
+		mistakeAside("other-force", expr.Mul(f2, expr.Cos(beta))), mistakeAside("tangent-taken", expr.Mul(f1, expr.Tan(beta)))}
 	turn.Mistakes = append(turn.Mistakes, mistake("perpendicular-to-given", t.onward(theta1, expr.Deg(90))))
 	turn.Mistakes = append(turn.Mistakes, mistakeAside("other-force", symTheta))
+	leg := expr.Sqrt(expr.Sub(expr.Sq(f1), expr.Sq(f2)))
 	second.Onward = append(second.Onward, expr.Sqrt(expr.Sub(expr.Sq(f1), expr.Sq(symR))))
-	result.Onward = append(result.Onward, expr.Sqrt(expr.Sub(expr.Sq(f1), expr.Sq(f2))))
+	result.Onward, result.Aside = append(result.Onward, leg), append(result.Aside, leg)
 	second.Between = [2]expr.Node{expr.N(0), f1}
 	result.Between = second.Between
 }

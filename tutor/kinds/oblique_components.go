@@ -136,7 +136,7 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 		phi.Mistakes = append(phi.Mistakes, mistakeAside("axes-for-components", expr.Sub(expr.Deg(180), phi.Routes[0].Tree)))
 	}
 	phi.Mistakes = append(phi.Mistakes, mistakeAside("other-force", expr.S("alpha")), mistakeAside("other-force", expr.S("beta")))
-	qs = append(qs, phi, theOtherWayRound(t.angle(0)), theOtherWayRound(t.angle(1)), t.angle(2))
+	qs = append(qs, phi, betweenOthers(theOtherWayRound(t.angle(0))), betweenOthers(theOtherWayRound(t.angle(1))), t.angle(2))
 	whole := t.result.byReference(t.result.parts(""))
 	for _, axis := range []pull{t.first, t.second} {
 		t.result.byDirection(whole, axis.dir)
@@ -177,6 +177,13 @@ func (t *triangle) oblique(names [2]string) *lesson.Lesson {
 // from one to the other.
 func theOtherWayRound(q lesson.Quantity) lesson.Quantity {
 	q.Mistakes = append(q.Mistakes, mistakeAside("reflex-angle", expr.Sub(expr.Deg(360), q.Route("directions").Tree)))
+	return q
+}
+
+// betweenOthers is an angle beside the force with the mistake of taking that between
+// the two components, as they point or head to tail.
+func betweenOthers(q lesson.Quantity) lesson.Quantity {
+	q.Mistakes = append(q.Mistakes, mistakeAside("other-force", symPhi), mistakeAside("other-force", symGamma))
 	return q
 }
 
