@@ -24,12 +24,19 @@ func (w *Work) fine(q int, r entry.Reading) float64 {
 // exactly is how closely an expression without rounded numbers must match.
 const exactly = 1e-6
 
+// reachOfLargest is how far a component is looked around, of the largest force: each
+// term of a sum may be half a unit of three digits off.
+const reachOfLargest = 0.005
+
 // reachOf is how far from an entry outcomes are looked for: as far as three
 // digits kept on the way may move a value in a well conditioned formula.
-func reachOf(q *lesson.Quantity, r entry.Reading) float64 {
+func (w *Work) reachOf(q *lesson.Quantity, r entry.Reading) float64 {
 	reach := 0.02 * math.Abs(r.Value)
-	if q.IsAngle() {
+	switch {
+	case q.IsAngle():
 		reach = 2
+	case q.Signed: // it may be the small difference of large ones
+		reach = max(reach, reachOfLargest*w.largest())
 	}
 	for _, h := range r.Halves {
 		reach = max(reach, 2*h)
@@ -113,7 +120,7 @@ func (t *table) inCellOf(q *lesson.Quantity, c *cell, v, half float64) float64 {
 // beyond it, and partly lies where the mistakes we do know lie (judgement: half
 // and half): where those stand close, one of them is the less likely to be it.
 func (w *Work) density(q *lesson.Quantity, r entry.Reading, known *table) float64 {
-	reach, mass := reachOf(q, r), 0.0
+	reach, mass := w.reachOf(q, r), 0.0
 	known.near(r.Value, reach, func(c *cell) { mass += c.weight })
 	cell := 2 * writing.HalfOf(r, w.Settings.Work.HalfUnit(q.Dim, r.Value))
 	return min(1, cell*(0.5/w.span(q, r)+0.5*mass/known.total/(2*reach)))

@@ -143,7 +143,7 @@ func (k *ranking) what(m *met) outcome {
 
 // look adds what a group of hypotheses says.
 func (k *ranking) look(g group) {
-	g.table.near(k.r.Value, reachOf(k.q, k.r), func(cell *cell) {
+	g.table.near(k.r.Value, k.w.reachOf(k.q, k.r), func(cell *cell) {
 		first := g.table.guesses[cell.from].first
 		if first.written || !g.table.written(cell, k.r) && !k.hidden() { // of what was written down wrongly, see misstated
 			return

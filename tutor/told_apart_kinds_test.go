@@ -54,6 +54,14 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 	upheld := kinds.EquilibriumSource("", kinds.PartSource("T1 cable", "direction: 70 deg above -x"), kinds.PartSource("T2 cable", "direction: 32 deg above +x"), kinds.PartSource("W weight", "force: 700 N"))
 	least := kinds.MissingForceSource("", kinds.ForceSource("P", "360 N", "140 deg"), kinds.MissingSource("Q"), kinds.DirectedSource("167 deg"), lesson.Leaf("find", "smallest"))
 	shallow := kinds.FromComponentsSource("", "F", "560 N", "-210 N")
+	clasped := kinds.MissingForceSource("", kinds.ForceSource("P", "430 N", "30 deg"), kinds.MissingSource("Q", "direction", "140 deg"), kinds.DirectedSource("75 deg"))
+	astride := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "770 N", "80 deg"), kinds.AxisSource("u", "133 deg"), kinds.AxisSource("v", "63 deg"))
+	lowered := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "450 lb", "-28 deg"), kinds.AxisSource("u", "-68 deg"), kinds.AxisSource("v", "-96 deg"))
+	spread := kinds.ObliqueComponentsSource("", kinds.ForceSource("Q", "410 N", "-76 deg"), kinds.AxisSource("u", "-26 deg"), kinds.AxisSource("v", "-141 deg"))
+	swung := kinds.MissingForceSource("", kinds.ForceSource("P", "340 N", "-152 deg"), kinds.MissingSource("Q"), kinds.DirectedSource("-112 deg"), lesson.Leaf("find", "smallest"))
+	bridled := kinds.ObliqueComponentsSource("", kinds.ForceSource("P", "740 N", "-154 deg"), kinds.AxisSource("u", "-173 deg"), kinds.AxisSource("v", "130 deg"))
+	opposed := kinds.MissingForceSource("", kinds.ForceSource("P", "680 lb", "83 deg"), kinds.MissingSource("Q", "direction", "-142 deg"), kinds.DirectedSource("166 deg"))
+	nearly := kinds.ConcurrentForcesSource("Three lines.", kinds.ForceSource("A", "900 lb", "-96 deg"), kinds.ForceSource("B", "600 lb", "S 76 E"), kinds.ForceSource("C", "790 lb", "2:3 down left"))
 	rows := []struct {
 		name    string
 		problem lesson.Source
@@ -143,7 +151,17 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"what is left along x after a wrong one", leaning, "Fu 396.5; Fv 357.5", verdict.Carried, "Fu"},
 		{"what is left along y after a wrong one", leaning, "Fu 396.5; Fv 406.2", verdict.Carried, "Fu"},
 		{"the known force written for the resultant", turned, "R 250", verdict.SlipFound, "other-force"},
-		{"the third angle below, for another", gripped, "F2 300.9", verdict.SlipFound, "other-force"},
+		{"a given angle misread, in what sums of it give", astride, "phi 74.00", verdict.SlipFound, "other-axis"},
+		{"near that, where sums leave no rounding", astride, "phi 74.03", verdict.Unexplained, ""},
+		{"an angle of the statement, by sines", lowered, "alpha 105.02", verdict.Unexplained, ""},
+		{"the angle between the axes for one beside the force", spread, "beta 115.00", verdict.SlipFound, "other-force"},
+		{"on from a component of the wrong sense, by its size", bridled, "Fu -545.7; Fv -183.1", verdict.Carried, "Fu"},
+		{"on from a wrong angle, one step in the head", swung, "beta -264; R 35.54", verdict.Carried, "beta"},
+		{"the tangent for the cosine, along the resultant", swung, "R 285.3", verdict.SlipFound, "tangent-taken"},
+		{"the smallest force resolved for the given one", swung, "R 167.4", verdict.SlipFound, "other-force"},
+		{"a sine law upside down", opposed, "F2 0.001168", verdict.SlipFound, "ratio-inverted"},
+		{"a small sum from a wrong part, each kept to three digits", nearly, "F3x -499.0; Rx -11.50", verdict.Carried, "F3x"},
+		{"the third angle below, for another", clasped, "F2 323.6", verdict.SlipFound, "other-force"},
 		{"the resultant's angle over a wrong one", gripped, "R 531.6", verdict.SlipFound, "other-force"},
 		{"a slope upside down in one sum alone", pitched, "F1 534.3", verdict.SlipFound, "slope-inverted"},
 		{"the second component by squares, as at right angles", leaning, "Fu 416.7; Fv 374.1", verdict.SlipFound, "right-triangle-assumed"},

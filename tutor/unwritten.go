@@ -167,7 +167,7 @@ func (s *state) misstated(q int, r entry.Reading, all []meant, singles, carried 
 	for i := range all {
 		m := &all[i]
 		r := m.reading(r)
-		weight, reach := m.row.Prior*m.share, reachOf(quantity, r)
+		weight, reach := m.row.Prior*m.share, s.w.reachOf(quantity, r)
 		p := s.rightly(quantity, ways, r)
 		if len(carried.cells) > 0 {
 			carried.near(m.value, reach, func(c *cell) {
@@ -262,7 +262,7 @@ func (s *state) rightWays(q int) []rightWay {
 func (s *state) rightly(q *lesson.Quantity, ways []rightWay, r entry.Reading) float64 {
 	p := 0.0
 	for _, way := range ways {
-		if q.FoldedDistance(way.value, r.Value) > reachOf(q, r) {
+		if q.FoldedDistance(way.value, r.Value) > s.w.reachOf(q, r) {
 			continue
 		}
 		p += way.share * writing.Likely(r, s.w.Settings.Work.HalfUnit(q.Dim, r.Value), func(half float64) float64 {

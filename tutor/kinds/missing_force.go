@@ -185,6 +185,9 @@ func (t *triangle) lesson() *lesson.Lesson {
 			if sine := q.Route("sine-law-F2"); name == "alpha" && sine != nil { // the resultant for the known force
 				q.Mistakes = append(q.Mistakes, takenForOther(sine.Tree, f1, symR)...)
 			}
+			if t.ask == bothDirections && name != "gamma" {
+				q = betweenOthers(q)
+			}
 			qs = append(qs, q)
 		}
 	}

@@ -82,10 +82,6 @@ func (t *triangle) specialOfDirections(second, result, _ *lesson.Quantity) {
 	second.Onward, result.Onward = t.second.fromSums(second.Sums, t.result), t.result.fromSums(result.Sums, t.second)
 	second.Mistakes = []lesson.Mistake{mistake("right-triangle-assumed", expr.Mul(f1, expr.Sin(beta))), mistake("right-triangle-assumed", expr.Mul(f1, expr.Tan(beta)))}
 	result.Mistakes = []lesson.Mistake{mistake("right-triangle-assumed", expr.Mul(f1, expr.Cos(beta))), mistake("magnitudes-added", expr.Add(f1, f2))}
-	for i, q := range []*lesson.Quantity{second, result} { // the whole fraction upside down
-		own := expr.Sin(expr.S([]string{"beta", "gamma"}[i]))
-		q.Mistakes = append(q.Mistakes, mistakeAside("ratio-inverted", expr.Div(expr.Sin(expr.S("alpha")), expr.Mul(f1, own))))
-	}
 }
 
 // fromSums are the ways to a force from the sums along x and y as they stand: both

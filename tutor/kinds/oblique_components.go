@@ -180,8 +180,8 @@ func theOtherWayRound(q lesson.Quantity) lesson.Quantity {
 	return q
 }
 
-// betweenOthers is an angle beside the force with the mistake of taking that between
-// the two components, as they point or head to tail.
+// betweenOthers is an angle at one end of a side with the mistake of taking that between
+// the two other sides, as they point or head to tail.
 func betweenOthers(q lesson.Quantity) lesson.Quantity {
 	q.Mistakes = append(q.Mistakes, mistakeAside("other-force", symPhi), mistakeAside("other-force", symGamma))
 	return q

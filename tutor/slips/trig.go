@@ -122,8 +122,12 @@ var trigSlips = []Slip{
 
 // Divided is ratio-inverted where no fraction of quantities is written: the force
 // over the cosine for its component, or by the long side of a slope triangle over a
-// leg; a component times the cosine for the force.
+// leg; a component times the cosine for the force. Of a side by the sine law it is the
+// whole fraction upside down, not that of the sines alone.
 var Divided = Slip{ID: "ratio-inverted", Prior: 0.5, Rule: func(c *Context, n expr.Node) []expr.Node {
+	if over, under, ok := sineLaw(n); ok {
+		return one(expr.Div(under, over))
+	}
 	if over, long, ok := expr.Operands(n, expr.OpDiv); ok && c.ofComponent() && isPlain(long) {
 		if force, leg, ok := expr.Operands(over, expr.OpMul); ok && c.isMagnitude(force) && isNumber(leg) {
 			return one(expr.Mul(force, expr.Div(long, leg)))
