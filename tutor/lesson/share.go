@@ -25,16 +25,20 @@ func (l *Lesson) Takes(q *Quantity, j int) bool {
 	return taken
 }
 
-// Share is how often a learner takes route j of q: its share among all. What a few sums
-// of the statement give is seldom found by sines.
-func (l *Lesson) Share(q *Quantity, j int) float64 {
+// Seldom tells whether hardly anyone takes route j of q: one by sines to what a few sums
+// of the statement give.
+func (l *Lesson) Seldom(q *Quantity, j int) bool {
 	l.sharing.Do(l.findAtHand)
-	atHand := l.atHand[l.index[q.Name]]
+	return l.atHand[l.index[q.Name]] && keyed(q.Routes[j].Tree) && !l.Takes(q, j)
+}
+
+// Share is how often a learner takes route j of q: its share among all.
+func (l *Lesson) Share(q *Quantity, j int) float64 {
 	of := func(j int) float64 {
 		switch {
 		case l.Takes(q, j):
 			return shareTaken
-		case atHand && keyed(q.Routes[j].Tree):
+		case l.Seldom(q, j):
 			return shareKeyed
 		}
 		return ShareOther
