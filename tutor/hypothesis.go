@@ -108,23 +108,23 @@ func (s *state) misread(out []guess, q int) []guess {
 	if s.standing != 0 || len(s.w.Lesson.prep.of[q].routes) == 0 {
 		return out
 	}
-	routes, most := s.w.Lesson.prep.of[q].routes, 0.0
-	for j := range routes {
-		most = max(most, routes[j].share)
-	}
-	for i := range s.w.Lesson.misreadings() {
-		m := &s.w.Lesson.prep.misread[i]
+	l := s.w.Lesson
+	for i := range l.misreadings() {
+		m := &l.prep.misread[i]
 		if v := m.truth[q]; !math.IsNaN(v) {
-			for _, f := range routes {
+			for _, f := range l.prep.of[q].routes {
 				o := m.outcome
-				if !sumsAlone(f.tree, s.w.Lesson) {
+				switch {
+				case f.seldom:
+					continue
+				case !f.sums:
 					o.exact = 0
 				}
 				o.prog, o.basis, o.start = f.prog, ofItsOwn, m.truth
 				if o.at == "" { // a force left out
-					o.at = s.w.Lesson.Quantities[q].Name
+					o.at = l.Quantities[q].Name
 				}
-				out = append(out, guess{value: v, weight: o.weight * f.share / most, first: &o}) // counted once, however it is found
+				out = append(out, guess{value: v, weight: o.weight, first: &o}) // counted once, however it is found
 			}
 		}
 	}

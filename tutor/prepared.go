@@ -51,6 +51,8 @@ type routeFacts struct {
 	anyAxes sensitivity // along the axes that make the most of a rounding
 
 	taken    bool          // a worked solution takes it, or one like it
+	seldom   bool          // hardly anyone takes it
+	sums     bool          // of whole values, by sums alone
 	crest    *crest        // where an inverse sine ends it
 	quadrant *ofComponents // where an arctangent ends it
 	ways     []planStep    // in which it is gone on by, see goesOn
@@ -124,7 +126,7 @@ func (l *Lesson) inMode(id string, wrong expr.Mode) mode {
 
 func (l *Lesson) facts(q *lesson.Quantity, j int) routeFacts {
 	r := &q.Routes[j]
-	f := routeFacts{formula: l.formula(q, r.Tree, l.Share(q, j)), taken: l.Takes(q, j), quadrant: l.quadrantOf(q, r.Tree)}
+	f := routeFacts{formula: l.formula(q, r.Tree, l.Share(q, j)), taken: l.Takes(q, j), seldom: l.Seldom(q, j), sums: sumsAlone(r.Tree, l), quadrant: l.quadrantOf(q, r.Tree)}
 	f.sensitivity = l.sensitivity(r.Tree)
 	f.anyAxes = l.alongAnyAxes(l.index[q.Name], j, f.sensitivity)
 	if f.crest = crestOf(r.Tree); f.crest != nil {

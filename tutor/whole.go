@@ -62,7 +62,7 @@ func (l *Lesson) inexactly() {
 		l.whole.each(func(i int) {
 			sum := 0.0
 			for _, f := range of[i].routes {
-				exact := wholly(sumsAlone(f.tree, l))
+				exact := wholly(f.sums)
 				f.reads.each(func(in int) { exact *= 1 - of[in].inexact })
 				sum += f.share * (1 - exact)
 			}
