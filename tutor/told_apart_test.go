@@ -55,7 +55,7 @@ func TestMistakesToldApart(t *testing.T) {
 		{"a whole force, or its component of two digits", "530 174 350 95", "F1x -530.0", "Px", verdict.EarlyRounding},
 		{"a complement three steps back, none of them written, and another angle obtuse with it", "460 -42 210 25", "beta 116.90", "complement-for-supplement", verdict.SlipFound},
 		{"a cosine of −0.974 kept to −1: a whole force seldom has a minus", "670 -128 290 -167", "F2x -290.0", "cos", verdict.EarlyRounding},
-		{"a square root's sum kept to two digits, or a slip, and hardly anything else", "220 -79 510 70", "beta 128.84", "cos", verdict.EarlyRounding},
+		{"a sine kept to one digit, or a slip, and hardly anything else", "220 -79 510 70", "beta 128.82", "sin β", verdict.EarlyRounding},
 		{"carried, or a slip that gives nearly the same", "1300 34 1100 359", "phi 35, gamma 145, R 1703, beta 40.24", "R", verdict.Carried},
 	}
 	for _, row := range rows {
