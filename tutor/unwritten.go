@@ -130,8 +130,8 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 		r.Halves = shown
 		add("digits-swapped", x, 1, shareZeroInFront)
 	}
-	return slices.DeleteFunc(all, func(m meant) bool { // who writes less than a turn means less: not 813.50° for 93.50°
-		return q.IsAngle() && math.Abs(v) < 360 && math.Abs(m.value) >= 360
+	return slices.DeleteFunc(all, func(m meant) bool { // no sum of a direction and a triangle's angle is 813.50°, for 93.50°
+		return q.IsAngle() && math.Abs(v) < 360 && math.Abs(m.value) >= 540
 	})
 }
 
