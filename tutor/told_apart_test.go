@@ -56,6 +56,11 @@ func TestMistakesToldApart(t *testing.T) {
 		{"a complement three steps back, none of them written, and another angle obtuse with it", "460 -42 210 25", "beta 116.90", "complement-for-supplement", verdict.SlipFound},
 		{"a cosine of −0.974 kept to −1: a whole force seldom has a minus", "670 -128 290 -167", "F2x -290.0", "cos", verdict.EarlyRounding},
 		{"a sine kept to one digit, or a slip, and hardly anything else", "220 -79 510 70", "beta 128.82", "sin β", verdict.EarlyRounding},
+		{"a complement in the head: a quarter turn on, and no digits of 813.50", "740 98 60 349", "phi 109, R 722.7, theta 183.50", "complement-for-supplement given-miscopied sine-cosine-swapped", verdict.SlipFound},
+		{"a complement in the head: a quarter turn on, and no digits of −721.02", "140 38 635 351", "gamma 133, R 737.6, theta 88.98", "complement-for-supplement", verdict.SlipFound},
+		{"digits exchanged in a sum beyond a turn: 394.40", "950 84 755 321", "theta 349.40", "digits-swapped", verdict.SlipFound},
+		{"radians of the acute angle, left as the key gives them", "862 158 435 111", "Rx -955.1, R 1202, theta -0.65", "radian-mode", verdict.SlipFound},
+		{"gradians of the acute angle, left as the key gives them", "349 212 585 137", "F1y -184.9, Ry 214.1, theta -18.31", "gradian-mode", verdict.SlipFound},
 		{"carried, or a slip that gives nearly the same", "1300 34 1100 359", "phi 35, gamma 145, R 1703, beta 40.24", "R", verdict.Carried},
 	}
 	for _, row := range rows {

@@ -130,7 +130,9 @@ func (w *Work) meaningsOf(q *lesson.Quantity, r entry.Reading) []meant {
 		r.Halves = shown
 		add("digits-swapped", x, 1, shareZeroInFront)
 	}
-	return all
+	return slices.DeleteFunc(all, func(m meant) bool { // no sum of a direction and a triangle's angle is 813.50°, for 93.50°
+		return q.IsAngle() && math.Abs(v) < 360 && math.Abs(m.value) >= 540
+	})
 }
 
 // shareZeroInFront is how often two digits are exchanged so that a zero comes to stand

@@ -134,8 +134,8 @@ func (m *maker) aside() {
 	}
 }
 
-// leftAcute makes a slip in the acute angle of a direction, a fraction upside down
-// or no inverse key, and leaves that angle as it is.
+// leftAcute makes a slip in the acute angle of a direction, a fraction upside down,
+// no inverse key or one in another mode, and leaves that angle as it is.
 func (m *maker) leftAcute() {
 	for j, r := range m.q.Routes {
 		if _, alone := expr.Argument(r.Tree, expr.FnAtan); alone {
@@ -145,7 +145,7 @@ func (m *maker) leftAcute() {
 			if _, acute := expr.Argument(n, expr.FnAtan); !acute {
 				return
 			}
-			for _, id := range []string{"ratio-inverted", "inverse-missing"} {
+			for _, id := range []string{"ratio-inverted", "inverse-missing", "radian-mode", "gradian-mode"} {
 				row := slips.ByID(id)
 				In(m.l, m.q, row, n, func(t expr.Node, alternatives int) {
 					m.add(j, id, row.Prior*m.l.Share(m.q, j)*shareAcute/float64(alternatives), t)
