@@ -110,6 +110,8 @@ func TestMistakesOfOtherKindsToldApart(t *testing.T) {
 		{"the sine written down as the angle", tallied, "F 928.3; alpha 0.9426", verdict.SlipFound, "inverse-missing"},
 		{"sizes not squared", tallied, "F 34.42", verdict.SlipFound, "squares-missing"},
 		{"one size not squared", tallied, "F 875.2", verdict.SlipFound, "one-square-missing"},
+		{"the axis's direction for the force's, and downwards", leaning, "Fy -236.7", verdict.SlipFound, "clockwise+other-force opposite-sense+other-force other-force+sign-lost"},
+		{"the axis's direction for the force's, and its sine", leaning, "Fx 236.7", verdict.SlipFound, "other-axis+other-force other-force+sine-cosine-swapped"},
 		{"two equations, a term left out", leaning, "Fx 191.5; Fy 526.2; Fv 596.0", verdict.SlipFound, "term-missing"},
 		{"two equations, another left out", leaning, "Fx 191.5; Fy 526.2; Fu 2097.5", verdict.SlipFound, "term-missing"},
 		{"two equations, a sine for a cosine", leaning, "Fx 191.5; Fy 526.2; Fu 540.1", verdict.SlipFound, "sine-cosine-swapped"},

@@ -47,7 +47,7 @@ func (l *Lesson) variants(q *lesson.Quantity) []variant {
 		if k := (key{f.ID, f.Tree}); !seen[k] {
 			seen[k] = true
 			v := l.variant(f.ID, f.Prior, f.Tree).on(f.Route)
-			v.lone = f.Route == slipped.Aside || slips.ByID(f.ID).Lone
+			v.lone = f.Route == slipped.Worded || slips.ByID(f.ID).Lone
 			if f.Route >= 0 && f.Route < len(q.Routes) && q.Turns && !q.Given {
 				v.quadrant = l.slippedQuadrant(l.prep.of[l.index[q.Name]].routes[f.Route].quadrant, q.Routes[f.Route].Tree, f.Tree)
 			}

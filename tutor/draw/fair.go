@@ -189,7 +189,7 @@ func wrongValues(w *tutor.Work, q *lesson.Quantity) []wrongValue {
 	digits := w.Settings.DigitsOf(q)
 	var each []wrongValue
 	for _, f := range slipped.Formulas(l.Lesson, q) {
-		if f.Route == slipped.Aside {
+		if f.Route < 0 {
 			continue
 		}
 		v := folded(q, expr.Eval(f.Tree, l.Truth))

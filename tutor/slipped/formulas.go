@@ -10,14 +10,17 @@ import (
 
 // Formula is what one slip makes of a formula for a quantity.
 type Formula struct {
-	Route int // whose formula it was: the quantity's route, or one past the last for a mistake of the kind; or Aside
+	Route int // whose formula it was: the quantity's route, or one past the last for a mistake of the kind; Aside or Worded
 	ID    string
 	Prior float64 // weight among slips: the row's, times how often its formula is taken
 	Tree  expr.Node
 }
 
-// Aside stands for the place of a route that is none of the quantity's own.
-const Aside = -1
+// What stands for the place of a route that is none of the quantity's own.
+const (
+	Aside  = -1 // a mistake of the kind that no draw minds
+	Worded = -2 // a route in other words, too seldom written so to be thought of with a second slip
+)
 
 // Formulas lists every formula that one slip makes of q's routes, and of a given's
 // reading; the same may come again.
@@ -121,14 +124,14 @@ func (m *maker) aside() {
 	divided := &slips.Divided
 	for j, r := range m.q.Routes {
 		In(m.l, m.q, divided, r.Tree, func(t expr.Node, alternatives int) {
-			m.add(Aside, divided.ID, divided.Prior*m.l.Share(m.q, j)/float64(alternatives), t)
+			m.add(Worded, divided.ID, divided.Prior*m.l.Share(m.q, j)/float64(alternatives), t)
 		})
 	}
 	for _, tree := range m.q.Aside {
-		In(m.l, m.q, divided, tree, func(t expr.Node, _ int) { m.add(Aside, divided.ID, divided.Prior*shareWorded, t) })
+		In(m.l, m.q, divided, tree, func(t expr.Node, _ int) { m.add(Worded, divided.ID, divided.Prior*shareWorded, t) })
 		for _, row := range slips.Catalogue() {
 			In(m.l, m.q, row, tree, func(t expr.Node, alternatives int) {
-				m.add(Aside, row.ID, row.Prior*shareWorded/float64(alternatives), t)
+				m.add(Worded, row.ID, row.Prior*shareWorded/float64(alternatives), t)
 			})
 		}
 	}

@@ -72,7 +72,7 @@ func TestFormulas(t *testing.T) {
 					met++
 					require.Positive(t, f.Prior, f.ID)
 					require.LessOrEqual(t, f.Prior, slips.ByID(f.ID).Prior*(1+1e-12), f.ID)
-					require.GreaterOrEqual(t, f.Route, Aside)
+					require.GreaterOrEqual(t, f.Route, Worded)
 					require.LessOrEqual(t, f.Route, len(q.Routes))
 					for _, name := range expr.Symbols(f.Tree) {
 						require.NotNil(t, l.Quantity(name), "%s reads %s", f.ID, name)

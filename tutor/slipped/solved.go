@@ -17,13 +17,16 @@ func (m *maker) solved() {
 	}
 	sums, other := m.l.System(m.q)
 	entered := m.q.Sums[0] == nil
-	add := func(aside bool, id string, prior float64, slipped [2]expr.Node) {
+	add := func(route int, id string, prior float64, slipped [2]expr.Node) {
 		if !entered && id == "sense-reversed" { // no part pulls or pushes there
 			return
 		}
-		route := len(m.q.Routes)
-		if aside || !entered { // its own route solves sums that are no entries
+		switch {
+		case route == Worded:
+		case route == Aside || !entered: // its own route solves sums that are no entries
 			route = Aside
+		default:
+			route = len(m.q.Routes)
 		}
 		if t := expr.Eliminate(slipped[0], slipped[1], m.q.Name, other); t != nil {
 			m.add(route, id, prior, t)
@@ -36,7 +39,7 @@ func (m *maker) solved() {
 		for _, f := range Formulas(m.l, sumOf(m.l, m.q, i)) {
 			slipped := sums
 			slipped[i] = f.Tree
-			add(f.Route == Aside, f.ID, f.Prior, slipped)
+			add(f.Route, f.ID, f.Prior, slipped)
 		}
 	}
 	if sums[1] == nil {
@@ -44,7 +47,7 @@ func (m *maker) solved() {
 	}
 	for _, row := range slips.Catalogue() {
 		for _, slipped := range inBoth(m.l, m.q, row, sums) {
-			add(false, row.ID, row.Prior, slipped)
+			add(0, row.ID, row.Prior, slipped)
 		}
 	}
 }
